@@ -1,0 +1,63 @@
+/** Who may import whom. The list is the whole of what is allowed: whatever it does not name is an error. */
+const ours = {
+  "core/length": [],
+  "core/wood": ["core/length"],
+  "core/drawer": ["core/length", "core/wood"],
+  "core/sheets": ["core/length"],
+  "core/money": ["core/length", "core/drawer", "core/sheets"],
+  drawing: ["core/length", "core/wood", "core/drawer", "core/sheets", "core/money"],
+};
+
+/** Packages that a folder may use; a folder that is not named uses none. */
+const packages = {
+  "core/length": "fraction\\.js",
+  "core/drawer": "zod",
+  "core/money": "zod",
+  workbook: "@univerjs/|fflate|saxes|@xmldom/|rxjs",
+};
+
+const core = ["length", "wood", "drawer", "sheets", "money"];
+const coreIndexes = core.map((folder) => `^src/core/${folder}/index\\.ts$`);
+
+const within = (folder) => ({ from: { path: `^src/${folder}/` }, to: { path: `^src/${folder}/` } });
+
+module.exports = {
+  allowedSeverity: "error",
+  allowed: [
+    ...Object.entries(ours).flatMap(([folder, others]) => [
+      within(folder),
+      ...others.map((other) => ({ from: { path: `^src/${folder}/` }, to: { path: `^src/${other}/index\\.ts$` } })),
+    ]),
+    ...Object.entries(packages).map(([folder, names]) => ({
+      from: { path: `^src/${folder}/` },
+      to: { path: `^node_modules/(${names})` },
+    })),
+    within("functions"),
+    ...coreIndexes.map((path) => ({ from: { path: "^src/functions/" }, to: { path } })),
+    { from: { path: "^src/functions/version\\.ts$" }, to: { path: "^package\\.json$" } },
+
+    within("taskpane"),
+    ...coreIndexes.map((path) => ({ from: { path: "^src/taskpane/" }, to: { path } })),
+    { from: { path: "^src/taskpane/" }, to: { path: "^src/drawing/index\\.ts$" } },
+
+    // The workbook's own parts, of which only browser/ may use the DOM and only node/ may use Node.
+    { from: { path: "^src/workbook/(?!browser/|node/)" }, to: { path: "^src/workbook/(?!browser/|node/)" } },
+    { from: { path: "^src/workbook/(browser|node)/" }, to: { path: "^src/workbook/(?!browser/|node/)" } },
+    { from: { path: "^src/workbook/(browser|node)/" }, to: { path: "^src/workbook/$1/" } },
+    { from: { path: "^src/workbook/node/" }, to: { dependencyTypes: ["core"] } },
+    { from: { path: "^src/workbook/" }, to: { path: "^src/functions/index\\.ts$" } },
+    { from: { path: "^src/workbook/" }, to: { path: "^src/drawing/index\\.ts$" } },
+    { from: { path: "^src/workbook/" }, to: { path: "^src/taskpane/host/" } },
+    { from: { path: "^src/workbook/" }, to: { path: "^package\\.json$" } },
+
+    // Build helpers run in Node and are imported by nothing in src.
+    within("build"),
+    { from: { path: "^src/build/" }, to: { dependencyTypes: ["core", "npm-dev"] } },
+  ],
+  options: {
+    tsConfig: { fileName: "tsconfig.json" },
+    tsPreCompilationDeps: true,
+    doNotFollow: { path: "node_modules" },
+    enhancedResolveOptions: { extensions: [".ts", ".js", ".mjs", ".json"] },
+  },
+};
