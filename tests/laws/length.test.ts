@@ -1,0 +1,110 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import {
+  equal,
+  fromDouble,
+  negate,
+  parseLength,
+  ratio,
+  share,
+  tape,
+  toDouble,
+  total,
+  writeLength,
+  type Rational,
+  type Unit,
+} from "../../src/core/length";
+
+const rational = (denominator: fc.Arbitrary<bigint>) =>
+  fc.tuple(fc.bigInt(-(10n ** 9n), 10n ** 9n), denominator).map(([n, d]) => ratio(n, d));
+const anyRational = rational(fc.bigInt(1n, 10n ** 9n));
+const unit = fc.constantFrom<Unit>("in", "mm");
+const sixtyFourth = fc.integer({ min: -64_000, max: 64_000 }).map((n) => ratio(n, 64));
+
+describe("laws of lengths", () => {
+  test("parse ∘ write is the identity", () => {
+    fc.assert(fc.property(anyRational, unit, (length, u) => equal(parseLength(writeLength(length, u), u), length)));
+  });
+
+  test("a thousand random 64ths add up exactly, as texts and as doubles", () => {
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: -6400, max: 6400 }), { minLength: 1000, maxLength: 1000 }), (marks) => {
+        const sum = ratio(
+          marks.reduce((a, b) => a + b),
+          64,
+        );
+        const texts = marks.map((n) => parseLength(writeLength(ratio(n, 64), "in"), "in"));
+        const doubles = marks.map((n) => fromDouble(n / 64));
+        return equal(total(texts), sum) && equal(total(doubles), sum);
+      }),
+      { numRuns: 20 },
+    );
+  });
+
+  test("a double read and given back has moved by at most 1e-9 of the larger of 1 and its size", () => {
+    fc.assert(
+      fc.property(fc.double({ noNaN: true, noDefaultInfinity: true, min: -1e9, max: 1e9 }), (x) => {
+        expect(Math.abs(toDouble(fromDouble(x)) - x)).toBeLessThanOrEqual(1.0000001e-9 * Math.max(1, Math.abs(x)));
+      }),
+    );
+  });
+
+  test("a fraction with a denominator of up to 128 survives a double, and sums of doubles", () => {
+    const small = rational(fc.bigInt(1n, 128n)).filter((r) => Math.abs(toDouble(r)) < 10_000);
+    fc.assert(fc.property(small, (r) => equal(fromDouble(toDouble(r)), r)));
+    fc.assert(
+      fc.property(
+        small,
+        small,
+        (a, b) =>
+          equal(fromDouble(toDouble(a) + toDouble(b)), total([a, b])) || Math.abs(toDouble(a) + toDouble(b)) > 1000,
+      ),
+    );
+  });
+
+  test("toDouble is the nearest double: neither neighbour is nearer", () => {
+    fc.assert(
+      fc.property(fc.bigInt(1n, 10n ** 40n), fc.bigInt(1n, 10n ** 40n), (n, d) => {
+        const x = toDouble(ratio(n, d));
+        const away = (y: number) => distance(ratio(n, d), y);
+        const step = 2 ** (Math.floor(Math.log2(x)) - 52);
+        for (const neighbour of [x - step, x + step]) expect(away(x).lte(away(neighbour))).toBe(true);
+      }),
+    );
+  });
+
+  test("a tape read back is within half a mark of the length, and turns its sign with it", () => {
+    fc.assert(
+      fc.property(anyRational, fc.constantFrom(2, 4, 8, 16, 32, 64), (length, precision) => {
+        const read = parseLength(tape(length, precision, "nearest", "in"), "in");
+        expect(
+          read
+            .sub(length)
+            .abs()
+            .lte(share(ratio(1, 2), precision)),
+        ).toBe(true);
+        const mirrored = parseLength(tape(negate(length), precision, "nearest", "in"), "in");
+        expect(equal(mirrored, negate(read))).toBe(true);
+      }),
+    );
+  });
+
+  test("a tape rounded down is never longer than the length, and rounded up never shorter, by less than a mark", () => {
+    fc.assert(
+      fc.property(sixtyFourth, fc.constantFrom(0, 1, 2), (length, places) => {
+        const mark = ratio(1, 10n ** BigInt(places));
+        const [down, up] = (["down", "up"] as const).map((way) =>
+          parseLength(tape(length, places, way, "mm"), "mm").abs(),
+        );
+        expect(down!.lte(length.abs()) && length.abs().lte(up!) && up!.sub(down!).lte(mark)).toBe(true);
+      }),
+    );
+  });
+});
+
+/** How far a double lies from an exact number, exactly. */
+function distance(exact: Rational, double: number): Rational {
+  const exponent = Math.max(0, 60 - Math.floor(Math.log2(Math.abs(double) || 1)));
+  const whole = exponent > 1000 ? 0n : BigInt(double * 2 ** exponent);
+  return exact.sub(ratio(whole, 2n ** BigInt(exponent))).abs();
+}
