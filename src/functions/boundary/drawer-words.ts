@@ -1,0 +1,24 @@
+import type { BottomFit, CornerJoint, Progression } from "../../core/drawer";
+import type { Rational } from "../../core/length";
+import { scalar, type Argument } from "./argument";
+import { isBlank } from "./cell";
+import { checked, readLength } from "./length-argument";
+import { readFactor } from "./number-argument";
+import { word } from "./word-argument";
+
+export const cornerJoint = (name: string): Argument<CornerJoint> =>
+  word(name, ["butt", "rabbet", "dado", "dovetail", "half-blind dovetail", "box joint"], {
+    "finger joint": "box joint",
+  });
+
+export const bottomFit = (name: string): Argument<BottomFit> => word(name, ["grooved", "open back", "applied"]);
+
+/** What graduated fronts grow by, read as the rule just before it asks: a length, a factor, or nothing. */
+export const graduationAmount = (name: string): Argument<Rational | undefined> =>
+  scalar(name, (cell, unit, earlier) => {
+    const rule = earlier.at(-1) as Progression;
+    if (isBlank(cell.value) || rule === "equal") return undefined;
+    return rule === "geometric"
+      ? readFactor(cell, { least: 1, most: 10 })
+      : checked(readLength(cell, unit), "not negative");
+  });

@@ -1,0 +1,10 @@
+export * from "./argument";
+export { isBlank } from "./cell";
+export * from "./drawer-words";
+export * from "./evaluate";
+export * from "./length-argument";
+export * from "./list-argument";
+export * from "./number-argument";
+export * from "./result";
+export * from "./slide-argument";
+export * from "./word-argument";

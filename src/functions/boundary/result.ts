@@ -1,0 +1,34 @@
+import { terms, toDouble, type Rational, type Unit } from "../../core/length";
+import { hostShowsFormats } from "./host";
+
+/** What a cell of ours may hold. */
+export type CellResult = number | string | boolean | FormattedNumber;
+
+/** A number that brings its own number format; to every native formula it stays a number. */
+export interface FormattedNumber {
+  type: "Double";
+  basicValue: number;
+  numberFormat: string;
+}
+
+/** Reduces 8/16 to 1/2, and shows every denominator up to 99 exactly. */
+export const FRACTION_FORMAT = "# ??/??";
+
+/**
+ * A length as it leaves a function: the nearest double. In inches, where the host can show it, with a fraction
+ * format; a length that the format would round stays a plain number.
+ */
+export function lengthResult(length: Rational, unit: Unit): number | FormattedNumber {
+  const basicValue = toDouble(length);
+  if (unit !== "in" || !hostShowsFormats() || terms(length).denominator > 99n) return basicValue;
+  return { type: "Double", basicValue, numberFormat: FRACTION_FORMAT };
+}
+
+/** A column of results, top to bottom. */
+export const column = (results: readonly CellResult[]): CellResult[][] => results.map((result) => [result]);
+
+/** A table, its header row first. */
+export const table = (header: readonly string[], rows: readonly CellResult[][]): CellResult[][] => [
+  [...header],
+  ...rows,
+];

@@ -1,0 +1,15 @@
+export { BOTTOMDEPTH } from "./bottomdepth";
+export { BOTTOMWIDTH } from "./bottomwidth";
+export { BOXHEIGHT } from "./boxheight";
+export { BOXWIDTH } from "./boxwidth";
+export { ENDLENGTH } from "./endlength";
+export { FRONTHEIGHT } from "./frontheight";
+export { FRONTHEIGHTS } from "./frontheights";
+export { FRONTWIDTH } from "./frontwidth";
+export { GRADUATED } from "./graduated";
+export { GROOVEPASSES } from "./groovepasses";
+export { LENGTH } from "./length";
+export { SIDELENGTH } from "./sidelength";
+export { SLIDELENGTH } from "./slidelength";
+export { TAPE } from "./tape";
+export { VERSION } from "./version";

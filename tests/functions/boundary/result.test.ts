@@ -1,0 +1,27 @@
+import { afterEach, describe, expect, test } from "vitest";
+import { BOXWIDTH, FRONTHEIGHTS, GROOVEPASSES, LENGTH } from "../../../src/functions";
+
+afterEach(() => (globalThis.drawerHost = undefined));
+
+const fraction = (basicValue: number) => ({ type: "Double", basicValue, numberFormat: "# ??/??" });
+
+describe("where the host shows number formats that come with a result", () => {
+  test("a length in inches is a number with a fraction format", () => {
+    globalThis.drawerHost = { showsNumberFormats: true };
+    expect(BOXWIDTH("8 13/32")).toEqual(fraction(7.40625));
+    expect(FRONTHEIGHTS("27 5/8", "2" as never)).toEqual([[fraction(13.75)], [fraction(13.75)]]);
+    expect(GROOVEPASSES(0.25, 0.125, 0.375, 0.25)[1]).toEqual([1, fraction(0.375), fraction(0.25)]);
+  });
+
+  test("a length that the format would round, and millimetres, stay plain numbers", () => {
+    globalThis.drawerHost = { showsNumberFormats: true };
+    expect(LENGTH("595 mm")).toBe(23.4251968503937);
+    expect(BOXWIDTH(412, null, "mm" as never)).toBe(386.6);
+  });
+});
+
+test("where the host shows no such formats, or says nothing, a length is a plain number", () => {
+  expect(BOXWIDTH("8 13/32")).toBe(7.40625);
+  globalThis.drawerHost = { showsNumberFormats: false };
+  expect(BOXWIDTH("8 13/32")).toBe(7.40625);
+});

@@ -1,0 +1,39 @@
+import { describe, expect, test } from "vitest";
+import { LENGTH } from "../../src/functions";
+import { expectValueError, shown } from "../cell";
+
+const LENGTHS = `a number, or a text such as 23 7/16, 1' 11 7/16" or 595 mm`;
+
+describe("LENGTH(value, unit)", () => {
+  test("gives the number that a text stands for, in the unit", () => {
+    expect(LENGTH("23 7/16")).toBe(23.4375);
+    expect(LENGTH("1' 11 7/16\"")).toBe(23.4375);
+    expect(LENGTH("59,5 cm", "mm" as never)).toBe(595);
+    expect(LENGTH("1 in", "mm" as never)).toBe(25.4);
+  });
+
+  test("gives a number back, cleared of what doubles leave behind", () => {
+    expect(LENGTH(10.2 - 2.2)).toBe(8);
+    expect(LENGTH(-0.75)).toBe(-0.75);
+    expect(Object.is(LENGTH(-0), 0)).toBe(true);
+  });
+
+  test("names the argument, quotes what came and says what is allowed", () => {
+    expectValueError(() => LENGTH("about a foot"), `value is "about a foot", which is no length. Write ${LENGTHS}.`);
+    expectValueError(() => LENGTH("7/0"), `value is "7/0", which divides by zero.`);
+    expectValueError(
+      () => LENGTH("1,250"),
+      `value is "1,250": a comma before three digits may mark decimals or thousands. Write a point, or no comma.`,
+    );
+    for (const blank of [undefined, null, ""]) {
+      expectValueError(() => LENGTH(blank), `value is blank. It needs a length: ${LENGTHS}.`);
+    }
+  });
+
+  test("takes totals longer than any one part, but no number without end", () => {
+    expect(LENGTH(250_000)).toBe(250_000);
+    expect(shown(() => LENGTH(1e308))).toBe(
+      "#VALUE! value is 1e+308, more than 1000000000 in, the largest length allowed.",
+    );
+  });
+});
