@@ -1,0 +1,72 @@
+import { readFileSync } from "node:fs";
+import { gzipSync } from "node:zlib";
+import "../host";
+import { dist } from "../build/dist";
+
+type Arguments = (i: number) => unknown[];
+type CellFunction = (...args: unknown[]) => unknown;
+
+/** Fresh arguments at every call: the numbers move by 64ths, and every other call brings texts. */
+const text = (i: number, whole: number) => `${whole + (i % 40)} ${1 + 2 * (i % 32)}/64`;
+const size = (i: number, whole: number) => (i % 2 ? text(i >> 1, whole) : whole + (i % 4096) / 64);
+const joints = ["butt", "rabbet", "dado", "dovetail", "half-blind dovetail", "box joint"];
+
+const CALLS: Record<string, Arguments> = {
+  LENGTH: (i) => [size(i, 1)],
+  TAPE: (i) => [size(i, 1), 32],
+  VERSION: () => [],
+  BOXWIDTH: (i) => [size(i, 6), i % 3 ? "side-mount" : "7/16"],
+  BOXHEIGHT: (i) => [size(i, 6), 0.5, "1/4", 0.125],
+  SLIDELENGTH: (i) => [size(i, 12)],
+  ENDLENGTH: (i) => [size(i, 6), "15/32", joints[i % 6], "1/4"],
+  SIDELENGTH: (i) => [size(i, 6), 0.625, joints[i % 6], "3/8"],
+  BOTTOMWIDTH: (i) => [size(i, 6), 0.5, "1/4"],
+  BOTTOMDEPTH: (i) => [size(i, 6), "1/2", 0.25, null, i % 3 ? "grooved" : "open back"],
+  FRONTHEIGHT: (i) => [size(i, 30), 1 + (i % 9), "1/8"],
+  FRONTWIDTH: (i) => [size(i, 30), 1 + (i % 5), 0.125, "1/16", "1/16"],
+  FRONTHEIGHTS: (i) => [size(i, 30), [["5 1/2"], ["1 part"], ["2 parts"]], "1/8", 0, 0, "1/16"],
+  GRADUATED: (i) => [size(i, 30), 4, "arithmetic", "3/4"],
+  GROOVEPASSES: (i) => [0.25 + (i % 16) / 64, "1/8", "3/8", 0.25],
+};
+
+/** Calls a second of each function through the built bundle, and the bundle's size. */
+export function benchFunctions(): void {
+  const gzipped = gzipSync(readFileSync(BUNDLE), { level: 9 }).length;
+  console.log(`functions.js, gzipped: ${(gzipped / 1000).toFixed(1)} kB`);
+  console.log("calls a second, fresh arguments at every call, half of them texts:");
+  for (const [name, call] of builtFunctions()) {
+    const args = CALLS[name];
+    if (!args) throw new Error(`The bench has no arguments for ${name}.`);
+    console.log(`  ${name.padEnd(14)}${Math.round(callsASecond(call, args)).toLocaleString("en").padStart(12)}`);
+  }
+}
+
+const BUNDLE = `${dist()}/functions.js`;
+
+/**
+ * The built functions, run in this realm as a page runs them: in a context of node:vm every global goes through an
+ * interceptor, which took two thirds of the time.
+ */
+function builtFunctions(): Map<string, CellFunction> {
+  const functions = new Map<string, CellFunction>();
+  const host = { ...CustomFunctions, associate: (id: string, call: CellFunction) => functions.set(id, call) };
+  new Function("CustomFunctions", readFileSync(BUNDLE, "utf8"))(host);
+  return functions;
+}
+
+const BATCH = 5_000;
+
+function callsASecond(call: CellFunction, args: Arguments): number {
+  let calls = 0;
+  let spent = 0n;
+  for (let batch = 0; spent < 700_000_000n; batch++) {
+    const fresh = Array.from({ length: BATCH }, (_, i) => args(batch * BATCH + i));
+    const start = process.hrtime.bigint();
+    for (const one of fresh) call(...one);
+    // The first batches warm the engine up.
+    if (batch < 4) continue;
+    spent += process.hrtime.bigint() - start;
+    calls += BATCH;
+  }
+  return calls / (Number(spent) / 1e9);
+}

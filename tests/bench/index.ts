@@ -1,0 +1,14 @@
+import { benchFunctions } from "./functions";
+
+/** `npm run bench` runs all; `npm run bench -- NAME …` runs those named. */
+const BENCHES: Record<string, () => void | Promise<void>> = {
+  functions: benchFunctions,
+};
+
+const names = process.argv.slice(2);
+for (const name of names.length ? names : Object.keys(BENCHES)) {
+  const bench = BENCHES[name];
+  if (!bench) throw new Error(`There is no bench ${name}. There are: ${Object.keys(BENCHES).join(", ")}.`);
+  console.log(`\n== ${name}, Node ${process.version} ==`);
+  await bench();
+}

@@ -1,0 +1,34 @@
+/** A value as a formula writes it: a number, a "text", TRUE, or an array {…,…;…,…}. */
+export type Literal = number | string | boolean | undefined | Literal[][];
+
+/** The arguments of one call, `=DRAWER.NAME(…)`, all of them literals. */
+export function callOf(formula: string): { name: string; args: Literal[] } {
+  const [, name, list] = /^=DRAWER\.([A-Z]+)\((.*)\)$/s.exec(formula) ?? [];
+  if (name === undefined || list === undefined) throw new Error(`${formula} is not one call of ours.`);
+  return { name, args: list.trim() === "" ? [] : split(list, ",").map(literal) };
+}
+
+/** Reads one literal; nothing at all is an omitted argument. */
+export function literal(text: string): Literal {
+  const trimmed = text.trim();
+  if (trimmed === "") return undefined;
+  if (/^-?\d*\.?\d+$/.test(trimmed)) return Number(trimmed);
+  if (/^(TRUE|FALSE)$/.test(trimmed)) return trimmed === "TRUE";
+  if (/^".*"$/s.test(trimmed)) return trimmed.slice(1, -1).replaceAll('""', '"');
+  if (/^\{.*\}$/s.test(trimmed)) return split(trimmed.slice(1, -1), ";").map((row) => split(row, ",").map(literal));
+  throw new Error(`${trimmed} is no literal of a formula.`);
+}
+
+/** Splits at a separator that stands outside of texts and arrays. */
+function split(text: string, separator: string): string[] {
+  const parts = [""];
+  let quoted = false;
+  let depth = 0;
+  for (const char of text) {
+    if (char === '"') quoted = !quoted;
+    if (!quoted) depth += char === "{" ? 1 : char === "}" ? -1 : 0;
+    if (char === separator && !quoted && depth === 0) parts.push("");
+    else parts[parts.length - 1] += char;
+  }
+  return parts;
+}

@@ -1,0 +1,120 @@
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { tmpdir } from "node:os";
+import { dirname, join } from "node:path";
+import { cruise, type ICruiseOptions, type ICruiseResult } from "dependency-cruiser";
+import { ESLint } from "eslint";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+
+const rules = createRequire(import.meta.url)("../../.dependency-cruiser.cjs") as {
+  options: ICruiseOptions;
+  allowed: unknown[];
+};
+
+let root: string;
+beforeAll(() => {
+  root = mkdtempSync(join(tmpdir(), "layers-"));
+  for (const name of ["fraction.js", "zod", "fflate"]) {
+    write(`node_modules/${name}/package.json`, JSON.stringify({ name, version: "1.0.0", main: "index.js" }));
+    write(`node_modules/${name}/index.js`, "exports.it = 1;\n");
+  }
+});
+afterAll(() => rmSync(root, { recursive: true, force: true }));
+
+const FOLDERS = [
+  "core/length",
+  "core/wood",
+  "core/drawer",
+  "core/sheets",
+  "core/money",
+  "functions",
+  "drawing",
+  "taskpane",
+  "workbook",
+];
+
+/** Whether a file in one folder may import what stands in another, as the rule sees it. */
+async function mayImport(from: string, target: string): Promise<boolean> {
+  rmSync(join(root, "src"), { recursive: true, force: true });
+  for (const folder of FOLDERS) write(`src/${folder}/index.ts`, "export const it = 1;\n");
+  write("src/core/length/inner.ts", "export const it = 1;\n");
+  write("src/taskpane/host/host.ts", "export const it = 1;\n");
+  write("package.json", "{}");
+  write("tsconfig.json", "{}");
+  write(`src/${from}/importer.ts`, `import "${target}";\n`);
+  const { output } = await cruise(["src"], {
+    ...rules.options,
+    tsConfig: undefined,
+    baseDir: root,
+    validate: true,
+    ruleSet: { allowed: rules.allowed, allowedSeverity: "error" },
+  } as ICruiseOptions);
+  return (output as ICruiseResult).summary.error === 0;
+}
+
+function write(name: string, text: string): void {
+  mkdirSync(dirname(join(root, name)), { recursive: true });
+  writeFileSync(join(root, name), text);
+}
+
+const up = (from: string) => "../".repeat(from.split("/").length);
+const folderIn = (from: string, to: string) => mayImport(from, `${up(from)}${to}/index`);
+
+describe("who may import whom", () => {
+  const allowed: Record<string, string[]> = {
+    "core/length": [],
+    "core/wood": ["core/length"],
+    "core/drawer": ["core/length", "core/wood"],
+    "core/sheets": ["core/length"],
+    "core/money": ["core/length", "core/drawer", "core/sheets"],
+    functions: ["core/length", "core/wood", "core/drawer", "core/sheets", "core/money"],
+    drawing: ["core/length", "core/wood", "core/drawer", "core/sheets", "core/money"],
+    taskpane: ["core/length", "core/wood", "core/drawer", "core/sheets", "core/money", "drawing"],
+    workbook: ["functions", "drawing"],
+  };
+
+  test.each(FOLDERS)("%s imports what the table allows it, and nothing else", async (from) => {
+    for (const to of FOLDERS.filter((folder) => folder !== from)) {
+      expect(await folderIn(from, to), `${from} → ${to}`).toBe(allowed[from]!.includes(to));
+    }
+  });
+
+  test("functions take a core folder by its index alone", async () => {
+    expect(await mayImport("functions", "../core/length/inner")).toBe(false);
+  });
+
+  test("workbook takes the pane's host interface, and nothing else of the pane", async () => {
+    expect(await mayImport("workbook", "../taskpane/host/host")).toBe(true);
+    expect(await mayImport("workbook", "../taskpane/index")).toBe(false);
+  });
+
+  test("core and functions know no package but the fractions and the schemas, and no Node", async () => {
+    expect(await mayImport("core/length", "fraction.js")).toBe(true);
+    expect(await mayImport("core/drawer", "zod")).toBe(true);
+    expect(await mayImport("core/drawer", "fflate")).toBe(false);
+    expect(await mayImport("functions", "fraction.js")).toBe(false);
+    expect(await mayImport("core/length", "node:fs")).toBe(false);
+    expect(await mayImport("functions", "node:fs")).toBe(false);
+    expect(await mayImport("workbook", "node:fs")).toBe(false);
+    expect(await mayImport("workbook/node", "node:fs")).toBe(true);
+  });
+});
+
+describe("what no import shows", () => {
+  test.each([
+    ["src/core/length/a.ts", "document.title", "no-restricted-globals"],
+    ["src/core/drawer/a.ts", "process.argv", "no-restricted-globals"],
+    ["src/core/drawer/a.ts", "Date.now()", "no-restricted-properties"],
+    ["src/core/sheets/a.ts", "Math.random()", "no-restricted-properties"],
+    ["src/core/sheets/a.ts", "new Date()", "no-restricted-syntax"],
+    ["src/functions/a.ts", "Office.context", "no-restricted-globals"],
+    ["src/functions/a.ts", "fetch('/')", "no-restricted-globals"],
+    ["src/taskpane/a.ts", "Excel.run", "no-restricted-globals"],
+    ["src/workbook/a.ts", "document.title", "no-restricted-globals"],
+    ["src/workbook/node/a.ts", "Office.context", "no-restricted-globals"],
+  ])("%s may not say %s", async (filePath, expression, rule) => {
+    const eslint = new ESLint({ overrideConfigFile: ".eslint.config.mjs" });
+    const [result] = await eslint.lintText(`export const it = () => ${expression};\n`, { filePath });
+    expect(result!.messages.map(({ ruleId }) => ruleId)).toContain(rule);
+  });
+});
