@@ -1,5 +1,5 @@
-import { tape, TAPE_DECIMALS, TAPE_DENOMINATORS, type Rounding } from "../core/length";
-import { anyLength, oneOf, scalar, withUnit, word, isBlank } from "./boundary";
+import { isBlank, tape, TAPE_DECIMALS, TAPE_DENOMINATORS, type Rounding } from "../core/length";
+import { anyLength, oneOf, scalar, withUnit, word } from "./boundary";
 
 /** @customenum {string} */
 enum TapeRounding {

@@ -14,3 +14,13 @@ export class Fault extends Error {
     this.name = "Fault";
   }
 }
+
+/** Runs `read`, and adds to a fault that does not say so yet what it was that was read. */
+export function naming<T>(argument: string, read: () => T): T {
+  try {
+    return read();
+  } catch (thrown) {
+    if (!(thrown instanceof Fault) || "argument" in thrown.data) throw thrown;
+    throw new Fault(thrown.code, { ...thrown.data, argument });
+  }
+}

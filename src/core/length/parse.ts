@@ -4,15 +4,16 @@ import { unitsIn, type Mark, type Unit } from "./unit";
 
 /**
  * Reads a length text, digit by digit: `23 7/16`, `23-7/16"`, `.4375`, `1' 11 7/16"`, `2 ft 3 in`, `595 mm`,
- * `59,5 cm`, `5½`. A text without a mark is in `unit`; one with a mark is converted to it.
+ * `59,5 cm`, `5½`. A text with a mark is converted to `unit`; one without is in `plain`.
+ * @param plain the mark that a text without one is taken to have: that of `unit` where nothing else is said
  * @returns the exact length in `unit`
  * @throws Fault `length.unreadable`, `length.doubtfulComma`, `length.zeroDenominator`, each with the text
  * @example parseLength(`1' 11 7/16"`, "in") // 23 7/16
  */
-export function parseLength(text: string, unit: Unit): Rational {
-  const parts = text.length <= LONGEST ? PATTERN.exec(plain(text))?.groups : undefined;
+export function parseLength(text: string, unit: Unit, plain: Mark = unit): Rational {
+  const parts = text.length <= LONGEST ? PATTERN.exec(tidy(text))?.groups : undefined;
   if (!parts) throw new Fault("length.unreadable", { text });
-  const length = parts.foot ? feetAndInches(text, parts, unit) : marked(text, parts, unit);
+  const length = parts.foot ? feetAndInches(text, parts, unit) : marked(text, parts, unit, plain);
   return parts.sign ? negate(length) : length;
 }
 
@@ -42,11 +43,10 @@ function feetAndInches(text: string, parts: Parts, unit: Unit): Rational {
   return add(feet, multiply(inches, unitsIn("in", unit)));
 }
 
-function marked(text: string, parts: Parts, unit: Unit): Rational {
+function marked(text: string, parts: Parts, unit: Unit, plain: Mark): Rational {
   const size = quantity(text, parts, "Lone")!;
-  const mark = parts.mark;
-  if (!mark) return size;
-  return multiply(size, unitsIn(METRIC.has(mark) ? (mark as Mark) : "in", unit));
+  const mark = parts.mark ? (METRIC.has(parts.mark) ? (parts.mark as Mark) : "in") : plain;
+  return mark === unit ? size : multiply(size, unitsIn(mark, unit));
 }
 
 const METRIC = new Set(["mm", "cm", "m"]);
@@ -77,7 +77,7 @@ function mixed(text: string, whole: string | undefined, top: string, under: stri
 const VULGAR = "½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅐⅛⅜⅝⅞⅑⅒";
 
 /** Typographic marks as the keyboard's, one space where there are several, a vulgar fraction spelt out. */
-function plain(text: string): string {
+function tidy(text: string): string {
   const lower = text.trim().toLowerCase();
   if (/^[!-~]*(?: [!-~]+)*$/.test(lower)) return lower;
   return lower

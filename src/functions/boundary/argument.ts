@@ -1,4 +1,4 @@
-import { Fault, type Unit } from "../../core/length";
+import { naming, type Unit } from "../../core/length";
 import { readCell, type Cell } from "./cell";
 
 /** One argument of a cell function: its name as the host shows it, and how what arrives becomes a value. */
@@ -14,17 +14,5 @@ export const scalar = <T>(
   read: (cell: Cell, unit: Unit, earlier: readonly unknown[]) => T,
 ): Argument<T> => ({
   name,
-  read: (raw, unit, earlier) => named(name, () => read(readCell(raw), unit, earlier)),
+  read: (raw, unit, earlier) => naming(name, () => read(readCell(raw), unit, earlier)),
 });
-
-/** Runs `read`, and adds the argument's name to a fault that does not carry one. */
-export function named<T>(name: string, read: () => T): T {
-  try {
-    return read();
-  } catch (thrown) {
-    if (thrown instanceof Fault && !("argument" in thrown.data)) {
-      throw new Fault(thrown.code, { ...thrown.data, argument: name });
-    }
-    throw thrown;
-  }
-}

@@ -1,11 +1,8 @@
-import { Fault } from "../../core/length";
+import { Fault, type Typed } from "../../core/length";
 import { IncomingError } from "./cell-error";
 
-/** What a cell holds once the host's wrapping is off. `format` is the cell's number format, where the host tells it. */
-export interface Cell {
-  value: unknown;
-  format?: string;
-}
+/** What a cell holds once the host's wrapping is off. */
+export type Cell = Typed;
 
 /**
  * Takes off what hosts put round a value: `[[v]]` for a reference to one cell, `{type, basicValue}` for a value with
@@ -29,9 +26,6 @@ export function readCell(raw: unknown): Cell {
   }
   return typeof numberFormat === "string" ? { value: basicValue, format: numberFormat } : { value: basicValue };
 }
-
-/** An empty cell, "", null or an omitted argument. */
-export const isBlank = (value: unknown): boolean => value === undefined || value === null || value === "";
 
 /**
  * The cell error that a raw value is, as its text (`#N/A`), in any of the shapes that hosts use: the host's error

@@ -1,8 +1,6 @@
 import type { BottomFit, CornerJoint, Progression } from "../../core/drawer";
-import type { Rational } from "../../core/length";
+import { isBlank, readLength, type Rational } from "../../core/length";
 import { scalar, type Argument } from "./argument";
-import { isBlank } from "./cell";
-import { checked, readLength } from "./length-argument";
 import { readFactor } from "./number-argument";
 import { word } from "./word-argument";
 
@@ -18,7 +16,5 @@ export const graduationAmount = (name: string): Argument<Rational | undefined> =
   scalar(name, (cell, unit, earlier) => {
     const rule = earlier.at(-1) as Progression;
     if (isBlank(cell.value) || rule === "equal") return undefined;
-    return rule === "geometric"
-      ? readFactor(cell, { least: 1, most: 10 })
-      : checked(readLength(cell, unit), "not negative");
+    return rule === "geometric" ? readFactor(cell, { least: 1, most: 10 }) : readLength(cell, unit, "not negative");
   });

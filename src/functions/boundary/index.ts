@@ -1,5 +1,4 @@
 export * from "./argument";
-export { isBlank } from "./cell";
 export * from "./drawer-words";
 export * from "./evaluate";
 export * from "./length-argument";

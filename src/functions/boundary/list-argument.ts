@@ -1,8 +1,7 @@
-import { fromDouble, Fault, type Rational, type Unit } from "../../core/length";
+import { Fault, isBlank, naming, readLength, type Rational, type Unit } from "../../core/length";
 import { readDrawers, splitList, type DrawerAsked, type DrawersItem } from "../../core/drawer";
-import { named, type Argument } from "./argument";
-import { isBlank, readCell, type Cell } from "./cell";
-import { checked, readItem, readLength } from "./length-argument";
+import type { Argument } from "./argument";
+import { readCell, type Cell } from "./cell";
 
 /** A range of lengths, or a text that lists them; left out, the default for the unit. */
 export const lengthList = (
@@ -11,7 +10,7 @@ export const lengthList = (
 ): Argument<readonly Rational[]> => ({
   name,
   read: (raw, unit) =>
-    named(name, () => {
+    naming(name, () => {
       const cells = readCells(raw);
       if (cells.length === 0) {
         if (cellCount(raw) > 1) throw new Fault("list.empty");
@@ -21,7 +20,7 @@ export const lengthList = (
         typeof cell.value === "string" ? splitList(cell.value).map((value) => ({ value })) : [cell],
       );
       if (items.length === 0) throw new Fault("list.empty");
-      return items.map((item, i) => readItem(name, i + 1, item, unit));
+      return items.map((item, i) => naming(`${name}, item ${i + 1}`, () => readLength(item, unit, "positive")));
     }),
 });
 
@@ -29,7 +28,7 @@ export const lengthList = (
 export const drawers = (name: string): Argument<DrawerAsked[]> => ({
   name,
   read: (raw, unit) =>
-    named(name, () =>
+    naming(name, () =>
       readDrawers(
         readCells(raw).map((cell) => drawersItem(cell, unit)),
         unit,
@@ -37,21 +36,9 @@ export const drawers = (name: string): Argument<DrawerAsked[]> => ({
     ),
 });
 
-/**
- * A lone number may be a count, which has no largest length; any number that is one of several is a length, and so
- * is any that is not whole.
- */
-function drawersItem(cell: Cell, unit: Unit): DrawersItem {
-  if (typeof cell.value === "string") return cell.value;
-  if (typeof cell.value === "number" && Number.isInteger(cell.value)) return fromDouble(readableNumber(cell, unit));
-  return checked(readLength(cell, unit), "positive");
-}
-
-/** Runs the checks that a length has to pass, and gives the number itself. */
-function readableNumber(cell: Cell, unit: Unit): number {
-  readLength(cell, unit);
-  return cell.value as number;
-}
+/** A number is checked as a length even where it stands alone and is a count: neither may be a date. */
+const drawersItem = (cell: Cell, unit: Unit): DrawersItem =>
+  typeof cell.value === "string" ? cell.value : readLength(cell, unit);
 
 /**
  * The cells of a range that are not blank, row by row. Hosts that pass an empty cell as 0 make a numeric 0 blank

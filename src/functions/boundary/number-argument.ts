@@ -1,6 +1,6 @@
-import { Fault, fromDouble, less, parseLength, ratio, toDouble, type Rational } from "../../core/length";
+import { Fault, fromDouble, isBlank, less, parseLength, ratio, toDouble, type Rational } from "../../core/length";
 import { scalar, type Argument } from "./argument";
-import { isBlank, type Cell } from "./cell";
+import type { Cell } from "./cell";
 
 /** A whole number in a range, such as a count of fronts. */
 export const wholeNumber = (name: string, least: number, most: number): Argument<number> =>

@@ -1,8 +1,6 @@
 import { DEFAULTS, type Slide } from "../../core/drawer";
-import { Fault, type Rational } from "../../core/length";
+import { Fault, isBlank, readLength, type Rational } from "../../core/length";
 import { scalar, type Argument } from "./argument";
-import { isBlank } from "./cell";
-import { checked, readLength } from "./length-argument";
 import { findWord, sameWord } from "./word-argument";
 
 /** Side clearance: a length per side, or the name of a slide whose clearance is common practice. */
@@ -10,7 +8,7 @@ export const sideClearance = (name: string): Argument<Rational> =>
   scalar(name, (cell, unit) => {
     const { value } = cell;
     const isWord = typeof value === "string" && /^\s*[a-z]/i.test(value);
-    if (!isBlank(value) && !isWord) return checked(readLength(cell, unit), "not negative");
+    if (!isBlank(value) && !isWord) return readLength(cell, unit, "not negative");
     if (isWord && sameWord(value, "undermount")) throw new Fault("slide.undermount");
     return DEFAULTS[unit].sideClearance[isBlank(value) ? "side-mount" : findWord(value, SLIDES)];
   });

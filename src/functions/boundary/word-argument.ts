@@ -1,6 +1,5 @@
-import { Fault } from "../../core/length";
+import { Fault, isBlank } from "../../core/length";
 import { scalar, type Argument } from "./argument";
-import { isBlank } from "./cell";
 
 /**
  * An argument that is one of a few words, read without regard to case, hyphens and spaces.

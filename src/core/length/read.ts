@@ -1,0 +1,53 @@
+import { fromDouble } from "./double";
+import { Fault } from "./fault";
+import { parseLength } from "./parse";
+import { abs, isNegative, isPositive, less, multiply, ratio, type Rational } from "./rational";
+import { unitsIn, type Mark, type Unit } from "./unit";
+
+/** What a person typed: a number, a text, or nothing; its number format, and the mark of its heading, where known. */
+export interface Typed {
+  value: unknown;
+  format?: string;
+  /** The unit that the heading above names, for numbers without a mark. */
+  mark?: Mark;
+}
+
+/** Bounds of a length: `positive` more than 0, `not negative` 0 or more, `any` either side of 0. */
+export type Sign = "positive" | "not negative" | "any";
+
+/**
+ * The largest length that a drawer has use for, in either unit. It lies below the serial numbers that dates have
+ * had since 1982, so that a 7/16 that a spreadsheet turned into a date is caught.
+ */
+export const LARGEST = 30_000;
+
+/** Nothing typed: an empty cell, "", null or an omitted argument. */
+export const isBlank = (value: unknown): boolean => value === undefined || value === null || value === "";
+
+/**
+ * What was typed as an exact length in `unit`.
+ * @throws Fault where it is no length, a date, larger than `largest`, or on the wrong side of 0
+ * @example readLength({ value: "595 mm" }, "in") // 23 54/127
+ */
+export function readLength(typed: Typed, unit: Unit, sign: Sign = "any", largest = LARGEST): Rational {
+  const read = parse(typed, unit);
+  if (less(ratio(largest), abs(read))) throw new Fault("length.tooLarge", { received: typed.value, largest });
+  if (sign === "positive" && !isPositive(read)) throw new Fault("length.notPositive", { received: read });
+  if (sign === "not negative" && isNegative(read)) throw new Fault("length.negative", { received: read });
+  return read;
+}
+
+function parse({ value, format, mark }: Typed, unit: Unit): Rational {
+  if (typeof value === "string") return parseLength(value, unit, mark);
+  if (typeof value !== "number") throw new Fault("length.wrongType", { received: value });
+  if (!Number.isFinite(value)) throw new Fault("length.notFinite", { received: value });
+  if (format && isDateFormat(format)) throw new Fault("argument.date");
+  // Beyond the largest length the fraction does not matter, and an enormous one only costs time.
+  const read = Math.abs(value) > 1e12 ? ratio(BigInt(Math.trunc(value))) : fromDouble(value);
+  return mark ? multiply(read, unitsIn(mark, unit)) : read;
+}
+
+/** A format shows a date or time where it has a day, a year or an hour outside of literals (m alone is no proof). */
+export const isDateFormat = (format: string): boolean =>
+  /\[[hms]+\]/i.test(format) ||
+  /[dyh]/i.test(format.replace(/"[^"]*"|\\.|\[[^\]]*\]|_.|\*./g, "").replace(/General|Standard/gi, ""));
