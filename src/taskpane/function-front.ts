@@ -1,0 +1,61 @@
+import { element } from "./element";
+import { bracketed, signature, type Example, type FunctionEntry } from "./reference";
+import { resultCells } from "./result-text";
+
+/** One function: closed, its name and what it gives; drawn open, how it is called, and examples to take out. */
+export const functionFront = (entry: FunctionEntry): HTMLElement =>
+  element(
+    "details",
+    { class: "front" },
+    element(
+      "summary",
+      {},
+      element("span", { class: "name" }, entry.name),
+      " ",
+      element("span", { class: "gives" }, entry.description),
+    ),
+    element(
+      "div",
+      { class: "inside" },
+      element("p", { class: "signature" }, code(signature(entry))),
+      element("ul", { class: "examples", "aria-label": `Examples of ${entry.name}` }, ...entry.examples.map(example)),
+      element("dl", {}, ...entry.parameters.flatMap(argument), ...outcome(entry)),
+    ),
+  );
+
+const argument = (parameter: FunctionEntry["parameters"][number]): HTMLElement[] => [
+  element("dt", {}, element("code", {}, bracketed(parameter))),
+  element("dd", {}, parameter.description),
+];
+
+const outcome = ({ returns, throws }: FunctionEntry): HTMLElement[] => [
+  element("dt", {}, "Result"),
+  element("dd", {}, returns),
+  ...throws
+    .filter((text) => text !== "nothing")
+    .flatMap((text) => [element("dt", {}, "Error"), element("dd", {}, text)]),
+];
+
+const example = ({ formula, result }: Example): HTMLElement =>
+  element(
+    "li",
+    {},
+    code(formula),
+    element(
+      "div",
+      { class: "taken" },
+      resultGrid(result),
+      element("button", { type: "button", "data-formula": formula }),
+    ),
+  );
+
+const resultGrid = (result: string): HTMLElement =>
+  element(
+    "table",
+    { "aria-label": "Result" },
+    ...resultCells(result).map((row) => element("tr", {}, ...row.map((cell) => element("td", {}, cell)))),
+  );
+
+/** A formula may be broken between its arguments, but not at the hyphens and spaces within them. */
+const code = (formula: string): HTMLElement =>
+  element("code", {}, ...formula.split(/(?<=[(,] ?)(?! )/).map((piece) => element("span", { class: "piece" }, piece)));

@@ -1,0 +1,47 @@
+/** A spreadsheet that the pane stands beside. The pane knows it by this interface alone. */
+export interface Host {
+  /** The spreadsheet's name, as its users know it. */
+  readonly name: string;
+  readonly can: HostAbilities;
+  /** The one cell that is selected; of a selected range, the cell that typing would go into. */
+  selection(): Promise<Selection>;
+  /**
+   * Writes a formula into the selected cell, over whatever it holds.
+   * @param formula with its `=`, arguments separated by commas, whatever the user's language
+   */
+  insertFormula(formula: string): Promise<void>;
+  /**
+   * Calls `listener` after every change of the selection, until the function that it gives back is called.
+   * Where `can.tellSelection` is false, it never calls.
+   */
+  onSelectionChanged(listener: (selection: Selection) => void): Promise<() => Promise<void>>;
+}
+
+/** What a host can do; the pane offers no more than that. */
+export interface HostAbilities {
+  insert: boolean;
+  tellSelection: boolean;
+  /** Results may bring their own number format. */
+  showNumberFormats: boolean;
+}
+
+/** A cell as its host tells it: address with the sheet's name; formula and value are "" where it is empty. */
+export interface Selection {
+  address: string;
+  formula: string;
+  value: unknown;
+}
+
+export type HostFaultCode = "editing" | "protected" | "refused";
+
+/** What a host may throw; its wording stands in the pane's messages. */
+export class HostFault extends Error {
+  /** @param detail what the host itself said */
+  constructor(
+    readonly code: HostFaultCode,
+    readonly detail = "",
+  ) {
+    super(`${code}: ${detail}`);
+    this.name = "HostFault";
+  }
+}

@@ -1,0 +1,70 @@
+import { HostFault, type Host, type HostAbilities, type HostFaultCode, type Selection } from "./host";
+
+/**
+ * Waits for the spreadsheet program that the pane was opened in, and tells the cell functions what it can do.
+ * @returns undefined where the page was opened elsewhere
+ */
+export async function connectOffice(): Promise<Host | undefined> {
+  if (typeof Office === "undefined") return undefined;
+  const { host } = await Office.onReady();
+  if (host !== Office.HostType.Excel) return undefined;
+  const showNumberFormats = supports("CustomFunctionsRuntime", "1.4");
+  globalThis.drawerHost = { showsNumberFormats: showNumberFormats };
+  // The active cell came with ExcelApi 1.7.
+  const current = supports("ExcelApi", "1.7");
+  return new OfficeHost({ insert: current, tellSelection: current, showNumberFormats });
+}
+
+const supports = (set: string, version: string): boolean => Office.context.requirements.isSetSupported(set, version);
+
+class OfficeHost implements Host {
+  readonly name = "Excel";
+
+  constructor(readonly can: HostAbilities) {}
+
+  selection(): Promise<Selection> {
+    return run(async (context) => {
+      const cell = context.workbook.getActiveCell();
+      cell.load("address, formulas, values");
+      await context.sync();
+      return { address: cell.address, formula: String(cell.formulas[0]![0]), value: cell.values[0]![0] };
+    });
+  }
+
+  insertFormula(formula: string): Promise<void> {
+    return run(async (context) => {
+      context.workbook.getActiveCell().formulas = [[formula]];
+      await context.sync();
+    });
+  }
+
+  async onSelectionChanged(listener: (selection: Selection) => void): Promise<() => Promise<void>> {
+    if (!this.can.tellSelection) return async () => {};
+    const event = await run(async (context) => {
+      const added = context.workbook.onSelectionChanged.add(async () => {
+        await this.selection().then(listener, () => {});
+      });
+      await context.sync();
+      return added;
+    });
+    return () =>
+      Excel.run(event.context as Excel.RequestContext, async (context) => {
+        event.remove();
+        await context.sync();
+      });
+  }
+}
+
+async function run<T>(batch: (context: Excel.RequestContext) => Promise<T>): Promise<T> {
+  try {
+    return await Excel.run(batch);
+  } catch (thrown) {
+    const { code = "", message = String(thrown) } = thrown as { code?: string; message?: string };
+    throw new HostFault(CODES[code] ?? "refused", message);
+  }
+}
+
+const CODES: Record<string, HostFaultCode> = {
+  InvalidOperationInCellEditMode: "editing",
+  AccessDenied: "protected",
+};

@@ -1,0 +1,33 @@
+import { HostFault, type Host, type HostFaultCode, type Selection } from "../../src/taskpane/host/host";
+
+/** A spreadsheet of few cells, of which one is selected. */
+export class FakeHost implements Host {
+  readonly name = "Fake";
+  can = { insert: true, tellSelection: true, showNumberFormats: false };
+  cells: Record<string, string> = {};
+  selected = "Sheet1!B2";
+  /** What every call is answered with, where it is set. */
+  fault: HostFaultCode | undefined;
+  #listeners = new Set<(selection: Selection) => void>();
+
+  async selection(): Promise<Selection> {
+    if (this.fault) throw new HostFault(this.fault, "Something said no.");
+    const formula = this.cells[this.selected] ?? "";
+    return { address: this.selected, formula, value: formula };
+  }
+
+  async insertFormula(formula: string): Promise<void> {
+    this.cells[this.selected] = formula;
+  }
+
+  async onSelectionChanged(listener: (selection: Selection) => void): Promise<() => Promise<void>> {
+    this.#listeners.add(listener);
+    return async () => void this.#listeners.delete(listener);
+  }
+
+  async select(address: string): Promise<void> {
+    this.selected = address;
+    const selection = await this.selection();
+    this.#listeners.forEach((listener) => listener(selection));
+  }
+}

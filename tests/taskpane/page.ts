@@ -1,0 +1,36 @@
+import { readFileSync } from "node:fs";
+import type { FunctionGroup } from "../../src/taskpane/reference";
+
+/** Puts the body of the pane's page into the test's document. */
+export function openPage(): Document {
+  const html = readFileSync("src/taskpane/taskpane.html", "utf8");
+  document.body.innerHTML = /<body>([^]*)<\/body>/.exec(html)![1]!;
+  return document;
+}
+
+/** The text of the element with an id. */
+export const textOf = (id: string): string => document.getElementById(id)!.textContent!.trim();
+
+/** Waits until what clicks and promises have set off is done. */
+export const settled = (): Promise<void> => new Promise((done) => setTimeout(done));
+
+const entry = (name: string, description: string, parameters: string[]) => ({
+  name,
+  description,
+  parameters: parameters.map((text) => ({ name: text, description: `The ${text}.`, optional: text === "unit" })),
+  returns: `What ${name} gives`,
+  throws: ["#VALUE! where it cannot"],
+  examples: [{ formula: `=DRAWER.${name}(24)`, result: "23" }],
+});
+
+/** A short function list. */
+export const GROUPS: FunctionGroup[] = [
+  { name: "Lengths", functions: [entry("LENGTH", "Gives the number of a text.", ["value", "unit"])] },
+  {
+    name: "Boxes",
+    functions: [
+      entry("BOXWIDTH", "Gives the box width for the slides.", ["opening_width", "unit"]),
+      entry("BOTTOMWIDTH", "Gives the width of a bottom in grooves.", ["box_width"]),
+    ],
+  },
+];

@@ -1,0 +1,161 @@
+// @vitest-environment happy-dom
+import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
+import { createPane, type Pane } from "../../src/taskpane/pane";
+import { FakeHost } from "./fake-host";
+import { GROUPS, openPage, settled, textOf } from "./page";
+
+let pane: Pane;
+let host: FakeHost;
+beforeEach(() => {
+  pane = createPane(openPage(), GROUPS);
+  host = new FakeHost();
+});
+afterEach(() => vi.unstubAllGlobals());
+
+const buttons = () => [...document.querySelectorAll("button")];
+const visibleNames = () =>
+  [...document.querySelectorAll<HTMLElement>(".front")]
+    .filter((front) => !front.hidden)
+    .map((front) => front.querySelector(".name")!.textContent);
+
+function type(query: string): void {
+  const field = document.querySelector<HTMLInputElement>("#query")!;
+  field.value = query;
+  field.dispatchEvent(new Event("input"));
+}
+
+async function insert(formula: string): Promise<void> {
+  buttons()
+    .find((button) => button.dataset["formula"] === formula)!
+    .click();
+  await settled();
+}
+
+describe("the pane's function list", () => {
+  test("stands before any spreadsheet is found, its buttons waiting", () => {
+    expect(visibleNames()).toEqual(["LENGTH", "BOXWIDTH", "BOTTOMWIDTH"]);
+    expect(buttons().map((button) => button.disabled)).toEqual([true, true, true]);
+    expect(textOf("place")).toBe("Looking for the spreadsheet…");
+  });
+
+  test("shows of a function its signature, arguments, result, error and example", () => {
+    const front = document.querySelectorAll(".front")[1]!;
+    expect(front.querySelector(".signature")!.textContent).toBe("DRAWER.BOXWIDTH(opening_width, [unit])");
+    const terms = [...front.querySelectorAll("dt, dd")].map((item) => item.textContent);
+    expect(terms).toEqual([
+      ...["opening_width", "The opening_width.", "[unit]", "The unit."],
+      ...["Result", "What BOXWIDTH gives", "Error", "#VALUE! where it cannot"],
+    ]);
+    expect(front.querySelector(".examples code")!.textContent).toBe("=DRAWER.BOXWIDTH(24)");
+    expect(front.querySelector("td")!.textContent).toBe("23");
+  });
+
+  test("shows what a search finds, hides groups without a find, and counts", () => {
+    type("groove");
+    expect(visibleNames()).toEqual(["BOTTOMWIDTH"]);
+    expect([...document.querySelectorAll("section")].map((section) => section.hidden)).toEqual([true, false]);
+    expect(textOf("count")).toBe("1 function");
+  });
+
+  test("says so where a search finds nothing, and takes it back after Escape", () => {
+    type("hinge");
+    expect(visibleNames()).toEqual([]);
+    expect(textOf("functions")).toContain("No function matches “hinge”.");
+    document.querySelector("#query")!.dispatchEvent(new KeyboardEvent("keydown", { key: "Escape" }));
+    expect(visibleNames()).toHaveLength(3);
+    expect(textOf("functions")).not.toContain("No function matches");
+    expect(textOf("count")).toBe("3 functions");
+  });
+
+  test("reads no text as markup", () => {
+    const [first] = GROUPS[0]!.functions;
+    createPane(openPage(), [{ name: "Lengths", functions: [{ ...first!, description: "<b>Bold</b>" }] }]);
+    expect(document.querySelector(".gives")!.textContent).toBe("<b>Bold</b>");
+    expect(document.querySelector("b")).toBeNull();
+  });
+});
+
+describe("the pane beside a spreadsheet", () => {
+  beforeEach(() => pane.connect(host));
+
+  test("names the selected cell, and follows the selection", async () => {
+    expect(textOf("place")).toBe("Selected cell: Sheet1!B2");
+    await host.select("Sheet1!C7");
+    expect(textOf("place")).toBe("Selected cell: Sheet1!C7");
+  });
+
+  test("writes an example into the selected cell, and says so", async () => {
+    await insert("=DRAWER.BOXWIDTH(24)");
+    expect(host.cells).toEqual({ "Sheet1!B2": "=DRAWER.BOXWIDTH(24)" });
+    expect(textOf("status")).toBe("=DRAWER.BOXWIDTH(24) now stands in Sheet1!B2.");
+    expect(document.getElementById("status")!.dataset["kind"]).toBe("done");
+  });
+
+  test("leaves a cell that is not empty as it is", async () => {
+    host.cells["Sheet1!B2"] = "18 1/16";
+    await insert("=DRAWER.BOXWIDTH(24)");
+    expect(host.cells).toEqual({ "Sheet1!B2": "18 1/16" });
+    expect(textOf("status")).toBe(
+      "Sheet1!B2 is not empty and was left as it is. Select an empty cell, then insert again.",
+    );
+    expect(document.getElementById("status")!.dataset["kind"]).toBe("fault");
+  });
+
+  test.each([
+    ["editing", "A cell is being edited. Finish it with Enter or Esc, then insert again."],
+    ["protected", "The cell may not be changed: its sheet is protected, or the workbook is read-only."],
+    ["refused", "The spreadsheet did not take the formula: Something said no."],
+  ] as const)("says in plain words what is in the way: %s", async (fault, words) => {
+    host.fault = fault;
+    await insert("=DRAWER.BOXWIDTH(24)");
+    expect(textOf("status")).toBe(words);
+    expect(host.cells).toEqual({});
+  });
+
+  test("labels every button with what it inserts", () => {
+    expect(buttons().map((button) => button.textContent)).toEqual(["Insert", "Insert", "Insert"]);
+    expect(buttons()[1]!.getAttribute("aria-label")).toBe("Insert =DRAWER.BOXWIDTH(24)");
+  });
+});
+
+describe("the pane beside a spreadsheet that is busy when it is found", () => {
+  test("offers to insert all the same", async () => {
+    host.fault = "editing";
+    await pane.connect(host);
+    expect(textOf("place")).toBe("Select an empty cell, then insert an example.");
+    host.fault = undefined;
+    await insert("=DRAWER.LENGTH(24)");
+    expect(host.cells).toEqual({ "Sheet1!B2": "=DRAWER.LENGTH(24)" });
+  });
+});
+
+describe("the pane without a spreadsheet", () => {
+  test("says so, and copies instead", async () => {
+    const writeText = vi.fn(async () => {});
+    vi.stubGlobal("navigator", { clipboard: { writeText } });
+    await pane.connect(undefined);
+    expect(textOf("place")).toContain("This page is not open in a spreadsheet.");
+    expect(buttons().map((button) => [button.textContent, button.disabled])).toEqual(Array(3).fill(["Copy", false]));
+    await insert("=DRAWER.LENGTH(24)");
+    expect(writeText).toHaveBeenCalledWith("=DRAWER.LENGTH(24)");
+    expect(textOf("status")).toBe("=DRAWER.LENGTH(24) is copied.");
+  });
+
+  test("says so where the browser forbids to copy", async () => {
+    vi.stubGlobal("navigator", { clipboard: { writeText: () => Promise.reject(new Error("no")) } });
+    await pane.connect(undefined);
+    await insert("=DRAWER.LENGTH(24)");
+    expect(textOf("status")).toBe("The browser did not allow copying. Select the formula and copy it by hand.");
+  });
+
+  test("copies beside a spreadsheet that does not let panes write", async () => {
+    const writeText = vi.fn(async () => {});
+    vi.stubGlobal("navigator", { clipboard: { writeText } });
+    host.can = { insert: false, tellSelection: false, showNumberFormats: false };
+    await pane.connect(host);
+    expect(textOf("place")).toContain("does not let the pane write cells");
+    await insert("=DRAWER.LENGTH(24)");
+    expect(host.cells).toEqual({});
+    expect(writeText).toHaveBeenCalledOnce();
+  });
+});
