@@ -12,6 +12,12 @@ const OFFICE = ["Office", "Excel"];
 const NODE = ["process", "Buffer", "require", "__dirname", "__filename"];
 const CLOCK = ["performance", "setTimeout", "setInterval", "crypto"];
 
+const officeRules = Object.fromEntries(
+  officeAddins.configs.recommended
+    .flatMap(({ rules = {} }) => Object.entries(rules))
+    .filter(([name]) => name.startsWith("office-addins/")),
+);
+
 export default tseslint.config(
   { ignores: ["dist/", "node_modules/", "coverage/"] },
   ...tseslint.configs.recommended,
@@ -41,11 +47,7 @@ export default tseslint.config(
   { files: ["src/functions/*.ts"], rules: { "@typescript-eslint/no-explicit-any": "off" } },
   { files: ["src/taskpane/**"], rules: forbid(...NODE) },
   { files: ["src/taskpane/**"], ignores: ["src/taskpane/host/**"], rules: forbid(...NODE, ...OFFICE) },
-  {
-    files: ["src/taskpane/host/**"],
-    plugins: { "office-addins": officeAddins },
-    rules: officeAddins.configs.recommended.rules,
-  },
+  { files: ["src/taskpane/host/**"], plugins: { "office-addins": officeAddins }, rules: officeRules },
   { files: ["src/workbook/**"], rules: forbid(...OFFICE) },
   {
     files: ["src/workbook/**"],

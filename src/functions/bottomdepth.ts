@@ -55,5 +55,5 @@ const call = withUnit(
     optionalLength("play", (unit) => DEFAULTS[unit].bottomPlay),
     bottomFit("bottom_fit"),
   ],
-  ([depth, end, groove, play, fit], unit) => lengthResult(bottomDepth(depth, end, groove, play, fit), unit),
+  ([depth, end, groove, play, fit], unit) => lengthResult(bottomDepth(depth, end, groove, play, fit).value, unit),
 );

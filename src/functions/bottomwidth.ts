@@ -35,5 +35,5 @@ const call = withUnit(
     length("groove_depth"),
     optionalLength("play", (unit) => DEFAULTS[unit].bottomPlay),
   ],
-  ([width, side, groove, play], unit) => lengthResult(bottomWidth(width, side, groove, play), unit),
+  ([width, side, groove, play], unit) => lengthResult(bottomWidth(width, side, groove, play).value, unit),
 );

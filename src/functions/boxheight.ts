@@ -36,5 +36,5 @@ const call = withUnit(
     optionalLength("space_above", (unit) => DEFAULTS[unit].spaceAbove),
     optionalLength("step", () => ZERO),
   ],
-  ([space, below, above, step], unit) => lengthResult(boxHeight(space, below, above, step), unit),
+  ([space, below, above, step], unit) => lengthResult(boxHeight(space, below, above, step).value, unit),
 );

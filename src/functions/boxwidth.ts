@@ -28,5 +28,5 @@ export function BOXWIDTH(opening_width: any, slide?: any, unit?: Unit): any {
 }
 
 const call = withUnit([length("opening_width"), sideClearance("slide")], ([opening, clearance], unit) =>
-  lengthResult(boxWidth(opening, clearance), unit),
+  lengthResult(boxWidth(opening, clearance).value, unit),
 );

@@ -52,5 +52,5 @@ export function ENDLENGTH(
 
 const call = withUnit(
   [length("box_width"), length("side_thickness"), cornerJoint("joint"), lengthIfGiven("joint_depth")],
-  ([width, side, joint, depth], unit) => lengthResult(endLength(width, side, joint, depth), unit),
+  ([width, side, joint, depth], unit) => lengthResult(endLength(width, side, joint, depth).value, unit),
 );

@@ -52,5 +52,5 @@ export function SIDELENGTH(
 
 const call = withUnit(
   [length("box_depth"), length("end_thickness"), cornerJoint("joint"), lengthIfGiven("joint_depth")],
-  ([depth, end, joint, socket], unit) => lengthResult(sideLength(depth, end, joint, socket), unit),
+  ([depth, end, joint, socket], unit) => lengthResult(sideLength(depth, end, joint, socket).value, unit),
 );

@@ -42,5 +42,5 @@ const call = withUnit(
     optionalLength("front_setback", (unit) => DEFAULTS[unit].frontSetback),
     lengthList("lengths", (unit) => DEFAULTS[unit].slideLengths),
   ],
-  ([depth, rear, setback, lengths], unit) => lengthResult(slideLength(depth, rear, setback, lengths), unit),
+  ([depth, rear, setback, lengths], unit) => lengthResult(slideLength(depth, rear, setback, lengths).value, unit),
 );

@@ -1,6 +1,5 @@
 import {
   add,
-  compare,
   divide,
   Fault,
   isPositive,
@@ -38,32 +37,45 @@ export function frontSize(face: Rational, count: number, spacing: Spacing): Rati
   return share(roomForFronts(face, count, spacing), count);
 }
 
+/** A front of a divided face: its height, and how it came by it. */
+export interface FrontShare {
+  height: Rational;
+  /** The exact share before rounding; a fixed front has none. */
+  exact?: Rational;
+  /** A spare step was added. */
+  spare: boolean;
+}
+
 /**
  * Front heights from top to bottom: the fixed ones as they are, the others by their parts of the rest. With a step
  * the shared ones are rounded down to it, and the whole steps left over go one each to the lowest of them upward.
  * @throws Fault `fronts.noRoom`, `fronts.fixedTall`, `fronts.nothingToShare`, `fronts.belowStep`
  */
-export function frontHeights(
+export function divideFace(
   face: Rational,
   drawers: readonly DrawerAsked[],
   spacing: Spacing,
   step: Rational,
-): Rational[] {
+): FrontShare[] {
   const room = roomForFronts(face, drawers.length, spacing);
   const fixed = total(drawers.map((drawer) => ("fixed" in drawer ? drawer.fixed : ratio(0))));
   const rest = subtract(room, fixed);
   if (less(rest, ratio(0))) throw new Fault("fronts.fixedTall", { face, fixed, room });
   const parts = total(drawers.map((drawer) => ("parts" in drawer ? drawer.parts : ratio(0))));
-  if (isZero(parts)) return drawers.map((drawer) => (drawer as { fixed: Rational }).fixed);
-  if (isZero(rest)) throw new Fault("fronts.nothingToShare", { face, fixed });
-  const each = divide(rest, parts);
-  const heights = drawers.map((drawer) =>
-    "fixed" in drawer ? drawer.fixed : roundDown(multiply(drawer.parts, each), step),
-  );
-  if (!isZero(step)) handOutSteps(heights, drawers, subtract(room, total(heights)), step);
-  if (!heights.every(isPositive)) throw new Fault("fronts.belowStep", { step, rest });
-  return heights;
+  if (!isZero(parts) && isZero(rest)) throw new Fault("fronts.nothingToShare", { face, fixed });
+  const fronts = drawers.map((drawer): FrontShare => {
+    if ("fixed" in drawer) return { height: drawer.fixed, spare: false };
+    const exact = divide(multiply(drawer.parts, rest), parts);
+    return { height: roundDown(exact, step), exact, spare: false };
+  });
+  if (!isZero(step)) handOutSteps(fronts, subtract(room, total(fronts.map(({ height }) => height))), step);
+  if (!fronts.every(({ height }) => isPositive(height))) throw new Fault("fronts.belowStep", { step, rest });
+  return fronts;
 }
+
+/** The heights alone of a divided face. */
+export const frontHeights = (...args: Parameters<typeof divideFace>): Rational[] =>
+  divideFace(...args).map(({ height }) => height);
 
 /**
  * Front heights that grow downward and with their gaps fill the face exactly.
@@ -83,7 +95,7 @@ export function graduated(
   if (!amount) throw new Fault("fronts.amountMissing", { rule });
   if (rule === "geometric") {
     const sizes = [ratio(1)];
-    while (sizes.length < count) sizes.push(multiply(sizes.at(-1)!, amount));
+    while (sizes.length < count) sizes.push(multiply(sizes[sizes.length - 1]!, amount));
     const unit = divide(room, total(sizes));
     return sizes.map((size) => multiply(size, unit));
   }
@@ -100,10 +112,12 @@ function roomForFronts(face: Rational, count: number, { gap, first, last }: Spac
 }
 
 /** Rounding down leaves less than one step a front, so that going once up the face is enough. */
-function handOutSteps(heights: Rational[], drawers: readonly DrawerAsked[], left: Rational, step: Rational): void {
-  for (let i = heights.length - 1; i >= 0 && compare(left, step) >= 0; i--) {
-    if ("fixed" in drawers[i]!) continue;
-    heights[i] = add(heights[i]!, step);
+function handOutSteps(fronts: FrontShare[], left: Rational, step: Rational): void {
+  for (const front of [...fronts].reverse()) {
+    if (less(left, step)) return;
+    if (!front.exact) continue;
+    front.height = add(front.height, step);
+    front.spare = true;
     left = subtract(left, step);
   }
 }

@@ -14,7 +14,7 @@ export const bottomFit = (name: string): Argument<BottomFit> => word(name, ["gro
 /** What graduated fronts grow by, read as the rule just before it asks: a length, a factor, or nothing. */
 export const graduationAmount = (name: string): Argument<Rational | undefined> =>
   scalar(name, (cell, unit, earlier) => {
-    const rule = earlier.at(-1) as Progression;
+    const rule = earlier[earlier.length - 1] as Progression;
     if (isBlank(cell.value) || rule === "equal") return undefined;
     return rule === "geometric" ? readFactor(cell, { least: 1, most: 10 }) : readLength(cell, unit, "not negative");
   });

@@ -1,4 +1,4 @@
-import { times, writeLength, type Fault, type FaultData, type Rational, type Unit } from "../../core/length";
+import { writeLength, type Fault, type FaultData, type Rational, type Unit } from "../../core/length";
 
 /** The wording of a fault, for the unit of the call: which argument, what was received, what is allowed. */
 export function message(fault: Fault, unit: Unit): string {
@@ -68,10 +68,10 @@ const CATALOGUE: Record<string, Wording> = {
     `space_height is ${len(space, unit)}, of which ${len(below, unit)} below and ${len(above, unit)} above the box leave nothing.`,
   "box.spaceBelowStep": ({ left, step }, unit) =>
     `Of space_height ${len(left, unit)} is left for the box, which is less than one step of ${len(step, unit)}.`,
-  "box.sidesThick": ({ width, side }, unit) =>
-    `box_width is ${len(width, unit)}. With two sides of ${len(side, unit)} it must be more than ${len(times(2, side as Rational), unit)}.`,
-  "box.endsThick": ({ depth, end }, unit) =>
-    `box_depth is ${len(depth, unit)}. With two ends of ${len(end, unit)} it must be more than ${len(times(2, end as Rational), unit)}.`,
+  "box.sidesThick": ({ width, side, both }, unit) =>
+    `box_width is ${len(width, unit)}. With two sides of ${len(side, unit)} it must be more than ${len(both, unit)}.`,
+  "box.endsThick": ({ depth, end, both }, unit) =>
+    `box_depth is ${len(depth, unit)}. With two ends of ${len(end, unit)} it must be more than ${len(both, unit)}.`,
 
   "joint.depthMissing": ({ joint }) => `joint_depth is blank. A ${joint} needs the depth that it is cut into the side.`,
   "joint.depthThrough": ({ joint, depth, side }, unit) =>

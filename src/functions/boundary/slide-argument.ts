@@ -1,7 +1,6 @@
-import { DEFAULTS, type Slide } from "../../core/drawer";
+import { DEFAULTS, findWord, sameWord, type Slide } from "../../core/drawer";
 import { Fault, isBlank, readLength, type Rational } from "../../core/length";
 import { scalar, type Argument } from "./argument";
-import { findWord, sameWord } from "./word-argument";
 
 /** Side clearance: a length per side, or the name of a slide whose clearance is common practice. */
 export const sideClearance = (name: string): Argument<Rational> =>

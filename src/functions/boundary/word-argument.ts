@@ -1,4 +1,5 @@
-import { Fault, isBlank } from "../../core/length";
+import { findWord } from "../../core/drawer";
+import { isBlank } from "../../core/length";
 import { scalar, type Argument } from "./argument";
 
 /**
@@ -11,24 +12,3 @@ export const word = <W extends string>(
   words: readonly W[],
   synonyms: Record<string, W> = {},
 ): Argument<W> => scalar(name, ({ value }) => (isBlank(value) ? words[0]! : findWord(value, words, synonyms)));
-
-/** @throws Fault `word.unknown`, with the words that are allowed */
-export function findWord<W extends string>(value: unknown, words: readonly W[], synonyms: Record<string, W> = {}): W {
-  const found = words.find((candidate) => sameWord(value, candidate));
-  if (found) return found;
-  const other = Object.keys(synonyms).find((candidate) => sameWord(value, candidate));
-  if (other !== undefined) return synonyms[other]!;
-  throw new Fault("word.unknown", { received: value, allowed: words });
-}
-
-export const sameWord = (value: unknown, word: string): boolean =>
-  typeof value === "string" && fold(value) === fold(word);
-
-/** American spelling, lower case, letters alone: "Centre mount" is "center-mount". */
-const fold = (text: string): string =>
-  text
-    .toLowerCase()
-    .replace(/[^a-z]/g, "")
-    .replace("centre", "center")
-    .replace("rebate", "rabbet")
-    .replace("housing", "dado");
