@@ -1,16 +1,20 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import {
-  bottomDepth,
-  bottomWidth,
-  boxHeight,
-  boxWidth,
-  endLength,
-  groovePasses,
-  sideLength,
-  slideLength,
-} from "../../src/core/drawer";
-import { add, compare, equal, less, ratio, subtract, times, ZERO } from "../../src/core/length";
+import * as drawer from "../../src/core/drawer";
+import { groovePasses, type Size } from "../../src/core/drawer";
+import { add, compare, equal, less, ratio, subtract, times, ZERO, type Rational } from "../../src/core/length";
+
+const valueOf =
+  <A extends unknown[]>(size: (...args: A) => Size) =>
+  (...args: A): Rational =>
+    size(...args).value;
+const boxWidth = valueOf(drawer.boxWidth);
+const boxHeight = valueOf(drawer.boxHeight);
+const endLength = valueOf(drawer.endLength);
+const sideLength = valueOf(drawer.sideLength);
+const bottomWidth = valueOf(drawer.bottomWidth);
+const bottomDepth = valueOf(drawer.bottomDepth);
+const slideLength = valueOf(drawer.slideLength);
 
 const sixteenths = (min: number, max: number) => fc.integer({ min, max }).map((n) => ratio(n, 16));
 const opening = sixteenths(64, 800);

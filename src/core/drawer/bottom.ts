@@ -1,15 +1,22 @@
-import { add, Fault, isPositive, isZero, less, subtract, times, type Rational } from "../length";
+import { Fault, isZero, less, times, type Rational } from "../length";
+import { insideDepth, insideWidth } from "./corner";
+import { minus, plus, sum, type Size } from "./size";
 import type { BottomFit } from "./words";
 
 /**
  * Width of a bottom that runs in a groove in both sides: inside width and both grooves, less the play.
  * @throws Fault `box.sidesThick`, `groove.through`, `groove.playEatsHold`
  */
-export function bottomWidth(width: Rational, side: Rational, groove: Rational, play: Rational): Rational {
-  const inside = subtract(width, times(2, side));
-  if (!isPositive(inside)) throw new Fault("box.sidesThick", { width, side });
+export function bottomWidth(width: Rational, side: Rational, groove: Rational, play: Rational): Size {
+  insideWidth(width, side);
   checkGroove(groove, side, "side");
-  return held(add(inside, times(2, groove)), times(2, groove), play);
+  checkHold(times(2, groove), play);
+  return sum(
+    plus("box width", width),
+    minus("side thickness", side, 2),
+    plus("groove depth", groove, 2),
+    minus("bottom play", play),
+  );
 }
 
 /**
@@ -19,20 +26,24 @@ export function bottomWidth(width: Rational, side: Rational, groove: Rational, p
  * @throws Fault `box.endsThick`, `groove.depthMissing`, `groove.through`, `groove.playEatsHold`
  */
 export function bottomDepth(
-  boxDepth: Rational,
+  depth: Rational,
   end: Rational,
   groove: Rational | undefined,
   play: Rational,
   fit: BottomFit,
-): Rational {
-  const inside = subtract(boxDepth, times(2, end));
-  if (!isPositive(inside)) throw new Fault("box.endsThick", { depth: boxDepth, end });
-  if (fit === "applied") return boxDepth;
+): Size {
+  insideDepth(depth, end);
+  if (fit === "applied") return sum(plus("box depth", depth));
   if (!groove || isZero(groove)) throw new Fault("groove.depthMissing", { fit });
   checkGroove(groove, end, "end");
-  return fit === "grooved"
-    ? held(add(inside, times(2, groove)), times(2, groove), play)
-    : held(add(add(inside, end), groove), groove, play);
+  const ends = fit === "grooved" ? 2 : 1;
+  checkHold(times(ends, groove), play);
+  return sum(
+    plus("box depth", depth),
+    minus("end thickness", end, ends),
+    plus("groove depth", groove, ends),
+    minus("bottom play", play),
+  );
 }
 
 function checkGroove(groove: Rational, stock: Rational, part: "side" | "end"): void {
@@ -40,7 +51,6 @@ function checkGroove(groove: Rational, stock: Rational, part: "side" | "end"): v
 }
 
 /** A bottom with more play than its grooves are deep would drop out. */
-function held(full: Rational, hold: Rational, play: Rational): Rational {
+function checkHold(hold: Rational, play: Rational): void {
   if (!less(play, hold)) throw new Fault("groove.playEatsHold", { play, hold });
-  return subtract(full, play);
 }

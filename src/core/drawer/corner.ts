@@ -1,4 +1,5 @@
-import { add, Fault, isPositive, less, subtract, times, type Rational } from "../length";
+import { Fault, isPositive, less, times, type Rational } from "../length";
+import { minus, plus, sum, type Size } from "./size";
 import type { CornerJoint } from "./words";
 
 /**
@@ -7,19 +8,20 @@ import type { CornerJoint } from "./words";
  * @param depth how far a rabbet or dado is cut into the side; other joints ignore it
  * @throws Fault `joint.depthMissing`, `joint.depthThrough` (as deep as the side, or deeper), `box.sidesThick`
  */
-export function endLength(width: Rational, side: Rational, joint: CornerJoint, depth?: Rational): Rational {
-  const between = subtract(width, times(2, side));
-  if (!isPositive(between)) throw new Fault("box.sidesThick", { width, side });
+export function endLength(width: Rational, side: Rational, joint: CornerJoint, depth?: Rational): Size {
+  insideWidth(width, side);
+  const whole = plus("box width", width);
+  const sides = minus("side thickness", side, 2);
   switch (joint) {
     case "butt":
-      return between;
+      return sum(whole, sides);
     case "rabbet":
     case "dado":
       if (!depth) throw new Fault("joint.depthMissing", { joint });
       if (!less(depth, side)) throw new Fault("joint.depthThrough", { joint, depth, side });
-      return add(between, times(2, depth));
+      return sum(whole, sides, plus(`${joint} depth`, depth, 2));
     default:
-      return width;
+      return sum(whole);
   }
 }
 
@@ -28,10 +30,24 @@ export function endLength(width: Rational, side: Rational, joint: CornerJoint, d
  * @param socket how deep the sockets are cut into box front and back; other joints ignore it
  * @throws Fault `joint.socketMissing`, `joint.socketThrough`, `box.endsThick`
  */
-export function sideLength(boxDepth: Rational, end: Rational, joint: CornerJoint, socket?: Rational): Rational {
-  if (!less(times(2, end), boxDepth)) throw new Fault("box.endsThick", { depth: boxDepth, end });
-  if (joint !== "half-blind dovetail") return boxDepth;
+export function sideLength(depth: Rational, end: Rational, joint: CornerJoint, socket?: Rational): Size {
+  insideDepth(depth, end);
+  if (joint !== "half-blind dovetail") return sum(plus("box depth", depth));
   if (!socket) throw new Fault("joint.socketMissing", {});
   if (less(end, socket)) throw new Fault("joint.socketThrough", { socket, end });
-  return subtract(boxDepth, times(2, subtract(end, socket)));
+  return sum(plus("box depth", depth), minus("end thickness", end, 2), plus("socket depth", socket, 2));
+}
+
+/** Clear width between the sides. @throws Fault `box.sidesThick` */
+export function insideWidth(width: Rational, side: Rational): Size {
+  const inside = sum(plus("box width", width), minus("side thickness", side, 2));
+  if (!isPositive(inside.value)) throw new Fault("box.sidesThick", { width, side, both: times(2, side) });
+  return inside;
+}
+
+/** Clear depth between box front and back. @throws Fault `box.endsThick` */
+export function insideDepth(depth: Rational, end: Rational): Size {
+  const inside = sum(plus("box depth", depth), minus("end thickness", end, 2));
+  if (!isPositive(inside.value)) throw new Fault("box.endsThick", { depth, end, both: times(2, end) });
+  return inside;
 }

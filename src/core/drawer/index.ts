@@ -5,5 +5,6 @@ export * from "./defaults";
 export * from "./drawers-text";
 export * from "./fronts";
 export * from "./groove";
+export { Size, type Write } from "./size";
 export * from "./slide";
 export * from "./words";

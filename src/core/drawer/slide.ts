@@ -1,4 +1,5 @@
 import { Fault, less, subtract, type Rational } from "../length";
+import { Size } from "./size";
 
 /**
  * The longest slide that the shop buys and the opening takes.
@@ -9,13 +10,25 @@ export function slideLength(
   rearClearance: Rational,
   frontSetback: Rational,
   lengths: readonly Rational[],
-): Rational {
+): Size {
   const room = subtract(subtract(insideDepth, rearClearance), frontSetback);
+  const longest = longestWithin(room, lengths);
+  if (!longest) {
+    const shortest = lengths.reduce((a, b) => (less(b, a) ? b : a));
+    throw new Fault("slide.noneFits", { insideDepth, room, shortest });
+  }
+  return new Size(longest, (write) => {
+    const setback = frontSetback.n === 0n ? "" : ` − front setback ${write(frontSetback)}`;
+    const sum = `opening depth ${write(insideDepth)} − rear clearance ${write(rearClearance)}${setback}`;
+    return `longest slide on sale within ${sum} = ${write(room)}`;
+  });
+}
+
+/** The longest of `lengths` that is at most `room`. */
+export function longestWithin(room: Rational, lengths: readonly Rational[]): Rational | undefined {
   let longest: Rational | undefined;
   for (const length of lengths) {
     if (!less(room, length) && (!longest || less(longest, length))) longest = length;
   }
-  if (longest) return longest;
-  const shortest = lengths.reduce((a, b) => (less(b, a) ? b : a));
-  throw new Fault("slide.noneFits", { insideDepth, room, shortest });
+  return longest;
 }

@@ -1,3 +1,5 @@
+import { Fault } from "../length";
+
 /** Ways to hang a drawer of which the side space is common knowledge; undermount slides have data sheets of their own. */
 export type Slide = "side-mount" | "center-mount" | "wood runner" | "undermount";
 
@@ -9,3 +11,28 @@ export type BottomFit = "grooved" | "open back" | "applied";
 
 /** How front heights grow downward. */
 export type Progression = "equal" | "arithmetic" | "geometric";
+
+/**
+ * The word that was meant, read without regard to case, hyphens, spaces and British or American spelling.
+ * @param synonyms other words of the trade, and what they mean here
+ * @throws Fault `word.unknown`, with the words that are allowed
+ */
+export function findWord<W extends string>(value: unknown, words: readonly W[], synonyms: Record<string, W> = {}): W {
+  const found = words.find((candidate) => sameWord(value, candidate));
+  if (found) return found;
+  const other = Object.keys(synonyms).find((candidate) => sameWord(value, candidate));
+  if (other !== undefined) return synonyms[other]!;
+  throw new Fault("word.unknown", { received: value, allowed: words });
+}
+
+export const sameWord = (value: unknown, word: string): boolean =>
+  typeof value === "string" && fold(value) === fold(word);
+
+/** American spelling, lower case, letters alone: "Centre mount" is "center-mount". */
+const fold = (text: string): string =>
+  text
+    .toLowerCase()
+    .replace(/[^a-z]/g, "")
+    .replace("centre", "center")
+    .replace("rebate", "rabbet")
+    .replace("housing", "dado");
