@@ -10,6 +10,7 @@ const ours = {
 
 /** Packages that a folder may use; a folder that is not named uses none. */
 const packages = {
+  functions: "fastest-levenshtein",
   "core/length": "fraction\\.js",
   "core/drawer": "zod",
   "core/money": "zod",

@@ -3,6 +3,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import ExcelJS from "exceljs";
+import * as XLSX from "xlsx";
 
 export type Value = number | string | boolean | null;
 
@@ -21,10 +22,11 @@ export async function computedByLibreOffice(rows: Rows): Promise<Value[][]> {
   try {
     const input = join(folder, "native.xlsx");
     writeFileSync(input, new Uint8Array(await workbook.xlsx.writeBuffer()));
-    const read = new ExcelJS.Workbook();
-    await read.xlsx.load(readFileSync(convert(input, join(folder, "out"), "xlsx")).buffer as ArrayBuffer);
-    const computed = read.worksheets[0]!;
-    return rows.map((row, r) => row.map((_, c) => valueOf(computed.getCell(r + 1, c + 1).value)));
+    const read = XLSX.read(readFileSync(convert(input, join(folder, "out"), "xlsx")));
+    const computed = read.Sheets[read.SheetNames[0]!]!;
+    return rows.map((row, r) =>
+      row.map((_, c) => valueOf(computed[XLSX.utils.encode_cell({ r, c })] as XLSX.CellObject)),
+    );
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
@@ -54,10 +56,8 @@ export function convert(input: string, folder: string, format: string): string {
 const cellOf = (value: Value): ExcelJS.CellValue =>
   typeof value === "string" && value.startsWith("=") ? { formula: value.slice(1) } : value;
 
-function valueOf(value: ExcelJS.CellValue): Value {
-  if (value === null || value === undefined) return null;
-  if (typeof value !== "object") return value;
-  if ("result" in value) return valueOf(value.result as ExcelJS.CellValue);
-  if ("error" in value) return String(value.error);
-  throw new Error(`A cell came back as ${JSON.stringify(value)}.`);
+/** A cell's value; an error as its text. */
+function valueOf(cell: XLSX.CellObject | undefined): Value {
+  if (!cell || cell.t === "z") return null;
+  return cell.t === "e" ? String(cell.w) : (cell.v as Value);
 }

@@ -1,15 +1,18 @@
 import { readFileSync } from "node:fs";
 import { gzipSync } from "node:zlib";
-import "../host";
-import { dist } from "../build/dist";
+import { BUNDLE, builtFunctions, type CellFunction } from "./built";
 
 type Arguments = (i: number) => unknown[];
-type CellFunction = (...args: unknown[]) => unknown;
 
 /** Fresh arguments at every call: the numbers move by 64ths, and every other call brings texts. */
 const text = (i: number, whole: number) => `${whole + (i % 40)} ${1 + 2 * (i % 32)}/64`;
 const size = (i: number, whole: number) => (i % 2 ? text(i >> 1, whole) : whole + (i % 4096) / 64);
 const joints = ["butt", "rabbet", "dado", "dovetail", "half-blind dovetail", "box joint"];
+
+const oneOpening = (i: number) => [
+  ["Width", "Height", "Depth", "Drawers"],
+  [size(i, 12), 26.25, "23 1/4", 3],
+];
 
 const CALLS: Record<string, Arguments> = {
   LENGTH: (i) => [size(i, 1)],
@@ -26,6 +29,10 @@ const CALLS: Record<string, Arguments> = {
   FRONTWIDTH: (i) => [size(i, 30), 1 + (i % 5), 0.125, "1/16", "1/16"],
   FRONTHEIGHTS: (i) => [size(i, 30), [["5 1/2"], ["1 part"], ["2 parts"]], "1/8", 0, 0, "1/16"],
   GRADUATED: (i) => [size(i, 30), 4, "arithmetic", "3/4"],
+  PLAN: (i) => [oneOpening(i)],
+  PARTS: (i) => [oneOpening(i)],
+  WORKING: (i) => [oneOpening(i), "A2"],
+  CHECKS: (i) => [oneOpening(i)],
   GROOVEPASSES: (i) => [0.25 + (i % 16) / 64, "1/8", "3/8", 0.25],
 };
 
@@ -39,19 +46,6 @@ export function benchFunctions(): void {
     if (!args) throw new Error(`The bench has no arguments for ${name}.`);
     console.log(`  ${name.padEnd(14)}${Math.round(callsASecond(call, args)).toLocaleString("en").padStart(12)}`);
   }
-}
-
-const BUNDLE = `${dist()}/functions.js`;
-
-/**
- * The built functions, run in this realm as a page runs them: in a context of node:vm every global goes through an
- * interceptor, which took two thirds of the time.
- */
-function builtFunctions(): Map<string, CellFunction> {
-  const functions = new Map<string, CellFunction>();
-  const host = { ...CustomFunctions, associate: (id: string, call: CellFunction) => functions.set(id, call) };
-  new Function("CustomFunctions", readFileSync(BUNDLE, "utf8"))(host);
-  return functions;
 }
 
 const BATCH = 5_000;

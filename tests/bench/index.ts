@@ -1,8 +1,10 @@
 import { benchFunctions } from "./functions";
+import { benchPlans } from "./plans";
 
 /** `npm run bench` runs all; `npm run bench -- NAME …` runs those named. */
 const BENCHES: Record<string, () => void | Promise<void>> = {
   functions: benchFunctions,
+  plans: benchPlans,
 };
 
 const names = process.argv.slice(2);

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { functionFiles, functionReference } from "../../src/build";
 import * as functions from "../../src/functions";
-import { callOf, literal } from "./literals";
+import { callOf, literal, matches } from "./literals";
 
 const examples = functionReference(functionFiles("src/functions"))
   .flatMap((group) => group.functions)
@@ -11,5 +11,5 @@ test.each(examples)("$formula gives $result, as its comment says", ({ name, form
   const call = callOf(formula);
   expect(call.name).toBe(name);
   const value = (functions[name as keyof typeof functions] as (...args: unknown[]) => unknown)(...call.args);
-  expect(value).toEqual(literal(result));
+  expect(matches(value, literal(result)), JSON.stringify(value)).toBe(true);
 });

@@ -1,4 +1,5 @@
 export * from "./bottom";
+export * from "./checks";
 export * from "./box";
 export * from "./corner";
 export * from "./defaults";
@@ -6,5 +7,7 @@ export * from "./drawers-text";
 export * from "./fronts";
 export * from "./groove";
 export { Size, type Write } from "./size";
+export * from "./plan";
 export * from "./slide";
+export * from "./tables";
 export * from "./words";

@@ -15,12 +15,13 @@ export class Fault extends Error {
   }
 }
 
-/** Runs `read`, and adds to a fault that does not say so yet what it was that was read. */
+/** Runs `read`, and puts before the name in its fault, if any, what it was that was read. */
 export function naming<T>(argument: string, read: () => T): T {
   try {
     return read();
   } catch (thrown) {
-    if (!(thrown instanceof Fault) || "argument" in thrown.data) throw thrown;
-    throw new Fault(thrown.code, { ...thrown.data, argument });
+    if (!(thrown instanceof Fault)) throw thrown;
+    const inner = thrown.data.argument;
+    throw new Fault(thrown.code, { ...thrown.data, argument: inner ? `${argument}, ${String(inner)}` : argument });
   }
 }

@@ -1,7 +1,7 @@
 import type { Unit } from "../../core/length";
 import type { Argument } from "./argument";
-import { cellError, IncomingError } from "./cell-error";
-import { errorText } from "./cell";
+import { cellError } from "./cell-error";
+import { passErrorsOn } from "./incoming";
 import { word } from "./word-argument";
 
 type Read<A extends readonly Argument<unknown>[]> = { [K in keyof A]: A[K] extends Argument<infer T> ? T : never };
@@ -49,13 +49,4 @@ function readAll(args: readonly Argument<unknown>[], raw: readonly unknown[], un
   const values: unknown[] = [];
   for (const [i, argument] of args.entries()) values.push(argument.read(raw[i], unit, values));
   return values;
-}
-
-function passErrorsOn(raw: readonly unknown[]): void {
-  for (const value of raw) {
-    for (const cell of Array.isArray(value) ? value.flat() : [value]) {
-      const error = errorText(cell);
-      if (error) throw new IncomingError(error);
-    }
-  }
 }

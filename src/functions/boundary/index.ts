@@ -1,9 +1,13 @@
 export * from "./argument";
+export { cellError } from "./cell-error";
 export * from "./drawer-words";
 export * from "./evaluate";
+export { wordingOf } from "./findings";
+export * from "./job";
 export * from "./length-argument";
 export * from "./list-argument";
 export * from "./number-argument";
+export * from "./plan-arguments";
 export * from "./result";
 export * from "./slide-argument";
 export * from "./word-argument";

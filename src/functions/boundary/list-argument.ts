@@ -20,7 +20,7 @@ export const lengthList = (
         typeof cell.value === "string" ? splitList(cell.value).map((value) => ({ value })) : [cell],
       );
       if (items.length === 0) throw new Fault("list.empty");
-      return items.map((item, i) => naming(`${name}, item ${i + 1}`, () => readLength(item, unit, "positive")));
+      return items.map((item, i) => naming(`item ${i + 1}`, () => readLength(item, unit, "positive")));
     }),
 });
 

@@ -1,23 +1,33 @@
-import { writeLength, type Fault, type FaultData, type Rational, type Unit } from "../../core/length";
+import { isPositive, writeLength, type Fault, type FaultData, type Rational, type Unit } from "../../core/length";
 
 /** The wording of a fault, for the unit of the call: which argument, what was received, what is allowed. */
 export function message(fault: Fault, unit: Unit): string {
-  const wording = CATALOGUE[fault.code];
-  return wording ? wording(fault.data, unit) : fault.code;
+  const text = CATALOGUE[fault.code]?.(fault.data, unit) ?? fault.code;
+  const { openingLabel, argument } = fault.data;
+  // In a plan a sum has no arguments: their names are the trade's words with the opening before them.
+  return openingLabel === undefined || argument !== undefined
+    ? text
+    : `Opening ${openingLabel}: ${text.replace(/(\w)_(?=\w)/g, "$1 ")}`;
 }
 
 type Wording = (data: FaultData, unit: Unit) => string;
 
-const len = (value: unknown, unit: Unit): string => writeLength(value as Rational, unit);
+export const len = (value: unknown, unit: Unit): string => writeLength(value as Rational, unit);
 
 /** What a person typed, quoted where it is a text, cut where it is long. */
 function quoted(value: unknown): string {
   if (typeof value === "string") return `"${value.length > 40 ? `${value.slice(0, 40)}…` : value}"`;
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
+  if (value === null || value === undefined) return "a blank";
+  if (typeof value === "number" && !Number.isFinite(value)) return "no finite number";
   return typeof value === "object" ? "no plain value" : String(value);
 }
 
 const LENGTHS = `a number, or a text such as 23 7/16, 1' 11 7/16" or 595 mm`;
+
+const list = (words: unknown): string => (words as string[]).map(titled).join(", ");
+export const titled = (name: string): string => name[0]!.toUpperCase() + name.slice(1);
+const rows = (numbers: unknown): string => (numbers as number[]).join(" and ");
 
 const CATALOGUE: Record<string, Wording> = {
   "argument.blank": ({ argument, wanted }) =>
@@ -115,4 +125,57 @@ const CATALOGUE: Record<string, Wording> = {
     `${argument}, item ${place} is ${quoted(text)}. It can be a length, as 5 1/2, or parts of what is left, as 2 parts.`,
   "drawers.notPositive": ({ argument, item, place }, unit) =>
     `${argument}, item ${place} is ${typeof item === "string" ? quoted(item) : len(item, unit)}. It must be more than 0.`,
+
+  "text.wrongType": ({ argument, received }) => `${argument} is ${quoted(received)}. It must be a text.`,
+
+  "table.blank": ({ table, required }) => `${table} is blank. It needs a header row with ${list(required)}.`,
+  "table.noHeader": ({ table, required, first }) =>
+    `${table} has no header row: its first row holds ${(first as unknown[]).slice(0, 4).map(quoted).join(", ")}. It needs ${list(required)}.`,
+  "table.noRows": ({ table }) => `${table} has a header row and nothing below it.`,
+  "table.headingTwice": ({ table, name }) => `${table} has the heading ${titled(name as string)} twice.`,
+  "table.headingMissing": ({ table, missing }) => `${table} lacks the heading ${list(missing)}.`,
+  "table.headingMisspelt": ({ table, heading, nearest }) =>
+    `${table} has the heading ${quoted(heading)}. Is it ${titled(nearest as string)}? A column of your own needs a name less like it.`,
+  "table.headingUnit": ({ table, heading }) =>
+    `${table}: ${quoted(heading)} has no unit in its bracket. It can be in, ft, mm, cm or m.`,
+  "table.notTwoColumns": ({ table, columns }) => `${table} has ${columns} columns. It takes two, name and value.`,
+  "table.nameBlank": ({ table, row }) => `${table}, row ${row} has a value and no name.`,
+  "table.nameTwice": ({ table, name, rows: both }) => `${table} has ${quoted(name)} twice, in rows ${rows(both)}.`,
+  "table.swapped": ({ table, row, name }) =>
+    `${table}, row ${row} has the name ${quoted(name)} in its second column. Names stand first, values second.`,
+  "table.nameUnknown": ({ table, row, name, nearest }) =>
+    `${table}, row ${row} has the name ${quoted(name)}, which is none. The nearest is ${quoted(nearest)}.`,
+
+  "flag.wrongType": ({ argument, received }) => `${argument} is ${quoted(received)}. It can be TRUE or FALSE.`,
+  "drawer.notText": ({ received }) =>
+    `drawer is the number ${quoted(received)}. Type the label as a text, as "A1" or "7-1".`,
+  "drawer.unknown": ({ received, drawers }) =>
+    `drawer is ${quoted(received)}, which is none of ${(drawers as string[]).slice(0, 12).join(", ")}${(drawers as string[]).length > 12 ? " …" : ""}.`,
+
+  "openings.sameLabel": ({ label, rows: both }) => `openings has two openings ${quoted(label)}, in rows ${rows(both)}.`,
+  "cabinet.disagrees": ({ name, openings }) =>
+    `${(openings as string[]).join(" and ")} stand in one cabinet and differ in ${name as string}, which is the cabinet's.`,
+  "face.none": ({ side, size }, unit) =>
+    `reveals and gaps leave no ${side as string} for the fronts: it would be ${len(size, unit)}.`,
+  "front.bandThick": ({ band, size }, unit) =>
+    `an edge band of ${len(band, unit)} all round leaves nothing of a front of ${len(size, unit)}.`,
+  "slide.deductionMissing": () =>
+    "undermount slides need the standard undermount deduction, which stands in that slide's own data sheet.",
+  "slide.noneFitsBox": ({ depth }, unit) => `No slide on sale is as short as the box is deep, ${len(depth, unit)}.`,
+  "slide.aboveBox": ({ centerline, height }, unit) =>
+    `slide centerline is ${len(centerline, unit)} up the box, which is only ${len(height, unit)} high.`,
+  "box.deductionWide": ({ opening, deduction }, unit) =>
+    `opening width is ${len(opening, unit)}. An undermount deduction of ${len(deduction, unit)} leaves no box.`,
+  "box.deep": ({ depth, room }, unit) =>
+    `box depth is ${len(depth, unit)}. The opening has room for ${len(room, unit)}.`,
+  "box.heightsCount": ({ given, count }) =>
+    `box heights lists ${given} heights for ${count} drawers. Give one for all, or one a drawer.`,
+  "box.heightTall": ({ height, room }, unit) =>
+    `a box height of ${len(height, unit)} is asked for. Its space has room for ${len(room, unit)}.`,
+  "box.zoneLow": ({ front, height, below, above }, unit) =>
+    isPositive(height as Rational)
+      ? `behind front ${front} there are ${len(height, unit)}, of which ${len(below, unit)} below and ${len(above, unit)} above the box leave nothing.`
+      : `front ${front} lies wholly before the carcase: there is no opening behind it for a box.`,
+  "box.low": ({ height, bottom }, unit) =>
+    `a box of ${len(height, unit)} has no inside height: its bottom and what is below take ${len(bottom, unit)}.`,
 };

@@ -2,7 +2,7 @@ import { terms, toDouble, type Rational, type Unit } from "../../core/length";
 import { hostShowsFormats } from "./host";
 
 /** What a cell of ours may hold. */
-export type CellResult = number | string | boolean | FormattedNumber;
+export type CellResult = number | string | boolean | FormattedNumber | CustomFunctions.Error;
 
 /** A number that brings its own number format; to every native formula it stays a number. */
 export interface FormattedNumber {

@@ -1,0 +1,81 @@
+import { add, isZero, less, multiply, ratio, subtract, type Rational } from "../../length";
+import { designLoad } from "../../wood";
+import { setbackOf } from "../plan/box-plan";
+import type { Drawer, PlannedOpening } from "../plan/plan";
+import { half, isMoreThan, limit, look, stop, type Found } from "./finding";
+
+/** What is doubtful about one box. Limits are common practice. */
+export function checkBox(drawer: Drawer): Found[] {
+  const { opening, stock, boxHeight, boxBottom, front, insideHeight } = drawer;
+  const s = opening.standards;
+  const { unit } = opening;
+  const found: Found[] = [];
+  const mounted = s.slide === "side-mount" || s.slide === "center-mount";
+  if (mounted && less(drawer.sideHeight.value, s["slide height"])) {
+    found.push(stop("box.belowSlide", { height: drawer.sideHeight.value, slide: s["slide height"] }));
+  } else if (mounted && drawer.slideCenterline) {
+    const up = subtract(drawer.slideCenterline.value, boxBottom.value);
+    const reach = half(s["slide height"]);
+    if (less(up, reach) || isMoreThan(add(up, reach), boxHeight.value)) found.push(look("slide.pastBox", { up }));
+  }
+  if (less(insideHeight.value, limit("2", "50", unit))) found.push(look("box.shallow", { inside: insideHeight.value }));
+  const top = add(boxBottom.value, boxHeight.value);
+  if (isMoreThan(top, front.top)) found.push(look("box.aboveFront", { by: subtract(top, front.top) }));
+  if (less(boxBottom.value, front.bottom.value)) {
+    found.push(look("box.belowFront", { by: subtract(front.bottom.value, boxBottom.value) }));
+  }
+  const above = subtract(drawer.zone.top.value, top);
+  if (opening.boxHeights && less(above, s["space above"]))
+    found.push(look("box.tightAbove", { above, asked: s["space above"] }));
+  if (isMoreThan(stock.width.value, multiply(stock.depth.value, ratio(3, 2)))) {
+    found.push(look("box.wide", { width: stock.width.value, depth: stock.depth.value }));
+  }
+  return found;
+}
+
+/** What is doubtful about all boxes of an opening. */
+export function checkStock({ opening, drawers }: PlannedOpening): Found[] {
+  const s = opening.standards;
+  const { unit } = opening;
+  const { stock } = drawers[0]!;
+  const found: Found[] = [];
+  if (s["bottom fit"] === "applied") {
+    if (less(s["space below"], limit("1/4", "6", unit))) found.push(look("bottom.rubs", { below: s["space below"] }));
+  } else {
+    const offset = s["groove offset"];
+    if (less(offset, limit("1/4", "6", unit))) found.push(look("groove.nearEdge", { offset }));
+    if (s.slide === "undermount" && less(offset, limit("1/2", "12.7", unit)))
+      found.push(look("groove.undermount", { offset }));
+    for (const [part, thickness] of [
+      ["side", stock.side],
+      ["end", stock.end],
+    ] as const) {
+      if (isMoreThan(s["groove depth"], half(thickness)))
+        found.push(look("groove.deep", { part, depth: s["groove depth"], thickness }));
+    }
+  }
+  found.push(...checkJoint(s["corner joint"], s["joint depth"], stock.side, stock.end));
+  const { "bottom thickness": bottom } = s;
+  if (less(bottom, limit("3/8", "9", unit)) && isMoreThan(stock.insideWidth.value, limit("24", "600", unit))) {
+    found.push(look("bottom.sags", { bottom, width: stock.insideWidth.value }));
+  }
+  found.push(...checkDepth(opening.least("depth"), stock.depth.value, setbackOf(s), s["rear clearance"]));
+  const rating = s["slide rating"];
+  const load = designLoad(stock.insideWidth.value, stock.insideDepth.value, unit);
+  if (rating !== undefined && rating < load) found.push(stop("slide.overloaded", { rating, load }));
+  if (s.construction === "face frame" && s.slide === "side-mount" && !opening.caseWidth)
+    found.push(look("blocking.unknown"));
+  return found;
+}
+
+/** A joint that takes more than two thirds of its stock leaves too little to hold. */
+function checkJoint(joint: string, depth: Rational | undefined, side: Rational, end: Rational): Found[] {
+  if (!depth || !["rabbet", "dado", "half-blind dovetail"].includes(joint)) return [];
+  const stock = joint === "half-blind dovetail" ? end : side;
+  return isMoreThan(depth, multiply(stock, ratio(2, 3))) ? [look("joint.deep", { joint, depth, stock })] : [];
+}
+
+function checkDepth(opening: Rational, box: Rational, setback: Rational, rear: Rational): Found[] {
+  const behind = subtract(subtract(opening, setback), box);
+  return less(behind, rear) && !isZero(rear) ? [look("box.rearClearance", { behind, rear })] : [];
+}

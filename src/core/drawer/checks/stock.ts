@@ -1,0 +1,50 @@
+import { equal, ratio, type Rational } from "../../length";
+import type { PlannedOpening } from "../plan/plan";
+import { look, type Found } from "./finding";
+
+/** Stock that has no grain to move across: sheets of any kind, by the words of their names. */
+export const isSheetGood = (material: string): boolean =>
+  /ply|mdf|hdf|hardboard|particle|chipboard|melamine|laminate|osb|board|baltic|veneer/i.test(material);
+
+const isPlywood = (material: string): boolean => /ply|baltic/i.test(material);
+
+/**
+ * Nominal thickness, and what a sheet sold by that name may measure, in inches.
+ * @source NIST Voluntary Product Standard PS 1 (PS 1-09, PS 1-19)
+ */
+const NOMINAL: readonly [Rational, least: number, most: number][] = [
+  [ratio(1, 4), 0.219, 0.281],
+  [ratio(3, 8), 0.344, 0.406],
+  [ratio(1, 2), 0.438, 0.5],
+  [ratio(5, 8), 0.563, 0.625],
+  [ratio(3, 4), 0.688, 0.75],
+];
+
+/** Plywood given by the name it is sold under: joints, grooves and widths want what it measures. */
+export function checkThickness({ opening, drawers }: PlannedOpening): Found[] {
+  if (opening.unit !== "in") return [];
+  const s = opening.standards;
+  const { side, end } = drawers[0]!.stock;
+  const stock = [
+    ["side", side, s["side material"]],
+    ...(equal(side, end) ? [] : [["end", end, s["side material"]] as const]),
+    ["bottom", s["bottom thickness"], s["bottom material"]],
+  ] as const;
+  return stock.flatMap(([part, thickness, material]): Found[] => {
+    const nominal = NOMINAL.find(([size]) => equal(size, thickness));
+    if (!nominal || !isPlywood(material)) return [];
+    return [look("stock.nominal", { part, thickness, material, least: nominal[1], most: nominal[2] })];
+  });
+}
+
+/** A solid bottom moves across its grain: it wants the grain side to side, and room behind. */
+export function checkSolidBottom({ opening }: PlannedOpening): Found[] {
+  const s = opening.standards;
+  const material = s["bottom material"];
+  if (isSheetGood(material)) return [];
+  return [
+    s["bottom fit"] === "open back"
+      ? look("bottom.solidGrain", { material })
+      : look("bottom.solidHeld", { material, fit: s["bottom fit"] }),
+  ];
+}

@@ -1,0 +1,140 @@
+import { divide, Fault, isPositive, less, ratio, subtract, add, ZERO, type Rational } from "../../length";
+import { bottomDepth, bottomWidth } from "../bottom";
+import { boxHeight, boxWidth } from "../box";
+import { endLength, insideDepth, insideWidth, sideLength } from "../corner";
+import { DEFAULTS } from "../defaults";
+import { given, greater, lesser, minus, plus, Size, sum } from "../size";
+import { longestWithin, slideLength } from "../slide";
+import type { Opening } from "../tables/opening";
+import type { Standards } from "../tables/standards";
+import type { Front } from "./front-plan";
+
+/** What all boxes of an opening have in common. */
+export interface BoxStock {
+  width: Size;
+  depth: Size;
+  slide: Size;
+  side: Rational;
+  end: Rational;
+  sideLength: Size;
+  endLength: Size;
+  insideWidth: Size;
+  insideDepth: Size;
+  bottomWidth: Size;
+  bottomDepth: Size;
+}
+
+/**
+ * The boxes' plan, seen from above.
+ * @throws Fault where no slide fits, or joints, grooves and thicknesses do not go together
+ */
+export function boxStock(opening: Opening): BoxStock {
+  const s = opening.standards;
+  const side = s["side thickness"];
+  const end = endThickness(s);
+  const { slide, depth } = slideAndDepth(opening);
+  const width = widthOf(opening);
+  const applied = s["bottom fit"] === "applied";
+  return {
+    width,
+    depth,
+    slide,
+    side,
+    end,
+    sideLength: sideLength(depth.value, end, s["corner joint"], s["joint depth"]),
+    endLength: endLength(width.value, side, s["corner joint"], s["joint depth"]),
+    insideWidth: insideWidth(width.value, side),
+    insideDepth: insideDepth(depth.value, end),
+    bottomWidth: applied
+      ? sum(plus("box width", width))
+      : bottomWidth(width.value, side, s["groove depth"], s["bottom play"]),
+    bottomDepth: bottomDepth(depth.value, end, s["groove depth"], s["bottom play"], s["bottom fit"]),
+  };
+}
+
+/** Box front and back are as thick as the sides where nothing else is said. */
+export const endThickness = (s: Standards): Rational => s["end thickness"] ?? s["side thickness"];
+
+/** Side space of one side. Undermount slides are named by a deduction instead. */
+export const clearanceOf = (s: Standards, unit: Opening["unit"]): Rational | undefined =>
+  s.slide === "undermount" ? undefined : (s["side clearance"] ?? DEFAULTS[unit].sideClearance[s.slide]);
+
+function widthOf(opening: Opening): Size {
+  const s = opening.standards;
+  const clearance = clearanceOf(s, opening.unit);
+  if (clearance) return boxWidth(opening.least("width"), clearance);
+  const deduction = s["undermount deduction"];
+  if (!deduction) throw new Fault("slide.deductionMissing");
+  const width = sum(
+    plus("opening width", opening.least("width")),
+    minus("undermount deduction", deduction),
+    plus("side thickness", s["side thickness"], 2),
+  );
+  if (!isPositive(width.value)) throw new Fault("box.deductionWide", { opening: opening.least("width"), deduction });
+  return width;
+}
+
+/** An inset front stands before the slide. */
+export const setbackOf = (s: Standards): Rational => (s["front style"] === "inset" ? s["front thickness"] : ZERO);
+
+function slideAndDepth(opening: Opening): { slide: Size; depth: Size } {
+  const s = opening.standards;
+  const [depth, setback, own] = [opening.least("depth"), setbackOf(s), s["box depth"]];
+  const slide = slideLength(depth, s["rear clearance"], setback, s["slide lengths"]);
+  if (own === "slide") return { slide, depth: sum(plus("slide length", slide)) };
+  const room = subtract(depth, setback);
+  if (less(room, own)) throw new Fault("box.deep", { depth: own, room });
+  const fitting = longestWithin(
+    own,
+    s["slide lengths"].filter((length) => !less(slide.value, length)),
+  );
+  if (!fitting) throw new Fault("slide.noneFitsBox", { depth: own });
+  const shorter = new Size(fitting, (write) => `longest slide on sale within the box depth ${write(own)}`);
+  return { slide: less(fitting, slide.value) ? shorter : slide, depth: given(own, "as the standard says") };
+}
+
+/** The height that a box may stand in, measured up from the opening's floor. */
+export interface Zone {
+  bottom: Size;
+  top: Size;
+  height: Size;
+}
+
+/** Zones reach from the floor to the opening's height, no further than the fronts, and meet in the middle of the gaps. */
+export function zonesOf(opening: Opening, fronts: readonly Front[]): Zone[] {
+  const floor = given(ZERO, "floor of the opening");
+  const ceiling = given(opening.least("height"), "opening height");
+  const topFront = fronts[0]!;
+  const lowest = fronts[fronts.length - 1]!;
+  let top = lesser(ceiling, given(topFront.top, "upper edge of the front"));
+  return fronts.map((front, i) => {
+    const below = fronts[i + 1];
+    const bottom = below
+      ? middle(below.top, front.bottom.value)
+      : greater(floor, given(lowest.bottom.value, "lower edge of the front"));
+    const zone = { bottom, top, height: sum(plus("zone top", top), minus("zone bottom", bottom)) };
+    top = bottom;
+    return zone;
+  });
+}
+
+const middle = (below: Rational, above: Rational): Size =>
+  new Size(divide(add(below, above), ratio(2)), (write) => `middle of the gap from ${write(below)} to ${write(above)}`);
+
+/** The height that a box has room for, before it is matched to others. @throws Fault where there is no room */
+export function ownHeight(opening: Opening, zone: Zone, place: number, count: number): Size {
+  const s = opening.standards;
+  const fixed = opening.boxHeights;
+  const [below, above] = [s["space below"], s["space above"]];
+  if (!less(below, subtract(zone.height.value, fixed ? ZERO : above))) {
+    throw new Fault("box.zoneLow", { front: place + 1, height: zone.height.value, below, above });
+  }
+  if (!fixed) return boxHeight(zone.height.value, below, above, s["height step"]);
+  if (fixed.length !== 1 && fixed.length !== count) {
+    throw new Fault("box.heightsCount", { given: fixed.length, count });
+  }
+  const height = fixed[fixed.length === 1 ? 0 : place]!;
+  const room = subtract(zone.height.value, below);
+  if (less(room, height)) throw new Fault("box.heightTall", { height, room });
+  return given(height, "as asked for");
+}

@@ -1,0 +1,89 @@
+import { divide, Fault, isPositive, less, ratio, subtract, type Rational } from "../../length";
+import { minus, plus, sum, type Size, type Term } from "../size";
+import type { Opening } from "../tables/opening";
+import type { Standards } from "../tables/standards";
+
+/** What the fronts of an opening fill: edges measured up from the opening's floor and across from its sides. */
+export interface Face {
+  bottom: Size;
+  top: Size;
+  height: Size;
+  width: Size;
+}
+
+/**
+ * The face of an opening in its cabinet.
+ * @param left the neighbour to the left; none at the cabinet's end
+ * @throws Fault `face.none` where reveals and gaps leave nothing
+ */
+export function faceOf(opening: Opening, left?: Opening, right?: Opening): Face {
+  const [bottom, top, leftShare, rightShare] = edges(opening, left, right);
+  const face = {
+    bottom,
+    top,
+    height: sum(plus("upper edge", top), minus("lower edge", bottom)),
+    width: sum(plus("opening width", opening.least("width")), ...leftShare, ...rightShare),
+  };
+  for (const side of ["height", "width"] as const) {
+    if (!isPositive(face[side].value)) throw new Fault("face.none", { side, size: face[side].value });
+  }
+  return face;
+}
+
+type Edges = [bottom: Size, top: Size, left: Term[], right: Term[]];
+
+function edges(opening: Opening, left?: Opening, right?: Opening): Edges {
+  const s = opening.standards;
+  const height = opening.least("height");
+  if (s["front style"] === "inset") {
+    const gap = s["inset gap"];
+    const inset = [minus("inset gap", gap)];
+    return [sum(plus("inset gap", gap)), sum(plus("opening height", height), minus("inset gap", gap)), inset, inset];
+  }
+  if (s.construction === "face frame") {
+    const overlay = s["frame overlay"];
+    const over = [plus("frame overlay", overlay)];
+    return [sum(minus("frame overlay", overlay)), sum(plus("opening height", height), ...over), over, over];
+  }
+  return [lowerEdge(s), upperEdge(s, height), sideShare(opening, left, "left"), sideShare(opening, right, "right")];
+}
+
+function lowerEdge(s: Standards): Size {
+  const rail = railOf(s, "rail below");
+  if (rail) return sum(minus("half of rail less front gap", rail));
+  return sum(minus("cabinet thickness", s["cabinet thickness"]), plus("bottom reveal", s["bottom reveal"]));
+}
+
+function upperEdge(s: Standards, height: Rational): Size {
+  const rail = railOf(s, "rail above");
+  const from = plus("opening height", height);
+  if (rail) return sum(from, plus("half of rail less front gap", rail));
+  return sum(from, plus("cabinet thickness", s["cabinet thickness"]), minus("top reveal", s["top reveal"]));
+}
+
+/** Half of what a shared rail leaves beside the gap; nothing where the carcase itself is there. */
+function railOf(s: Standards, name: "rail above" | "rail below"): Rational | undefined {
+  const rail = s[name];
+  return rail === undefined || rail === "none" ? undefined : half(subtract(rail, s["front gap"]));
+}
+
+/** How far the front reaches past the opening's side: over the carcase's end, or to the middle of a partition. */
+function sideShare(opening: Opening, neighbour: Opening | undefined, side: "left" | "right"): Term[] {
+  const s = opening.standards;
+  if (!neighbour) {
+    const reveal = s[`${side} reveal`] ?? s["end reveal"];
+    return [plus("cabinet thickness", s["cabinet thickness"]), minus(`${side} reveal`, reveal)];
+  }
+  const partition = partitionRightOf(side === "left" ? neighbour : opening);
+  const gap = greaterGap(s, neighbour.standards);
+  return [plus("half of partition less front gap", half(subtract(partition, gap)))];
+}
+
+/** The partition between an opening and its neighbour to the right. */
+export const partitionRightOf = ({ standards: s }: Opening): Rational =>
+  s["partition thickness"] ?? s["cabinet thickness"];
+
+const greaterGap = (a: Standards, b: Standards): Rational =>
+  less(a["front gap"], b["front gap"]) ? b["front gap"] : a["front gap"];
+
+const half = (length: Rational): Rational => divide(length, ratio(2));

@@ -1,0 +1,48 @@
+import { terms } from "../../length";
+import { lesser, Size } from "../size";
+import type { Draft } from "./plan";
+
+/**
+ * Gives all boxes behind fronts of equal height, in the circle that their rows name, the least of their heights.
+ * Boxes whose heights were asked for stay as they are, and count for nobody.
+ */
+export function matchHeights(drafts: readonly Draft[]): void {
+  const circles = new Map<string, { draft: Draft; place: number }[]>();
+  for (const draft of drafts) {
+    const circle = circleOf(draft);
+    if (circle === undefined || draft.opening.boxHeights) continue;
+    draft.fronts.fronts.forEach(({ height }, place) => {
+      const { numerator, denominator } = terms(height.value);
+      const key = `${circle} ${numerator}/${denominator}`;
+      if (!circles.has(key)) circles.set(key, []);
+      circles.get(key)!.push({ draft, place });
+    });
+  }
+  for (const boxes of circles.values()) if (boxes.length > 1) level(boxes);
+}
+
+function circleOf({ opening, cabinet }: Draft): string | undefined {
+  switch (opening.standards["match heights"]) {
+    case "opening":
+      return `opening ${opening.row.number}`;
+    case "cabinet":
+      return `cabinet ${cabinet.openings[0]!.row.number}`;
+    case "job":
+      return "job";
+    default:
+      return undefined;
+  }
+}
+
+function level(boxes: readonly { draft: Draft; place: number }[]): void {
+  const least = boxes.map(({ draft, place }) => draft.heights[place]!).reduce(lesser);
+  for (const { draft, place } of boxes) {
+    const own = draft.heights[place]!;
+    if (own.value.equals(least.value)) continue;
+    const match = draft.opening.standards["match heights"];
+    draft.heights[place] = new Size(
+      least.value,
+      (write) => `${own.how(write)} = ${write(own.value)}, matched to the least behind equal fronts (${match})`,
+    );
+  }
+}

@@ -1,0 +1,188 @@
+import { divide, Fault, isPositive, less, ratio, subtract, ZERO, type Rational } from "../../length";
+import { minus, plus, Size, sum } from "../size";
+import type { Cabinet, Job } from "../tables/job";
+import { MEASURED, type Opening } from "../tables/opening";
+import type { Standards } from "../tables/standards";
+import { boxStock, ownHeight, zonesOf, type BoxStock, type Zone } from "./box-plan";
+import { faceOf, type Face } from "./face";
+import { frontsOf, type Front, type Fronts } from "./front-plan";
+import { matchHeights } from "./match";
+
+/** One drawer: its front, its box and where they are. Every size keeps the sum that gave it. */
+export interface Drawer {
+  label: string;
+  opening: Opening;
+  front: Front;
+  zone: Zone;
+  stock: BoxStock;
+  boxHeight: Size;
+  /** Up from the opening's floor; the underside of an applied bottom. */
+  boxBottom: Size;
+  /** Up from the opening's floor; undermount slides have none. */
+  slideCenterline?: Size;
+  sideHeight: Size;
+  backHeight: Size;
+  insideHeight: Size;
+}
+
+export interface PlannedOpening {
+  opening: Opening;
+  cabinet: Cabinet;
+  face: Face;
+  fronts: Fronts;
+  drawers: Drawer[];
+}
+
+/** An opening that cannot be planned, and why. */
+export interface FailedOpening {
+  opening: Opening;
+  cabinet: Cabinet;
+  fault: Fault;
+}
+
+export type Plan = readonly (PlannedOpening | FailedOpening)[];
+
+export const failed = (planned: PlannedOpening | FailedOpening): planned is FailedOpening => "fault" in planned;
+
+/**
+ * Plans a job: every opening in the order of the table, planned or with its fault.
+ */
+export function planJob(job: Job): Plan {
+  const drafts = job.cabinets.flatMap((cabinet) => {
+    const fault = disagreement(cabinet);
+    return cabinet.openings.map((opening, i) => draft(opening, cabinet, i, fault));
+  });
+  matchHeights(drafts.filter((d): d is Draft => !("fault" in d)));
+  const plans = new Map(drafts.map((d) => [d.opening, "fault" in d ? d : finish(d)]));
+  return job.openings.map((opening) => plans.get(opening)!);
+}
+
+/** An opening whose boxes have their own heights, not yet matched to others. */
+export interface Draft {
+  opening: Opening;
+  cabinet: Cabinet;
+  face: Face;
+  fronts: Fronts;
+  zones: Zone[];
+  stock: BoxStock;
+  heights: Size[];
+}
+
+function draft(opening: Opening, cabinet: Cabinet, place: number, fault?: Fault): Draft | FailedOpening {
+  return attempt({ opening, cabinet }, () => {
+    if (fault) throw fault;
+    // Faults go through the columns in their usual order, whatever needs them first.
+    for (const size of MEASURED) opening.least(size);
+    const face = faceOf(opening, cabinet.openings[place - 1], cabinet.openings[place + 1]);
+    const fronts = frontsOf(opening, face);
+    const zones = zonesOf(opening, fronts.fronts);
+    const stock = boxStock(opening);
+    const heights = zones.map((zone, i) => ownHeight(opening, zone, i, zones.length));
+    return { opening, cabinet, face, fronts, zones, stock, heights };
+  });
+}
+
+function finish(draft: Draft): PlannedOpening | FailedOpening {
+  const { opening, cabinet, face, fronts, zones, stock, heights } = draft;
+  return attempt({ opening, cabinet }, () => ({
+    opening,
+    cabinet,
+    face,
+    fronts,
+    drawers: fronts.fronts.map((front, i) =>
+      drawerOf(opening, drawerLabel(opening.label, i + 1), front, zones[i]!, stock, heights[i]!),
+    ),
+  }));
+}
+
+/** A drawer's name: the opening's and its number from the top; a hyphen stands between two digits. */
+export const drawerLabel = (opening: string, number: number): string =>
+  /\d$/.test(opening) ? `${opening}-${number}` : `${opening}${number}`;
+
+function drawerOf(opening: Opening, label: string, front: Front, zone: Zone, stock: BoxStock, boxHeight: Size): Drawer {
+  const s = opening.standards;
+  const boxBottom = sum(plus("zone bottom", zone.bottom), plus("space below", s["space below"]));
+  const insideHeight = insideHeightOf(s, boxHeight);
+  const applied = s["bottom fit"] === "applied";
+  const sideHeight = applied
+    ? sum(plus("box height", boxHeight), minus("bottom thickness", s["bottom thickness"]))
+    : sum(plus("box height", boxHeight));
+  return {
+    label,
+    opening,
+    front,
+    zone,
+    stock,
+    boxHeight,
+    boxBottom,
+    ...(s.slide === "undermount" ? {} : { slideCenterline: centerline(s, boxBottom, boxHeight) }),
+    sideHeight,
+    backHeight: s["bottom fit"] === "open back" ? sum(plus("inside height", insideHeight)) : sideHeight,
+    insideHeight,
+  };
+}
+
+function insideHeightOf(s: Standards, boxHeight: Size): Size {
+  const offset = s["bottom fit"] === "applied" ? ZERO : s["groove offset"];
+  const inside = sum(
+    plus("box height", boxHeight),
+    minus("groove offset", offset),
+    minus("bottom thickness", s["bottom thickness"]),
+  );
+  if (!isPositive(inside.value)) {
+    throw new Fault("box.low", { height: boxHeight.value, bottom: subtract(boxHeight.value, inside.value) });
+  }
+  return inside;
+}
+
+function centerline(s: Standards, boxBottom: Size, boxHeight: Size): Size {
+  const from = plus("box bottom", boxBottom);
+  const standard = s["slide centerline"];
+  if (standard === "center") return sum(from, plus("half of box height", halfOf(boxHeight.value)));
+  if (standard === "bottom") return sum(from, plus("half of slide height", halfOf(s["slide height"])));
+  if (less(boxHeight.value, standard))
+    throw new Fault("slide.aboveBox", { centerline: standard, height: boxHeight.value });
+  return sum(from, plus("slide centerline", standard));
+}
+
+const halfOf = (length: Rational): Rational => divide(length, ratio(2));
+
+/** What belongs to the carcase is one for all openings in it. */
+const CARCASE = ["construction", "front style", "cabinet thickness"] as const;
+
+/** What the openings of a cabinet disagree on; a cell that cannot be read is its own row's fault. */
+function disagreement({ openings }: Cabinet): Fault | undefined {
+  const sizes = [
+    ...CARCASE.map((name) => [name, (o: Opening) => String(o.standards[name])] as const),
+    ["quantity", (o: Opening) => String(o.quantity)] as const,
+  ];
+  for (const [name, read] of sizes) {
+    let first: { label: string; value: string } | undefined;
+    for (const opening of openings) {
+      const value = readable(() => read(opening));
+      if (value === undefined) continue;
+      first ??= { label: opening.label, value };
+      if (value !== first.value)
+        return new Fault("cabinet.disagrees", { name, openings: [first.label, opening.label] });
+    }
+  }
+  return undefined;
+}
+
+function readable(read: () => string): string | undefined {
+  try {
+    return read();
+  } catch (thrown) {
+    if (thrown instanceof Fault) return undefined;
+    throw thrown;
+  }
+}
+
+function attempt<T>(where: { opening: Opening; cabinet: Cabinet }, work: () => T): T | FailedOpening {
+  try {
+    return work();
+  } catch (thrown) {
+    if (!(thrown instanceof Fault)) throw thrown;
+    return { ...where, fault: new Fault(thrown.code, { ...thrown.data, openingLabel: where.opening.label }) };
+  }
+}

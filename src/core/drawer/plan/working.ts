@@ -1,0 +1,114 @@
+import { Fault, total, toDouble, multiply, add, type Rational } from "../../length";
+import { given, plus, Size, sum, type Write } from "../size";
+import { MEASURED, type Opening } from "../tables/opening";
+import { partitionRightOf } from "./face";
+import { bottomCut, stripOf } from "./parts";
+import { failed, type Drawer, type Plan, type PlannedOpening } from "./plan";
+
+/** One size of a drawer, and how it came about. A diagonal is a root, and so no exact length. */
+export interface WorkingRow {
+  name: string;
+  value: Rational | number;
+  how: (write: Write) => string;
+}
+
+/**
+ * Every size of one drawer with the sum that gave it, the diagonals that prove box and front square, and the outside
+ * width of the cabinet.
+ * @param label the drawer's, as A1, whatever its case
+ * @throws Fault `drawer.unknown`, or that of the drawer's opening
+ */
+export function workingOf(plan: Plan, label: string): WorkingRow[] {
+  const wanted = label.trim().toUpperCase();
+  for (const planned of plan) {
+    if (failed(planned)) continue;
+    const drawer = planned.drawers.find((d) => d.label.toUpperCase() === wanted);
+    if (drawer) return rows(drawer, planned);
+  }
+  for (const planned of plan) if (failed(planned) && isOf(planned.opening.label, wanted)) throw planned.fault;
+  throw new Fault("drawer.unknown", {
+    received: label,
+    drawers: plan.flatMap((planned) => (failed(planned) ? [] : planned.drawers.map((drawer) => drawer.label))),
+  });
+}
+
+/** Whether a drawer's label can be one of an opening's. */
+const isOf = (opening: string, label: string): boolean =>
+  label.startsWith(opening.toUpperCase()) && /^-?\d+$/.test(label.slice(opening.length));
+
+function rows(drawer: Drawer, planned: PlannedOpening): WorkingRow[] {
+  const { front, stock, zone, opening } = drawer;
+  const bottom = bottomCut(drawer);
+  const sized: [string, Size | undefined][] = [
+    ...MEASURED.map((size): [string, Size] => [`Opening ${size}`, measured(opening, size)]),
+    ["Face lower edge", planned.face.bottom],
+    ["Face upper edge", planned.face.top],
+    ["Face height", planned.face.height],
+    ["Front width", front.width],
+    ["Front height", front.height],
+    ["Front bottom", front.bottom],
+    ["Front cut width", front.cut.width === front.width ? undefined : front.cut.width],
+    ["Front cut height", front.cut.height === front.height ? undefined : front.cut.height],
+    ["Front strip", opening.standards["front match"] === "opening" ? strip(planned) : undefined],
+    ["Zone bottom", zone.bottom],
+    ["Zone top", zone.top],
+    ["Zone height", zone.height],
+    ["Box width", stock.width],
+    ["Box height", drawer.boxHeight],
+    ["Box depth", stock.depth],
+    ["Box bottom", drawer.boxBottom],
+    ["Slide length", stock.slide],
+    ["Slide centerline", drawer.slideCenterline],
+    ["Side length", stock.sideLength],
+    ["Side height", drawer.sideHeight],
+    ["Box front length", stock.endLength],
+    ["Box back height", drawer.backHeight],
+    ["Bottom width", bottom.width],
+    ["Bottom depth", bottom.depth],
+    ["Inside width", stock.insideWidth],
+    ["Inside depth", stock.insideDepth],
+    ["Inside height", drawer.insideHeight],
+    ["Cabinet outside width", outsideWidth(planned)],
+  ];
+  return [
+    ...sized.flatMap(([name, size]) => (size ? [{ name, value: size.value, how: size.how }] : [])),
+    diagonal("Box diagonal", ["box width", stock.width], ["box depth", stock.depth]),
+    diagonal("Front diagonal", ["front width", front.width], ["front height", front.height]),
+  ];
+}
+
+function measured(opening: Opening, size: (typeof MEASURED)[number]): Size {
+  const all = opening.measurements(size);
+  if (all.length === 1) return given(all[0]!, "as measured");
+  return new Size(opening.least(size), (write) => `least of ${all.map(write).join(", ")}`);
+}
+
+function strip(planned: PlannedOpening): Size {
+  const { length, between } = stripOf(planned);
+  return new Size(
+    length,
+    (write) =>
+      `${planned.drawers.map(({ front }) => write(front.cut.height.value)).join(" + ")}, and between them ${planned.drawers.length - 1} × ${write(between)}, the wider of gap and kerf`,
+  );
+}
+
+/** The stiles of a face frame are not among the openings, so that its cabinet's width cannot be told from them. */
+function outsideWidth({ cabinet, opening }: PlannedOpening): Size | undefined {
+  const { openings } = cabinet;
+  if (opening.standards.construction === "face frame") return undefined;
+  const partitions = openings.slice(0, -1).map(partitionRightOf);
+  return sum(
+    plus("cabinet thickness", opening.standards["cabinet thickness"], 2),
+    plus("openings", total(openings.map((one) => one.least("width")))),
+    plus("partitions", total(partitions)),
+  );
+}
+
+function diagonal(name: string, [nameA, a]: [string, Size], [nameB, b]: [string, Size]): WorkingRow {
+  return {
+    name,
+    value: Math.sqrt(toDouble(add(multiply(a.value, a.value), multiply(b.value, b.value)))),
+    how: (write) =>
+      `root of ${nameA} ${write(a.value)} squared + ${nameB} ${write(b.value)} squared; equal both ways when square`,
+  };
+}

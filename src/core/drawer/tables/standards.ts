@@ -1,0 +1,133 @@
+import * as z from "zod/mini";
+import { Fault, isBlank, type Typed, type Unit } from "../../length";
+import { length, lengthOr, lengths, number, text, word, type Kind } from "./kinds";
+import { kind } from "./kinds";
+
+const JOINTS = ["butt", "rabbet", "dado", "dovetail", "half-blind dovetail", "box joint"] as const;
+
+/** A standard: how its value is read, and what holds where nothing is typed, in inches and millimetres. */
+interface Standard<T> {
+  read: Kind<T>;
+  in?: string;
+  mm?: string;
+}
+
+const standard = <T>(read: Kind<T>, inches: string, mm = inches): Standard<T> => ({ read, in: inches, mm });
+/** A standard without a default of its own: it follows another, or must be given where it is needed. */
+const open = <T>(read: Kind<T>): Standard<T | undefined> => ({ read });
+
+/** A rail: its height, or none where the carcase's own top or bottom is there. */
+const rail = open(lengthOr("positive", "none"));
+
+const pullCount: Kind<number | "auto"> = kind(({ value }) => {
+  if (typeof value === "string" && value.trim().toLowerCase() === "auto") return "auto";
+  return number(0, 2, true).parse({ typed: { value }, unit: "in" });
+});
+
+/**
+ * What a shop always does: the names of the standards table, and of the columns that hold for one opening alone.
+ * @source common practice, where a default needs one
+ */
+export const STANDARDS = {
+  construction: standard(word(["frameless", "face frame"]), "frameless"),
+  "frame overlay": standard(length("not negative"), "1/2", "12"),
+  "front style": standard(word(["overlay", "inset"]), "overlay"),
+  "inset gap": standard(length("not negative"), "3/32", "2"),
+  slide: standard(word(["side-mount", "center-mount", "wood runner", "undermount"]), "side-mount"),
+  "side clearance": open(length("not negative")),
+  "undermount deduction": open(length("positive")),
+  "slide lengths": standard(lengths(), "10;12;14;16;18;20;22;24;26;28", "250;300;350;400;450;500;550;600;650;700"),
+  "rear clearance": standard(length("not negative"), "1/2", "12"),
+  "box depth": standard(lengthOr("positive", "slide"), "slide"),
+  "slide centerline": standard(lengthOr("not negative", "center", "bottom"), "center"),
+  "slide height": standard(length("positive"), "1 3/4", "45"),
+  "slide rating": open(number(1, 10_000)),
+  "corner joint": standard(word(JOINTS, { "finger joint": "box joint" }), "butt"),
+  "joint depth": open(length("positive")),
+  "side thickness": standard(length("positive"), "1/2", "12"),
+  "end thickness": open(length("positive")),
+  "bottom thickness": standard(length("positive"), "1/4", "6"),
+  "bottom fit": standard(word(["grooved", "open back", "applied"]), "grooved"),
+  "bottom overhang": standard(length("not negative"), "0"),
+  "groove depth": standard(length("positive"), "1/4", "6"),
+  "groove offset": standard(length("not negative"), "3/8", "10"),
+  "bottom play": standard(length("not negative"), "1/16", "1.5"),
+  "space below": standard(length("not negative"), "1/2", "12"),
+  "space above": standard(length("not negative"), "1/4", "6"),
+  "height step": standard(length("not negative"), "1/8", "1"),
+  "match heights": standard(word(["opening", "none", "cabinet", "job"]), "opening"),
+  "front thickness": standard(length("positive"), "3/4", "19"),
+  "front gap": standard(length("not negative"), "1/8", "3"),
+  "front step": standard(length("not negative"), "1/16", "1"),
+  "cabinet thickness": standard(length("positive"), "3/4", "18"),
+  "partition thickness": open(length("positive")),
+  "rail above": rail,
+  "rail below": rail,
+  "top reveal": standard(length("any"), "1/8", "3"),
+  "bottom reveal": standard(length("any"), "0"),
+  "end reveal": standard(length("any"), "1/16", "1.5"),
+  "left reveal": open(length("any")),
+  "right reveal": open(length("any")),
+  "front grain": standard(word(["vertical", "horizontal"]), "vertical"),
+  "front match": standard(word(["none", "opening"]), "none"),
+  "edge band": standard(length("not negative"), "0"),
+  "pre-mill": standard(length("not negative"), "0"),
+  "side material": standard(text, "Plywood"),
+  "bottom material": standard(text, "Plywood"),
+  "front material": standard(text, "Plywood"),
+  "opening tolerance": standard(length("not negative"), "1/32", "0.8"),
+  "thickness tolerance": standard(length("not negative"), "1/64", "0.4"),
+  "cut tolerance": standard(length("not negative"), "1/64", "0.4"),
+  "slide tolerance low": standard(length("not negative"), "0"),
+  "slide tolerance high": standard(length("not negative"), "1/32", "0.8"),
+  "pulls per front": standard(pullCount, "auto"),
+  "two pulls from": standard(length("positive"), "24", "600"),
+  "pull spacing": standard(length("not negative"), "128 mm", "128"),
+  "pull height": standard(lengthOr("not negative", "center"), "center"),
+  "pull kind": standard(word(["bought", "shop-made"]), "bought"),
+  "pull length": standard(length("positive"), "6", "150"),
+  "pull width": standard(length("positive"), "1", "25"),
+  "pull standoff": standard(length("positive"), "1/2", "12"),
+  kerf: standard(length("not negative"), "1/8", "3.2"),
+  "sheet trim": standard(length("not negative"), "0"),
+  "sheet effort": standard(word(["quick", "standard", "thorough"]), "quick"),
+} as const;
+
+export type StandardName = keyof typeof STANDARDS;
+
+export const STANDARD_NAMES = Object.keys(STANDARDS) as StandardName[];
+
+/** Every standard's value. */
+export type Standards = {
+  [N in StandardName]: (typeof STANDARDS)[N] extends Standard<infer T> ? T : never;
+};
+
+/** The values of a standards table by name, as zod describes them. */
+export const standardsSchema = z.partial(
+  z.object(
+    Object.fromEntries(STANDARD_NAMES.map((name) => [name, STANDARDS[name].read])) as Record<
+      StandardName,
+      Kind<unknown>
+    >,
+  ),
+);
+
+/** What holds where nothing is typed. */
+export function defaultStandards(unit: Unit): Readonly<Standards> {
+  return (defaults[unit] ??= Object.freeze(
+    Object.fromEntries(
+      STANDARD_NAMES.map((name) => {
+        const value = STANDARDS[name][unit];
+        return [name, value === undefined ? undefined : readStandard(name, { value }, unit)];
+      }),
+    ),
+  ) as unknown as Standards);
+}
+
+const defaults: Partial<Record<Unit, Standards>> = {};
+
+/** One value as typed; a blank is no value. @throws Fault without its place */
+export function readStandard<N extends StandardName>(name: N, typed: Typed, unit: Unit): Standards[N] {
+  if (isBlank(typed.value)) throw new Fault("argument.blank", { wanted: "value" });
+  return standardsSchema.shape[name].parse({ typed, unit }) as Standards[N];
+}

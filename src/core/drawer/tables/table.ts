@@ -1,0 +1,16 @@
+import type { Typed } from "../../length";
+
+/** A row of a table as typed: its place in the range, the header being row 1, and its cells that are not blank. */
+export interface Row<N extends string> {
+  number: number;
+  cells: ReadonlyMap<N, Typed>;
+}
+
+/** A table whose headings have been read. */
+export interface Table<N extends string> {
+  rows: readonly Row<N>[];
+  /** Headings that say nothing to us, as typed. */
+  unread: readonly string[];
+  /** Numeric zeros that were read as blanks. */
+  zeros: readonly { row: number; heading: N }[];
+}

@@ -1,0 +1,54 @@
+import {
+  OPENING_HEADINGS,
+  readJob,
+  readUnit,
+  REQUIRED_HEADINGS,
+  STANDARD_NAMES,
+  type Job,
+  type OpeningHeading,
+  type StandardName,
+  type Table,
+} from "../../core/drawer";
+import type { Unit } from "../../core/length";
+import { cellError } from "./cell-error";
+import { passErrorsOn } from "./incoming";
+import { readNamedValues } from "./named-values";
+import { readTable } from "./table";
+
+/** A job, and what its tables hold that no plan shows. */
+export interface JobTables {
+  job: Job;
+  openings: Table<OpeningHeading>;
+}
+
+/**
+ * Runs a cell function of the tables `openings` and `standards`.
+ * @param raw all arguments as they came, the openings first
+ * @param standards the place of the standards among them
+ */
+export function withJob<R>(raw: readonly unknown[], standards: number, body: (tables: JobTables) => R): R {
+  return tableCall(raw, (tellUnit) => body(readJobTables(raw, standards, tellUnit)));
+}
+
+/** Runs `body` once no error has come in; its faults become cell errors, in the unit that it has told. */
+export function tableCall<R>(raw: readonly unknown[], body: (tellUnit: (unit: Unit) => void) => R): R {
+  let unit: Unit = "in";
+  try {
+    passErrorsOn(raw);
+    return body((told) => (unit = told));
+  } catch (thrown) {
+    throw cellError(thrown, unit);
+  }
+}
+
+/** @throws Fault where a table cannot be read */
+export function readJobTables(
+  raw: readonly unknown[],
+  standards: number,
+  tellUnit: (unit: Unit) => void = () => {},
+): JobTables {
+  const openings = readTable("openings", raw[0], OPENING_HEADINGS, REQUIRED_HEADINGS);
+  const values = readNamedValues<StandardName | "unit">("standards", raw[standards], ["unit", ...STANDARD_NAMES]);
+  tellUnit(readUnit(values.get("unit")));
+  return { job: readJob(openings, values), openings };
+}

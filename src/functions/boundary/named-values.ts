@@ -1,0 +1,42 @@
+import { Fault, isBlank, type Typed } from "../../core/length";
+import type { Cell } from "./cell";
+import { fold, Names, readHeading } from "./heading";
+import { readRange } from "./range";
+
+/**
+ * Reads a table of two columns, names and values. Blank values are left out, 0 is zero, and every name must be known.
+ * @param table its name, for messages
+ * @throws Fault `table.notTwoColumns`, `table.nameBlank`, `table.nameTwice`, `table.swapped`, `table.nameUnknown`
+ */
+export function readNamedValues<N extends string>(table: string, raw: unknown, known: readonly N[]): Map<N, Typed> {
+  const names = new Names(known);
+  const values = new Map<N, Typed>();
+  const seen = new Map<N, number>();
+  for (const { number, cells } of readRange(table, raw)) {
+    const [nameCell = { value: null }, value = { value: null }, ...others] = cells;
+    if (others.some((cell) => !isBlank(cell.value))) {
+      throw new Fault("table.notTwoColumns", { table, columns: cells.length });
+    }
+    if (number === 1 && isTitle(nameCell, value)) continue;
+    const { name, mark } = readName(table, number, nameCell, value, names);
+    const other = seen.get(name);
+    if (other !== undefined) throw new Fault("table.nameTwice", { table, name, rows: [other, number] });
+    seen.set(name, number);
+    if (!isBlank(value.value)) values.set(name, mark ? { ...value, mark } : value);
+  }
+  return values;
+}
+
+function readName<N extends string>(table: string, row: number, cell: Cell, value: Cell, names: Names<N>) {
+  const { name, mark, typed } = readHeading(table, cell, names);
+  if (name) return { name, mark };
+  if (typeof value.value === "string" && names.get(value.value)) {
+    throw new Fault("table.swapped", { table, row, name: value.value });
+  }
+  if (typed === "") throw new Fault("table.nameBlank", { table, row });
+  throw new Fault("table.nameUnknown", { table, row, name: typed, nearest: names.nearest(typed).name });
+}
+
+/** A row of titles over the two columns. */
+const isTitle = (name: Cell, value: Cell): boolean =>
+  ["standard", "rate", "name"].includes(fold(String(name.value))) && fold(String(value.value)) === "value";

@@ -1,0 +1,80 @@
+import type { Row, Table } from "../../core/drawer";
+import { Fault, isBlank, type Typed } from "../../core/length";
+import type { Cell } from "./cell";
+import { bareHeading, fold, Names, readHeading, type Heading } from "./heading";
+import { readRange, type RangeRow } from "./range";
+
+/**
+ * Reads a range with a header row. Columns stand in any order; blank rows are skipped; a numeric 0 is a blank, for
+ * some hosts pass empty cells as 0.
+ * @param table its name, for messages
+ * @param required headings without which it is no such table
+ * @throws Fault `table.blank`, `table.noHeader`, `table.headingTwice`, `table.headingMisspelt`, `table.headingMissing`,
+ * `table.headingUnit`, `table.noRows`
+ */
+export function readTable<N extends string>(
+  table: string,
+  raw: unknown,
+  known: readonly N[],
+  required: readonly N[],
+): Table<N> {
+  const [header, ...body] = readRange(table, raw);
+  if (!header) throw new Fault("table.blank", { table, required });
+  const names = new Names(known);
+  const headings = header.cells.map((cell) => readHeading(table, cell, names));
+  checkHeadings(table, headings, header.cells, names, required);
+  const zeros: { row: number; heading: N }[] = [];
+  const rows = body.map((row) => readRow(row, headings, zeros)).filter(({ cells }) => cells.size > 0);
+  if (rows.length === 0) throw new Fault("table.noRows", { table });
+  const numbers = new Set(rows.map(({ number }) => number));
+  return { rows, unread: unread(headings, body), zeros: zeros.filter(({ row }) => numbers.has(row)) };
+}
+
+function readRow<N extends string>(
+  { number, cells }: RangeRow,
+  headings: readonly Heading<N>[],
+  zeros: { row: number; heading: N }[],
+): Row<N> {
+  const named = new Map<N, Typed>();
+  headings.forEach(({ name, mark }, i) => {
+    const cell = cells[i];
+    if (!name || !cell || isBlank(cell.value)) return;
+    if (cell.value === 0) zeros.push({ row: number, heading: name });
+    else named.set(name, mark ? { ...cell, mark } : cell);
+  });
+  return { number, cells: named };
+}
+
+function checkHeadings<N extends string>(
+  table: string,
+  headings: readonly Heading<N>[],
+  cells: readonly Cell[],
+  names: Names<N>,
+  required: readonly N[],
+): void {
+  const seen = new Set<N>();
+  for (const { name, typed } of headings) {
+    if (name && seen.has(name)) throw new Fault("table.headingTwice", { table, name });
+    if (name) seen.add(name);
+    else checkSpelling(table, typed, names);
+  }
+  if (seen.size === 0) throw new Fault("table.noHeader", { table, required, first: cells.map(({ value }) => value) });
+  const missing = required.filter((name) => !seen.has(name));
+  if (missing.length > 0) throw new Fault("table.headingMissing", { table, missing });
+}
+
+/** A heading within two edits of one of ours is one of ours misspelt; shorter words are near to too many. */
+function checkSpelling<N extends string>(table: string, typed: string, names: Names<N>): void {
+  const bare = bareHeading(typed);
+  if (fold(bare).length < 5) return;
+  const { name, edits } = names.nearest(bare);
+  if (edits <= 2) throw new Fault("table.headingMisspelt", { table, heading: typed, nearest: name });
+}
+
+/** Columns that hold something under a heading that says nothing to us. */
+function unread<N extends string>(headings: readonly Heading<N>[], body: readonly RangeRow[]): string[] {
+  const columns = Math.max(...body.map(({ cells }) => cells.length));
+  return Array.from({ length: columns }, (_, c) => c)
+    .filter((c) => !headings[c]?.name && body.some(({ cells }) => !isBlank(cells[c]?.value) && cells[c]?.value !== 0))
+    .map((c) => headings[c]?.typed || `column ${c + 1}`);
+}

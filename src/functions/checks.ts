@@ -1,0 +1,34 @@
+import { findingsOf, planJob, type Finding } from "../core/drawer";
+import { Fault, type Unit } from "../core/length";
+import { readJobTables, table, tableCall, wordingOf } from "./boundary";
+
+/**
+ * Lists what is wrong or doubtful in a job, each finding with its remedy, before anything is cut.
+ * @customfunction
+ * @group Plan
+ * @param {any[][]} openings One row an opening, as in PLAN
+ * @param {any[][]} [standards] Two columns, name and value, as in PLAN
+ * @returns {any[][]} A table: Where, Level (stop or look), Finding, Remedy; one row All clear where there is nothing
+ * @throws nothing of its own: rows and tables that cannot be read are findings
+ * @example =DRAWER.CHECKS({"Opening","Width","Height","Depth","Drawers";"B",24,26.25,9,1}) // => {"Where","Level","Finding","Remedy";"B","stop","Opening B: No slide fits: an inside depth of 9 in leaves 8 1/2 in, and the shortest slide is 10 in.",…}
+ * @source common practice; ANSI/KCMA A161.1 for loads; NIST Voluntary Product Standard PS 1 for plywood
+ */
+export function CHECKS(openings: any[][], standards?: any[][]): any[][] {
+  return tableCall([openings, standards], () => {
+    const { findings, unit } = everythingFound([openings, standards]);
+    const rows = findings.map((finding) => [finding.where, finding.level, ...wordingOf(finding, unit)]);
+    return table(["Where", "Level", "Finding", "Remedy"], rows.length > 0 ? rows : [["", "", "All clear", ""]]);
+  });
+}
+
+/** A table that cannot be read at all is the one thing found. */
+function everythingFound(raw: readonly unknown[]): { findings: Finding[]; unit: Unit } {
+  try {
+    const { job, openings } = readJobTables(raw, 1);
+    return { findings: findingsOf(openings, job, planJob(job)), unit: job.unit };
+  } catch (fault) {
+    if (!(fault instanceof Fault)) throw fault;
+    const where = String(fault.data.table ?? fault.data.argument ?? "openings").split(",")[0]!;
+    return { findings: [{ where, level: "stop", code: "plan.fault", data: { fault } }], unit: "in" };
+  }
+}

@@ -1,0 +1,38 @@
+import { cutList } from "../core/drawer";
+import { flag, lengthResult, plannedOrFault, table, withJob } from "./boundary";
+
+/**
+ * Lists every piece to cut for a job, with its size, stock and grain.
+ * @customfunction
+ * @group Plan
+ * @param {any[][]} openings One row an opening, as in PLAN
+ * @param {any[][]} [standards] Two columns, name and value, as in PLAN
+ * @param {any} [grouped] TRUE (default): pieces equal in all but their drawer stand in one row; FALSE: one row a part and drawer
+ * @returns {any[][]} A table: Part, Drawer, Qty, Length (with the grain), Width, Thickness, Material, Grain, and Grain group where fronts match; cut sizes, in the unit
+ * @throws #VALUE! or #N/A where a table cannot be read or any opening cannot be planned, so that nobody cuts too little
+ * @example =DRAWER.PARTS({"Opening","Width","Height","Depth","Drawers";"B",24,26.25,23.25,1}) // => {"Part","Drawer","Qty","Length","Width",…;"Side","B1",2,22,25.5,…;"Box front","B1",1,22,25.5,…;…}
+ * @source common practice: a cut list gives length with the grain first
+ */
+export function PARTS(openings: any[][], standards?: any[][], grouped?: any): any[][] {
+  return withJob([openings, standards, grouped], 1, ({ job }) => {
+    const parts = cutList(plannedOrFault(job), flag("grouped", grouped, true));
+    const { unit } = job;
+    const matched = parts.some(({ grainGroup }) => grainGroup !== undefined);
+    return table(
+      [...HEADINGS, ...(matched ? ["Grain group"] : [])],
+      parts.map(({ name, drawers, quantity, length, width, thickness, material, grain, grainGroup }) => [
+        name,
+        drawers.join(", "),
+        quantity,
+        lengthResult(length, unit),
+        lengthResult(width, unit),
+        lengthResult(thickness, unit),
+        material,
+        grain,
+        ...(matched ? [grainGroup ?? ""] : []),
+      ]),
+    );
+  });
+}
+
+const HEADINGS = ["Part", "Drawer", "Qty", "Length", "Width", "Thickness", "Material", "Grain"];

@@ -1,0 +1,60 @@
+import { failed, planJob, type Drawer } from "../core/drawer";
+import { cellError, lengthResult, table, withJob, type CellResult } from "./boundary";
+
+/**
+ * Plans every drawer of a job, from the openings as measured and the shop's standards, one row a drawer.
+ * @customfunction
+ * @group Plan
+ * @param {any[][]} openings One row an opening, left to right, under the headings Opening, Width, Height, Depth, Drawers and, where needed, Cabinet, Quantity, Case width, Box heights or any standard's name
+ * @param {any[][]} [standards] Two columns, name and value, of what differs from the defaults; its unit is in (default) or mm
+ * @returns {any[][]} A table: Drawer, Opening, Front width, Front height, Front bottom, Box width, Box height, Box depth, Box bottom, Slide length, Slide centerline, Inside width, Inside depth, Inside height, in the unit, heights up from the floor of the opening
+ * @throws #VALUE! where a table cannot be read; an opening that cannot be planned gives one row of errors, #N/A where no slide fits, and the others are right
+ * @example =DRAWER.PLAN({"Opening","Width","Height","Depth","Drawers";"B",24,26.25,23.25,1}) // => {"Drawer","Opening","Front width","Front height","Front bottom","Box width",…;"B1","B",25.375,27.625,-0.75,23,…}
+ * @source common practice: the defaults of the standards
+ */
+export function PLAN(openings: any[][], standards?: any[][]): any[][] {
+  return withJob([openings, standards], 1, ({ job }) =>
+    table(
+      HEADINGS,
+      planJob(job).flatMap((planned): CellResult[][] => {
+        const label = planned.opening.label;
+        if (!failed(planned)) return planned.drawers.map((drawer) => [drawer.label, label, ...sizes(drawer, job.unit)]);
+        const error = cellError(planned.fault, job.unit);
+        return [[label, label, ...HEADINGS.slice(2).map(() => error)]];
+      }),
+    ),
+  );
+}
+
+const HEADINGS = [
+  "Drawer",
+  "Opening",
+  "Front width",
+  "Front height",
+  "Front bottom",
+  "Box width",
+  "Box height",
+  "Box depth",
+  "Box bottom",
+  "Slide length",
+  "Slide centerline",
+  "Inside width",
+  "Inside depth",
+  "Inside height",
+];
+
+const sizes = ({ front, stock, ...drawer }: Drawer, unit: "in" | "mm"): CellResult[] =>
+  [
+    front.width,
+    front.height,
+    front.bottom,
+    stock.width,
+    drawer.boxHeight,
+    stock.depth,
+    drawer.boxBottom,
+    stock.slide,
+    drawer.slideCenterline,
+    stock.insideWidth,
+    stock.insideDepth,
+    drawer.insideHeight,
+  ].map((size) => (size ? lengthResult(size.value, unit) : ""));

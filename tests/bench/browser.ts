@@ -1,0 +1,75 @@
+import { writeWorkbook } from "../../src/workbook/author/index";
+import { openDesk, type Desk, type Visit } from "../browser/desk";
+
+const VISITS = 5;
+const EDITS = 15;
+/** Cells of ours on one sheet. */
+const MANY = 2_000;
+
+/** The embedded workbook in a real browser: until the first cell is there, and until an edit is worked out and shown. */
+export async function benchBrowser(): Promise<void> {
+  const started = performance.now();
+  const desk = await openDesk();
+  console.log(`page built and served, browser started: ${ms(performance.now() - started)}`);
+  try {
+    console.log(`until the parts bench is there, a fresh browser each time: ${await firstCells(desk)}`);
+    const visit = await desk.visit();
+    console.log(`an edit on the parts bench: ${await edits(visit, "B7", ["=20", "=18"])}`);
+    await visit.open("many.xlsx", many());
+    await visit.page.getByText("many.xlsx is open.").waitFor();
+    console.log(`an edit with ${MANY.toLocaleString("en")} cells of ours: ${await edits(visit, "A1", ["=24", "=25"])}`);
+  } finally {
+    await desk.close();
+  }
+}
+
+async function firstCells(desk: Desk): Promise<string> {
+  const times: number[] = [];
+  for (let i = 0; i < VISITS; i++) {
+    const start = performance.now();
+    const visit = await desk.visit();
+    times.push(performance.now() - start);
+    await visit.close();
+  }
+  return summary(times);
+}
+
+/** Writes formulas into a cell by turns, each time until the picture with all that follows from it. */
+async function edits(visit: Visit, cell: string, formulas: [string, string]): Promise<string> {
+  await visit.goTo(cell);
+  const times: number[] = [];
+  for (let i = 0; i < EDITS; i++) times.push(await visit.page.evaluate(timedEdit, formulas[i % 2]!));
+  return summary(times);
+}
+
+/** Runs in the page: from the write to the frame after the grid has told what its cells hold now. */
+async function timedEdit(formula: string): Promise<number> {
+  const host = await window.spreadsheetHost!;
+  const start = performance.now();
+  let stop: (() => Promise<void>) | undefined;
+  const told = new Promise<void>((resolve) => {
+    void host.onSelectionChanged(({ formula: now }) => now === formula && resolve()).then((found) => (stop = found));
+  });
+  await host.insertFormula(formula);
+  await told;
+  await new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve)));
+  const time = performance.now() - start;
+  await stop?.();
+  return time;
+}
+
+/** One opening, and boxes that all follow from it. */
+function many(): Uint8Array {
+  const formulas = Array.from({ length: MANY / 2 }, (_, i) => ({
+    cells: [`=DRAWER.BOXWIDTH($A$1+${i}/16)`, `=DRAWER.ENDLENGTH(A${i + 2},1/2)`].map((content) => ({ style: "plain", content })),
+  }));
+  const rows = [{ cells: [{ style: "plain", content: 24 }] }, ...formulas];
+  return writeWorkbook({ styles: { plain: {} }, sheets: [{ name: "Many", widths: [12, 12], rows, merged: [], selected: "A1" }] });
+}
+
+const ms = (time: number): string => `${Math.round(time)} ms`;
+
+function summary(times: number[]): string {
+  const sorted = [...times].sort((a, b) => a - b);
+  return `${ms(sorted[Math.floor(sorted.length / 2)]!)} (${ms(sorted[0]!)} to ${ms(sorted.at(-1)!)})`;
+}

@@ -1,0 +1,237 @@
+import { describe, expect, test } from "vitest";
+import { CHECKS } from "../../src/functions";
+import { shown } from "../cell";
+import { openings } from "./tables";
+
+/** Nothing to find: measured plywood, grooves of half its thickness. */
+const QUIET = [
+  ["side thickness", "15/32"],
+  ["bottom thickness", "7/32"],
+  ["groove depth", "7/32"],
+];
+
+const found = (table: unknown[][], standards: unknown[][] = []) =>
+  CHECKS(table, [...QUIET.filter(([name]) => !standards.some(([other]) => other === name)), ...standards]).slice(1);
+const one = (
+  standards: unknown[][] = [],
+  width: unknown = 18,
+  height: unknown = 20,
+  depth: unknown = 20.5,
+  drawers: unknown = 2,
+) => found(openings(["A", width, height, depth, drawers]), standards);
+
+describe("CHECKS(openings, standards)", () => {
+  test("is All clear where nothing is wrong or doubtful", () => {
+    expect(CHECKS(openings(["A", 18, 20, 20.5, 2]), QUIET)).toEqual([
+      ["Where", "Level", "Finding", "Remedy"],
+      ["", "", "All clear", ""],
+    ]);
+  });
+
+  test.each<[string, unknown[][], string, string, RegExp]>([
+    [
+      "a bottom groove near the edge",
+      one([["groove offset", "3/16"]]),
+      "A",
+      "look",
+      /^Only 3\/16 in of wood stands below the groove/,
+    ],
+    [
+      "a groove deeper than half the side",
+      one([["groove depth", "1/4"]]),
+      "A",
+      "look",
+      /takes more than half of the side's 15\/32 in/,
+    ],
+    [
+      "a groove through the side",
+      one([["groove depth", "15/32"]]),
+      "A",
+      "stop",
+      /groove depth is 15\/32 in\. It must be less than the side is thick/,
+    ],
+    [
+      "a small offset with undermount slides",
+      one([
+        ["slide", "undermount"],
+        ["undermount deduction", 1.5],
+      ]),
+      "A",
+      "look",
+      /little for an undermount slide/,
+    ],
+    [
+      "a side lower than its slide",
+      one([], 18, 8, 20.5, 4),
+      "A1, A2, A3, A4",
+      "stop",
+      /lower than the slide, 1 3\/4 in/,
+    ],
+    ["a box of little use", one([], 18, 6.75, 20.5, 2), "A1, A2", "look", /left inside/],
+    [
+      "a deep rabbet",
+      one([
+        ["corner joint", "rabbet"],
+        ["joint depth", "3/8"],
+      ]),
+      "A",
+      "look",
+      /leaves little of stock 15\/32 in/,
+    ],
+    [
+      "little space below an applied bottom",
+      one([
+        ["bottom fit", "applied"],
+        ["space below", "1/8"],
+      ]),
+      "A",
+      "look",
+      /applied bottom has only 1\/8 in below/,
+    ],
+    [
+      "a box much wider than deep",
+      one([["bottom thickness", "15/32"]], 36, 20, 16.5),
+      "A1, A2",
+      "look",
+      /much wider than deep/,
+    ],
+    ["a thin bottom with a wide span", one([], 30, 20, 24), "A", "look", /spans 28 1\/16 in/],
+    ["a wide front with one pull", one([["pulls per front", 1]], 25, 20, 24), "A", "look", /has one pull/],
+    [
+      "plywood by its nominal size",
+      one([["side thickness", "3/4"]]),
+      "A",
+      "look",
+      /given as 3\/4 in; plywood sold by that name may measure 0\.688 to 0\.75 in \(PS 1\)/,
+    ],
+    [
+      "upright grain on a wide solid front",
+      one([["front material", "Cherry"]]),
+      "A",
+      "look",
+      /^Solid Cherry with upright grain, 19 3\/8 in wide/,
+    ],
+    ["a solid bottom held all round", one([["bottom material", "Cedar"]]), "A", "look", /cannot move with the seasons/],
+    [
+      "a solid bottom under an open back",
+      one([
+        ["bottom material", "Cedar"],
+        ["bottom fit", "open back"],
+      ]),
+      "A",
+      "look",
+      /^The bottom is solid Cedar/,
+    ],
+    ["an opening out of square", one([], "18; 18 1/16"), "A", "look", /measured from 18 in to 18 1\/16 in/],
+    [
+      "a unit that does not suit",
+      one([["bottom thickness", "15/32"]], 610),
+      "A",
+      "look",
+      /An opening width of 610 in is unlikely/,
+    ],
+    ["a date where a fraction was typed", one([], 46219), "A", "stop", /may be a date/],
+    [
+      "fronts rounded down",
+      one([["front step", "1/4"]], 18, 20.125),
+      "A",
+      "look",
+      /^Rounding the fronts down to 1\/4 in leaves/,
+    ],
+    ["fixed fronts that leave a rest", one([], 18, 20, 20.5, "6; 8 1/2"), "A", "look", /^The fixed fronts leave/],
+    [
+      "a reveal wider than the carcase",
+      one([["end reveal", 1]]),
+      "A",
+      "stop",
+      /left reveal of 1 in leaves the carcase's edge/,
+    ],
+    [
+      "fronts that stand out of the carcase",
+      one([["end reveal", "-1/4"]]),
+      "A",
+      "look",
+      /^Fronts stand 1\/4 in past the carcase at the left/,
+    ],
+    ["a tight gap", one([["front gap", "1/32"]]), "A", "look", /gap of 1\/32 in between fronts is tight/],
+    [
+      "a kerf wider than the gap",
+      one([
+        ["front match", "opening"],
+        ["front gap", "1/16"],
+      ]),
+      "A",
+      "look",
+      /the grain jumps by 1\/16 in/,
+    ],
+    ["slides of too low a rating", one([["slide rating", 20]]), "A", "stop", /carry 20 lb; an even design load/],
+    [
+      "a box that takes its rear clearance",
+      one([
+        ["box depth", "20 1/4"],
+        ["slide lengths", 20],
+      ]),
+      "A",
+      "look",
+      /leaves 1\/4 in behind it/,
+    ],
+    ["side-mount slides behind a face frame", one([["construction", "face frame"]]), "A", "look", /need blocking/],
+    ["no slide that fits", one([], 18, 20, 9), "A", "stop", /No slide fits/],
+    [
+      "a slide that reaches past its box",
+      one([["slide centerline", "1/2"]]),
+      "A1, A2",
+      "look",
+      /reaches past the box's edge/,
+    ],
+    [
+      "no space between box and front",
+      one(
+        [
+          ["space below", 0],
+          ["match heights", "none"],
+        ],
+        18,
+        20,
+        20.5,
+        2,
+      ),
+      "A1",
+      "look",
+      /reaches 1\/16 in below its front/,
+    ],
+  ])("%s", (_, rows, where, level, finding) => {
+    const match = rows.find((row) => finding.test(String(row[2])));
+    expect(match, JSON.stringify(rows)).toBeDefined();
+    expect(match!.slice(0, 2)).toEqual([where, level]);
+    expect(String(match![3]).length).toBeGreaterThan(10);
+  });
+
+  test("headings that are not read, zeros read as blanks and reveals without effect are listed", () => {
+    const table = [
+      ["Opening", "Width", "Height", "Depth", "Drawers", "Note", "Rail above", "Left reveal"],
+      ["A", 18, 20, 20.5, 2, "by the door", 0, ""],
+      ["B", 18, 20, 20.5, 2, "", 0, "1/8"],
+    ];
+    expect(found(table).map((row) => row.slice(0, 3))).toEqual([
+      ["openings", "look", "The column Note is not read."],
+      ["A, B", "look", "The 0 under Rail above is read as a blank."],
+      ["B", "look", "The left reveal has no effect on a side that has a neighbour."],
+    ]);
+  });
+
+  test("reports bad rows and tables, and never fails on them", () => {
+    const rows = found(openings(["A", "wide", 20, 20.5, 2], ["B", 18, 20, 20.5, "5; tall"], ["C", 18, 20, 20.5, 2]));
+    expect(rows.map((row) => row.slice(0, 2))).toEqual([
+      ["A", "stop"],
+      ["B", "stop"],
+    ]);
+    expect(CHECKS([["a"], ["b"]])[1]!.slice(0, 2)).toEqual(["openings", "stop"]);
+    expect(CHECKS(openings(["A", 18, 20, 20.5, 2]), [["kerf", "thin"]])[1]!.slice(0, 2)).toEqual(["standards", "stop"]);
+    expect(CHECKS(openings(["A", 18, 20, 20.5, 2], ["A", 18, 20, 20.5, 2]))[1]!.slice(0, 2)).toEqual([
+      "openings",
+      "stop",
+    ]);
+    expect(shown(() => CHECKS(openings(["A", "#N/A", 20, 20.5, 2])))).toBe("#N/A");
+  });
+});
