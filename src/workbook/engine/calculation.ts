@@ -1,0 +1,187 @@
+import { sameArea, type Area } from "../address";
+import { areaKey, Cells, CIRCLE } from "./cells";
+import type { Book } from "./engine";
+import { Evaluator, type Library } from "./evaluator";
+import { readings } from "./readings";
+import { areaFrom, isOneCell } from "./spills";
+import type { CellState } from "./state";
+import { fail, Unsupported, type Matrix, type Scalar, type Scope, type SheetArea } from "./values";
+
+/** Works a workbook out: orders the formulas and runs them, as often as spilled ranges still change. */
+export class Calculation {
+  private readonly cells: Cells;
+  private readonly evaluator: Evaluator;
+  private readonly finished = new Set<string>();
+
+  constructor(book: Book, library: Library, now: Date) {
+    this.cells = new Cells(book, library, now, (state) => this.settle(state));
+    this.evaluator = new Evaluator(this.cells, library);
+  }
+
+  get states(): readonly CellState[] {
+    return this.cells.states;
+  }
+
+  /** Runs every formula once. True where a spilled range came out in another size than it had before. */
+  round(): boolean {
+    this.finished.clear();
+    this.cells.startRound();
+    const before = this.states.map((state) => state.area);
+    for (const state of this.states) this.settle(state);
+    return this.states.some((state, i) => !sameArea(state.area, before[i]!));
+  }
+
+  keep(state: CellState, reason: Unsupported): void {
+    this.cells.spills[state.sheet]!.release(state);
+    state.kept = reason;
+    state.value = state.cell.value;
+    state.values = undefined;
+    state.area = state.cell.formula.area;
+    state.progress = "done";
+  }
+
+  /**
+   * Works out everything that the formula reads, then the formula; without recursion, for chains may be long.
+   * Formulas that read one another in a circle come out together, as in Tarjan's search for strong components.
+   */
+  private settle(first: CellState): void {
+    if (first.progress !== "waiting") return;
+    const open: Open = { frames: [], of: new Map() };
+    const path = [this.enter(first, open)];
+    while (path.length > 0) {
+      const frame = path.at(-1)!;
+      const next = frame.sources.next().value;
+      if (!next) {
+        path.pop();
+        const below = path.at(-1);
+        if (below) below.low = Math.min(below.low, frame.low);
+        if (frame.low === frame.order) this.leave(frame, open);
+      } else if (next.progress === "waiting") path.push(this.enter(next, open));
+      else {
+        const other = open.of.get(next);
+        if (other) frame.low = Math.min(frame.low, other.order);
+        if (other === frame) frame.readsItself = true;
+      }
+    }
+  }
+
+  private enter(state: CellState, open: Open): Frame {
+    state.progress = "ordering";
+    const reads = readings(state.prepared.node!, this.scope(state), this.cells);
+    const order = open.frames.length;
+    const frame = { state, sources: this.sources(reads), order, low: order, readsItself: false };
+    open.frames.push(frame);
+    open.of.set(state, frame);
+    return frame;
+  }
+
+  /** All that was entered since the frame and is still open is one circle with it; alone it is no circle. */
+  private leave(frame: Frame, open: Open): void {
+    const circle = open.frames.splice(frame.order);
+    for (const { state } of circle) open.of.delete(state);
+    if (circle.length === 1 && !frame.readsItself) this.run(frame.state);
+    else for (const { state } of circle) this.keep(state, new Unsupported(CIRCLE));
+  }
+
+  /** The formulas that stand in the ranges or spill into them. A range whose formulas are all done is done with. */
+  private *sources(reads: SheetArea[]): Generator<CellState, void> {
+    for (const whole of reads) {
+      const area = this.cells.clip(whole);
+      const key = areaKey(area);
+      if (this.finished.has(key)) continue;
+      let done = true;
+      for (const states of [
+        this.cells.index[area.sheet]?.within(area),
+        this.cells.spills[area.sheet]?.reachingInto(area),
+      ]) {
+        for (const state of states ?? []) {
+          if (state.progress === "done") continue;
+          yield state;
+          done &&= (state.progress as string) === "done";
+        }
+      }
+      if (done) this.finished.add(key);
+    }
+  }
+
+  private run(state: CellState): void {
+    state.progress = "running";
+    state.kept = undefined;
+    try {
+      this.store(state);
+    } catch (error) {
+      if (error instanceof Unsupported) this.keep(state, error);
+      else this.keep(state, new Unsupported(`cannot be worked out (${(error as Error).message})`));
+    }
+    state.progress = "done";
+  }
+
+  private store(state: CellState): void {
+    const scope = this.scope(state);
+    const { cell } = state;
+    const { kind, area } = cell.formula;
+    const value = this.evaluator.result(state.prepared.node!, scope);
+    if (kind === "plain") {
+      state.value = filled(this.evaluator.single(value, scope));
+      return;
+    }
+    const matrix = this.evaluator.matrix(value).map((row) => row.map(filled));
+    if (kind === "fixed") return this.fill(state, area, fitted(matrix, area));
+    const target = areaFrom(cell.row, cell.column, matrix.length, matrix[0]!.length);
+    const spills = this.cells.spills[state.sheet]!;
+    spills.release(state);
+    const free =
+      isOneCell(target) || spills.isFree(state, target, (row, column) => this.cells.isLiteral(state, row, column));
+    if (free) this.fill(state, target, matrix);
+    else this.fill(state, areaFrom(cell.row, cell.column, 1, 1), [[fail("#SPILL!")]]);
+  }
+
+  private fill(state: CellState, area: Area, values: Matrix): void {
+    state.area = area;
+    state.values = values;
+    state.value = values[0]![0]!;
+    this.cells.spills[state.sheet]!.occupy(state, area);
+  }
+
+  private scope(state: CellState): Scope {
+    const { cell } = state;
+    return {
+      sheet: state.sheet,
+      row: cell.row,
+      column: cell.column,
+      rowShift: cell.formula.rowShift,
+      columnShift: cell.formula.columnShift,
+      arrays: cell.formula.kind !== "plain",
+    };
+  }
+}
+
+/** A formula on the way down to what it reads. `low` is the earliest open one that it leads back to. */
+interface Frame {
+  state: CellState;
+  sources: Generator<CellState, void>;
+  order: number;
+  low: number;
+  readsItself: boolean;
+}
+
+/** The frames that are not left yet, in the order entered, and by their formulas. */
+interface Open {
+  frames: Frame[];
+  of: Map<CellState, Frame>;
+}
+
+/** A formula that gives a blank shows 0. */
+function filled(value: Scalar): Scalar {
+  return value ?? 0;
+}
+
+/** An older array formula's area is fixed: a single row, column or value repeats, what is missing is #N/A. */
+function fitted(matrix: Matrix, area: Area): Matrix {
+  return Array.from({ length: area.bottom - area.top + 1 }, (_, row) =>
+    Array.from({ length: area.right - area.left + 1 }, (_, column) => {
+      const line = matrix.length === 1 ? matrix[0]! : matrix[row];
+      return (line && (line.length === 1 ? line[0] : line[column])) ?? fail("#N/A");
+    }),
+  );
+}

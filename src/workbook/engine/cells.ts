@@ -1,0 +1,221 @@
+import type { Node } from "../formula/nodes";
+import { parseFormula } from "../formula/parse";
+import { cellKey, type Book, type Cell, type Formula, type Table } from "./engine";
+import type { Library } from "./evaluator";
+import { FormulaIndex } from "./formulaIndex";
+import { Names } from "./names";
+import { Preparation } from "./prepare";
+import type { CellSource } from "./source";
+import { isOneCell, Spills } from "./spills";
+import type { CellState } from "./state";
+import { Reference, Unsupported, type Matrix, type Scalar, type SheetArea } from "./values";
+
+export const CIRCLE = "refers to itself in a circle";
+
+/** A cell in the grid's last corner makes whole columns too long to go through. */
+const MOST_READ = 20_000_000;
+
+/** A book's cells while it is worked out: what is typed, what formulas gave so far, and what spills where. */
+export class Cells implements CellSource {
+  readonly states: CellState[] = [];
+  readonly date1904: boolean;
+  readonly sheetCount: number;
+  readonly index: FormulaIndex[];
+  readonly spills: Spills[];
+  private readonly names: Names;
+  /** Cells that the file shows as filled by an array formula elsewhere. */
+  private readonly derived: Map<number, CellState>[];
+  private readonly matrices = new Map<string, Matrix | undefined>();
+  /** Values that will not change in this round, by sheet, column and row: most reads end here. */
+  private settled: Scalar[][][] = [];
+  private used: { bottom: number; right: number } = { bottom: 0, right: 0 };
+
+  /** `settle` works out a formula that is asked for before its turn. */
+  constructor(
+    private readonly book: Book,
+    library: Library,
+    readonly now: Date,
+    private readonly settle: (state: CellState) => void,
+  ) {
+    this.date1904 = book.date1904;
+    this.sheetCount = book.sheets.length;
+    this.names = new Names(book);
+    this.spills = book.sheets.map((sheet) => new Spills(sheet));
+    this.derived = book.sheets.map(() => new Map());
+    const preparation = new Preparation({ library, name: (name, sheet) => this.name(name, sheet) });
+    this.index = book.sheets.map((sheet, i) => new FormulaIndex(this.statesOf(sheet.cells, i, preparation)));
+    for (const state of this.states) this.claimDerived(state);
+  }
+
+  /** Forgets what the last round gave. */
+  startRound(): void {
+    this.matrices.clear();
+    this.settled = this.book.sheets.map(() => []);
+    this.measure();
+    for (const state of this.states) {
+      state.kept = state.prepared.obstacle;
+      if (!state.kept) state.progress = "waiting";
+    }
+  }
+
+  read(sheet: number, row: number, column: number): Scalar {
+    const settled = this.settled[sheet]?.[column]?.[row];
+    if (settled !== undefined) return settled;
+    const key = cellKey(row, column);
+    const state = this.index[sheet]?.at(key);
+    if (state) {
+      if (state.progress === "waiting") this.settle(state);
+      else if (state.progress !== "done") throw new Unsupported(CIRCLE);
+      return this.remember(sheet, row, column, state.value);
+    }
+    const stored = this.derived[sheet]?.get(key);
+    if (stored?.progress === "waiting") this.settle(stored);
+    const owner = this.spills[sheet]?.owner(row, column);
+    if (owner?.progress === "waiting") this.settle(owner);
+    if (owner?.values && owner.progress === "done")
+      return owner.values[row - owner.area.top]?.[column - owner.area.left] ?? null;
+    if (stored && !stored.kept) return null;
+    const typed = this.book.sheets[sheet]?.cells.get(key)?.value ?? null;
+    return typed === null || stored ? typed : this.remember(sheet, row, column, typed);
+  }
+
+  private remember(sheet: number, row: number, column: number, value: Scalar): Scalar {
+    const columns = this.settled[sheet]!;
+    (columns[column] ??= [])[row] = value;
+    return value;
+  }
+
+  each(whole: SheetArea, visit: (value: Scalar) => void): void {
+    const area = this.readable(whole);
+    for (let row = area.top; row <= area.bottom; row++) {
+      for (let column = area.left; column <= area.right; column++) visit(this.read(area.sheet, row, column));
+    }
+  }
+
+  /** A range that is asked for a second time is kept: lookups in one table want it thousands of times. */
+  matrix(whole: SheetArea): Matrix {
+    const area = this.readable(whole);
+    const key = areaKey(area);
+    const known = this.matrices.get(key);
+    if (known) return known;
+    const matrix = Array.from({ length: area.bottom - area.top + 1 }, (_, row) =>
+      Array.from({ length: area.right - area.left + 1 }, (_, column) =>
+        this.read(area.sheet, area.top + row, area.left + column),
+      ),
+    );
+    this.matrices.set(key, this.matrices.has(key) ? matrix : undefined);
+    return matrix;
+  }
+
+  clip(area: SheetArea): SheetArea {
+    return {
+      ...area,
+      bottom: Math.max(area.top, Math.min(area.bottom, this.used.bottom)),
+      right: Math.max(area.left, Math.min(area.right, this.used.right)),
+    };
+  }
+
+  private readable(whole: SheetArea): SheetArea {
+    const area = this.clip(whole);
+    const size = (area.bottom - area.top + 1) * (area.right - area.left + 1);
+    if (size > MOST_READ) throw new Unsupported(`reads ${size} cells at once; at most ${MOST_READ} are read here`);
+    return area;
+  }
+
+  spill(sheet: number, row: number, column: number): Reference | undefined {
+    const state = this.index[sheet]?.at(cellKey(row, column));
+    if (!state || state.cell.formula.kind !== "dynamic") return undefined;
+    const value = this.read(sheet, row, column);
+    if (typeof value === "object" && value?.code === "#SPILL!") return undefined;
+    return Reference.single(sheet, state.area);
+  }
+
+  formula(sheet: number, row: number, column: number): Node | undefined {
+    return this.index[sheet]?.at(cellKey(row, column))?.prepared.node;
+  }
+
+  hidden(sheet: number, row: number, byHand: boolean): boolean {
+    const { hiddenRows, filters } = this.book.sheets[sheet]!;
+    if (!hiddenRows.has(row)) return false;
+    return byHand || filters.some((filter) => row > filter.top && row <= filter.bottom);
+  }
+
+  sheetIndex(name: string): number | undefined {
+    return this.names.sheet(name);
+  }
+
+  name(name: string, sheet: number): Node | undefined {
+    return this.names.name(name, sheet);
+  }
+
+  table(name: string): Table | undefined {
+    return this.names.table(name);
+  }
+
+  parse(text: string): Node | undefined {
+    try {
+      return parseFormula(text);
+    } catch {
+      return undefined;
+    }
+  }
+
+  /** Something that was typed there: not what this or another array formula left. */
+  isLiteral(state: CellState, row: number, column: number): boolean {
+    const key = cellKey(row, column);
+    if (this.index[state.sheet]!.at(key)) return true;
+    const cell = this.book.sheets[state.sheet]!.cells.get(key);
+    if (!cell || cell.value === null) return false;
+    const owner = this.derived[state.sheet]!.get(key);
+    return owner === undefined || (owner !== state && owner.kept !== undefined);
+  }
+
+  private statesOf(cells: Map<number, Cell>, sheet: number, preparation: Preparation): CellState[] {
+    const states: CellState[] = [];
+    for (const cell of cells.values()) {
+      if (!cell.formula) continue;
+      const prepared = preparation.prepare(cell.formula, sheet);
+      const state: CellState = {
+        sheet,
+        cell: cell as Cell & { formula: Formula },
+        prepared,
+        progress: prepared.obstacle ? "done" : "waiting",
+        kept: prepared.obstacle,
+        value: cell.value,
+        area: cell.formula.area,
+      };
+      states.push(state);
+      this.states.push(state);
+    }
+    return states;
+  }
+
+  private claimDerived(state: CellState): void {
+    const { area, kind } = state.cell.formula;
+    if (kind === "plain" || state.kept || isOneCell(area)) return;
+    this.spills[state.sheet]!.occupy(state, area);
+    const { cells } = this.book.sheets[state.sheet]!;
+    for (let row = area.top; row <= area.bottom; row++) {
+      for (let column = area.left; column <= area.right; column++) {
+        const cell = cells.get(cellKey(row, column));
+        if (cell && !cell.formula) this.derived[state.sheet]!.set(cellKey(row, column), state);
+      }
+    }
+  }
+
+  private measure(): void {
+    for (const sheet of this.book.sheets) {
+      for (const cell of sheet.cells.values()) this.reach(cell.row, cell.column);
+    }
+    for (const state of this.states) this.reach(state.area.bottom, state.area.right);
+  }
+
+  private reach(row: number, column: number): void {
+    if (row > this.used.bottom) this.used.bottom = row;
+    if (column > this.used.right) this.used.right = column;
+  }
+}
+
+export function areaKey(area: SheetArea): string {
+  return `${area.sheet} ${area.top} ${area.left} ${area.bottom} ${area.right}`;
+}

@@ -1,0 +1,96 @@
+import type { Area } from "../address";
+import type { Scalar } from "./values";
+
+/** The workbook's arithmetic. Nobody outside this folder knows which library does it. */
+export interface Engine {
+  calculate(book: Book): Outcome;
+}
+
+/** A workbook as the engine needs it; sheets, rows and columns count from 0. */
+export interface Book {
+  sheets: Sheet[];
+  names: DefinedName[];
+  tables: Table[];
+  /** Dates count from 1904 instead of 1900. */
+  date1904: boolean;
+}
+
+export interface Sheet {
+  name: string;
+  /** By `cellKey`. */
+  cells: Map<number, Cell>;
+  merged: Area[];
+  hiddenRows: Set<number>;
+  /** The ranges that filters work on: a row hidden inside one was filtered out. */
+  filters: Area[];
+  /** A sheet of another kind (chart, macro), which has a name and no cells. */
+  opaque?: boolean;
+}
+
+export interface Cell {
+  row: number;
+  column: number;
+  /** The value that the file holds. */
+  value: Scalar;
+  formula?: Formula;
+}
+
+export interface Formula {
+  text: string;
+  /** How far the cell is from where a shared formula was written. */
+  rowShift: number;
+  columnShift: number;
+  /** `dynamic` spills as far as it likes, `fixed` fills its area, `plain` gives one value. */
+  kind: "plain" | "dynamic" | "fixed";
+  /** What the formula fills as the file has it; a plain one its own cell. */
+  area: Area;
+  /** Why it cannot be recalculated, where the file already says so. */
+  obstacle?: string;
+}
+
+export interface DefinedName {
+  name: string;
+  text: string;
+  /** The sheet that alone sees it. */
+  sheet?: number;
+}
+
+export interface Table {
+  name: string;
+  sheet: number;
+  area: Area;
+  headerRows: number;
+  totalRows: number;
+  columns: string[];
+}
+
+/** What came of it: a result for every formula, and the formulas that kept their stored value. */
+export interface Outcome {
+  results: Result[];
+  kept: Kept[];
+  rounds: number;
+}
+
+export interface Result {
+  sheet: number;
+  row: number;
+  column: number;
+  /** As large as `area`. A plain formula has one value. */
+  values: Scalar[][];
+  area: Area;
+  /** Calls one of the functions that were handed in. */
+  custom: boolean;
+}
+
+export interface Kept {
+  sheet: number;
+  row: number;
+  column: number;
+  reason: string;
+  functions: readonly string[];
+}
+
+/** A cell's place as one number, to look it up by. */
+export function cellKey(row: number, column: number): number {
+  return row * 16_384 + column;
+}

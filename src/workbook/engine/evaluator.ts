@@ -1,0 +1,212 @@
+import type { Node } from "../formula/nodes";
+import { toNumber } from "./coercion";
+import type { Library, Ordinary } from "./kinds";
+import { intersect, joinReferences, overlap, shiftedArea, spanReferences } from "./references";
+import { applyOperator, broadcast, finite } from "./operators";
+import type { CellSource } from "./source";
+import { tableReference } from "./tableAreas";
+import { CellError, fail, isMatrix, Lambda, Reference, Unsupported } from "./values";
+import type { Matrix, Scalar, Scope, Value } from "./values";
+
+export type { Library, Ordinary, Special } from "./kinds";
+
+/** Works out formulas, given the cells that they read and the functions that they call. */
+export class Evaluator {
+  constructor(
+    readonly cells: CellSource,
+    readonly library: Library,
+  ) {}
+
+  evaluate(node: Node, scope: Scope): Value {
+    switch (node.kind) {
+      case "number":
+      case "text":
+      case "boolean":
+        return node.value;
+      case "error":
+        return fail(node.code);
+      case "missing":
+        return undefined;
+      case "array":
+        return node.rows.map((row) => row.map((item) => this.scalar(item, scope)));
+      case "reference":
+        return this.reference(node, scope);
+      case "name":
+        return this.name(node, scope);
+      case "table":
+        return tableReference(this.cells, node, scope);
+      case "external":
+        throw new Unsupported(`refers to another workbook, ${node.text}`);
+      case "call":
+        return this.call(node.name, node.args, scope);
+      case "invoke":
+        return this.invoke(
+          this.evaluate(node.callee, scope),
+          node.args.map((arg) => this.evaluate(arg, scope)),
+        );
+      case "unary":
+        return this.unary(node, scope);
+      case "binary":
+        return applyOperator(node.operator, this.operand(node.left, scope), this.operand(node.right, scope));
+      case "join":
+        return this.join(node, scope);
+    }
+  }
+
+  /** A formula's own result. Where its last step takes away all but a rounding error, that is nothing. */
+  result(node: Node, scope: Scope): Value {
+    const value = this.evaluate(node, scope);
+    if (typeof value !== "number" || value === 0 || node.kind !== "binary" || !"+-".includes(node.operator))
+      return value;
+    const size = toNumber(this.scalar(node.left, scope));
+    return typeof size === "number" && Math.abs(value) < Math.abs(size) * 2 ** -49 ? 0 : value;
+  }
+
+  /** One value: a range is intersected with the formula's own row or column, an array gives its first item. */
+  scalar(node: Node, scope: Scope): Scalar {
+    return this.single(this.evaluate(node, scope), scope);
+  }
+
+  single(value: Value, scope: Scope): Scalar {
+    if (value instanceof Reference) return intersect(this.cells, value, scope);
+    if (isMatrix(value)) return value[0]![0]!;
+    if (value instanceof Lambda) return fail("#CALC!");
+    return value ?? null;
+  }
+
+  /** What an operator works on. */
+  operand(node: Node, scope: Scope): Scalar | Matrix {
+    const value = this.evaluate(node, scope);
+    return scope.arrays ? this.contents(value) : isMatrix(value) ? value : this.single(value, scope);
+  }
+
+  /** A range's values, a single cell's value; anything else as it is. */
+  contents(value: Value): Scalar | Matrix {
+    if (value instanceof Reference) {
+      const [area, ...others] = value.areas;
+      if (!area || others.length > 0) return fail("#VALUE!");
+      if (area.top === area.bottom && area.left === area.right) return this.cells.read(area.sheet, area.top, area.left);
+      return this.cells.matrix(area);
+    }
+    return value instanceof Lambda ? fail("#CALC!") : (value ?? null);
+  }
+
+  matrix(value: Value): Matrix {
+    const contents = this.contents(value);
+    return isMatrix(contents) ? contents : [[contents]];
+  }
+
+  call(name: string, args: Node[], scope: Scope): Value {
+    const variable = this.variable(name, scope) ?? this.namedLambda(name, scope);
+    if (variable)
+      return this.invoke(
+        variable.value,
+        args.map((arg) => this.evaluate(arg, scope)),
+      );
+    const special = this.library.special(name);
+    if (special) return special(this, args, scope);
+    const ordinary = this.library.ordinary(name);
+    if (!ordinary) throw new Unsupported(`calls ${name}, which is not known here`, [name]);
+    return this.ordinary(
+      ordinary,
+      args.map((arg, i) => this.argument(arg, letter(ordinary, i), scope)),
+      scope,
+    );
+  }
+
+  /** Calls a function whose arguments are worked out, item by item where a single value is wanted and an array given. */
+  ordinary(called: Ordinary, args: Value[], scope: Scope): Value {
+    const lifted = args.flatMap((arg, i) => (letter(called, i) === "V" && isMatrix(arg) ? [i] : []));
+    if (lifted.length === 0) return called.call(args, this, scope);
+    return broadcast(
+      lifted.map((i) => args[i] as Matrix),
+      (scalars) => {
+        const once = [...args];
+        lifted.forEach((i, at) => (once[i] = scalars[at]!));
+        return this.matrix(called.call(once, this, scope))[0]![0]!;
+      },
+    );
+  }
+
+  invoke(callee: Value, args: Value[]): Value {
+    if (callee instanceof CellError) return callee;
+    if (!(callee instanceof Lambda) || args.length > callee.parameters.length) return fail("#VALUE!");
+    let variables = callee.scope.variables;
+    callee.parameters.forEach((name, i) => (variables = { name, value: args[i], outer: variables }));
+    return this.evaluate(callee.body, { ...callee.scope, variables });
+  }
+
+  variable(name: string, scope: Scope): { value: Value } | undefined {
+    const wanted = name.toLowerCase();
+    for (let at = scope.variables; at; at = at.outer) if (at.name === wanted) return at;
+    return undefined;
+  }
+
+  private argument(node: Node, kind: string, scope: Scope): Value {
+    if (kind === "A") return this.evaluate(node, { ...scope, arrays: true });
+    const value = this.evaluate(node, scope);
+    if (kind === "R" || value === undefined) return value;
+    return scope.arrays ? this.contents(value) : this.single(value, scope);
+  }
+
+  private reference(node: Extract<Node, { kind: "reference" }>, scope: Scope): Value {
+    const first = node.sheet === undefined ? scope.sheet : this.cells.sheetIndex(node.sheet);
+    const last = node.lastSheet === undefined ? first : this.cells.sheetIndex(node.lastSheet);
+    if (first === undefined || last === undefined) return fail("#REF!");
+    const area = shiftedArea(node.from, node.to, scope);
+    return new Reference(
+      Array.from({ length: Math.abs(last - first) + 1 }, (_, i) => ({ sheet: Math.min(first, last) + i, ...area })),
+    );
+  }
+
+  private name(node: Extract<Node, { kind: "name" }>, scope: Scope): Value {
+    const variable = node.sheet === undefined ? this.variable(node.name, scope) : undefined;
+    if (variable) return variable.value;
+    const sheet = node.sheet === undefined ? scope.sheet : this.cells.sheetIndex(node.sheet);
+    const body = this.cells.name(node.name, sheet ?? scope.sheet);
+    if (!body) return fail("#NAME?");
+    return this.evaluate(body, this.nameScope(scope, sheet ?? scope.sheet));
+  }
+
+  /** Relative references in a defined name count from A1 to the formula's cell. */
+  private nameScope(scope: Scope, sheet: number): Scope {
+    return { ...scope, sheet, rowShift: scope.row, columnShift: scope.column, arrays: true, variables: undefined };
+  }
+
+  private namedLambda(name: string, scope: Scope): { value: Value } | undefined {
+    const body = this.cells.name(name, scope.sheet);
+    return body && { value: this.evaluate(body, this.nameScope(scope, scope.sheet)) };
+  }
+
+  private unary(node: Extract<Node, { kind: "unary" }>, scope: Scope): Value {
+    if (node.operator === "#") return this.spilled(this.evaluate(node.operand, scope));
+    if (node.operator === "@") return this.scalar(node.operand, scope);
+    if (node.operator === "+") return this.evaluate(node.operand, scope);
+    return broadcast([this.operand(node.operand, scope)], ([value]) => {
+      const number = toNumber(value!);
+      if (number instanceof CellError) return number;
+      return finite(node.operator === "-" ? -number : number / 100);
+    });
+  }
+
+  /** `A1#`: what the formula in that cell fills at present. */
+  spilled(value: Value): Value {
+    const area = value instanceof Reference ? value.areas[0] : undefined;
+    if (!area) return value instanceof CellError ? value : fail("#REF!");
+    return this.cells.spill(area.sheet, area.top, area.left) ?? fail("#REF!");
+  }
+
+  private join(node: Extract<Node, { kind: "join" }>, scope: Scope): Value {
+    const left = this.evaluate(node.left, scope);
+    const right = this.evaluate(node.right, scope);
+    if (left instanceof CellError) return left;
+    if (right instanceof CellError) return right;
+    if (!(left instanceof Reference) || !(right instanceof Reference)) return fail("#VALUE!");
+    if (node.operator === ",") return joinReferences(left, right);
+    return node.operator === ":" ? spanReferences(left, right) : overlap(left, right);
+  }
+}
+
+function letter(called: Ordinary, position: number): string {
+  return called.signature[Math.min(position, called.signature.length - 1)]!;
+}

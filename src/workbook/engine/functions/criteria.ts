@@ -1,0 +1,57 @@
+import { toText } from "../coercion";
+import { compare } from "../operators";
+import { CellError, type Scalar } from "../values";
+
+/** What COUNTIF and its like compare with: `">=5"`, `"oak*"`, a number, a blank. */
+export function criterion(wanted: Scalar): (value: Scalar) => boolean {
+  if (typeof wanted !== "string") return equalTo(wanted ?? 0);
+  const [, operator = "", operand = ""] = /^(<>|<=|>=|=|<|>)?(.*)$/s.exec(wanted)!;
+  const number = asNumber(operand);
+  if (operator === "" || operator === "=" || operator === "<>") {
+    const equal = equality(operator, operand, number);
+    return operator === "<>" ? (value) => !equal(value) : equal;
+  }
+  const other = number ?? operand;
+  return (value) => {
+    if (typeof value !== typeof other) return false;
+    const order = compare(value, other);
+    return operator === "<" ? order < 0 : operator === "<=" ? order <= 0 : operator === ">" ? order > 0 : order >= 0;
+  };
+}
+
+function equality(operator: string, operand: string, number: number | undefined): (value: Scalar) => boolean {
+  if (operand === "") return operator === "" ? (value) => value === null || value === "" : (value) => value === null;
+  if (number !== undefined) {
+    return (value) =>
+      typeof value === "string"
+        ? asNumber(value) === number
+        : typeof value === "number" && compare(value, number) === 0;
+  }
+  const upper = operand.toUpperCase();
+  if (upper === "TRUE" || upper === "FALSE") return (value) => value === (upper === "TRUE");
+  if (operand.startsWith("#")) return (value) => value instanceof CellError && value.code === upper;
+  const pattern = wildcard(operand);
+  return (value) => typeof value === "string" && pattern.test(value);
+}
+
+function equalTo(wanted: Exclude<Scalar, string | null>): (value: Scalar) => boolean {
+  if (wanted instanceof CellError) return (value) => value instanceof CellError && value.code === wanted.code;
+  if (typeof wanted === "number") return equality("", toText(wanted) as string, wanted);
+  return (value) => value === wanted;
+}
+
+/** `?` is any character, `*` any number of them, `~` takes the meaning off the next. */
+export function wildcard(text: string): RegExp {
+  return new RegExp(`^${wildcardSource(text)}$`, "isu");
+}
+
+export function wildcardSource(text: string): string {
+  return text.replace(/~([*?~])|([*?])|([\\^$.|+()[\]{}])/g, (_, escaped, wild, special) =>
+    escaped ? `\\${escaped}`.replace("\\~", "~") : wild ? (wild === "*" ? ".*" : ".") : `\\${special}`,
+  );
+}
+
+function asNumber(text: string): number | undefined {
+  const match = /^\s*([+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?)(%?)\s*$/.exec(text);
+  return match ? Number(match[1]) / (match[2] ? 100 : 1) : undefined;
+}

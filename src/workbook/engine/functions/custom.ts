@@ -1,0 +1,65 @@
+import type { Evaluator, Ordinary } from "../evaluator";
+import { isErrorCode } from "../../formula/errorCodes";
+import { CellError, isMatrix, Lambda, Reference, type Matrix, type Scalar, type Value } from "../values";
+
+/** A custom function as the host calls it: positional arguments, and a value, a table or an error of the host's class. */
+export type CustomFunction = (...args: never[]) => unknown;
+
+/** Which arguments of a function are tables; without it a lone cell arrives as its value, a range as a table. */
+export type Dimensions = Record<string, readonly ("scalar" | "matrix")[]>;
+
+/** Makes a custom function callable from a formula: cells in, cells out, and nothing that it throws gets further. */
+export function customFunction(call: CustomFunction, dimensions?: readonly ("scalar" | "matrix")[]): Ordinary {
+  const signature = dimensions?.map((kind) => (kind === "scalar" ? "V" : "R")).join("");
+  return {
+    signature: signature || "R",
+    call(args, evaluator) {
+      const given = args.map((arg, i) => argument(arg, evaluator, dimensions?.[i] === "matrix"));
+      try {
+        return result((call as (...given: unknown[]) => unknown)(...given));
+      } catch (error) {
+        return toCellError(error);
+      }
+    },
+  };
+}
+
+/** Blanks and omitted arguments arrive as null, error values as their text. */
+function argument(value: Value, evaluator: Evaluator, asTable: boolean): unknown {
+  if (value === undefined) return null;
+  if (value instanceof Lambda) return "#CALC!";
+  const contents = value instanceof Reference || isMatrix(value) ? evaluator.contents(value) : value;
+  if (isMatrix(contents)) return contents.map((row) => row.map(plain));
+  return asTable ? [[plain(contents)]] : plain(contents);
+}
+
+function plain(value: Scalar): unknown {
+  return value instanceof CellError ? value.code : value;
+}
+
+function result(value: unknown): Scalar | Matrix {
+  if (!Array.isArray(value)) return cell(value);
+  const rows = value.map((row: unknown) => (Array.isArray(row) ? row.map(cell) : [cell(row)]));
+  const width = Math.max(0, ...rows.map((row) => row.length));
+  if (width === 0) return new CellError("#CALC!", "The function gave an empty table.");
+  return rows.map((row) => [...row, ...Array.from({ length: width - row.length }, () => new CellError("#N/A"))]);
+}
+
+/** Nothing in a result is an empty text in the cell, as in the host. */
+function cell(value: unknown): Scalar {
+  if (value === null || value === undefined) return "";
+  if (typeof value === "string" || typeof value === "boolean") return value;
+  if (typeof value === "number") return Number.isFinite(value) ? value + 0 : new CellError("#NUM!");
+  if (typeof value === "object" && "basicValue" in value) return cell(value.basicValue);
+  if (typeof value === "object" && "then" in value) {
+    return new CellError("#VALUE!", "The function gave a promise; only synchronous functions are recalculated.");
+  }
+  return toCellError(value);
+}
+
+function toCellError(error: unknown): CellError {
+  if (typeof error !== "object" || error === null) return new CellError("#VALUE!", String(error));
+  const code = "code" in error ? String(error.code) : "";
+  const message = "message" in error && error.message ? String(error.message) : undefined;
+  return new CellError(isErrorCode(code) ? code : "#VALUE!", message);
+}

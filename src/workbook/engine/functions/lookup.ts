@@ -1,0 +1,146 @@
+import { toBoolean, toNumber } from "../coercion";
+import type { Evaluator, Ordinary } from "../evaluator";
+import { compare } from "../operators";
+import { CellError, fail, isScalar, Reference, type Scalar, type Scope, type SheetArea, type Value } from "../values";
+import { wildcard } from "./criteria";
+
+/** Looking a value up in a row, a column or a table. */
+export const lookup: Record<string, Ordinary> = {
+  MATCH: {
+    signature: "VRV",
+    call(args, evaluator) {
+      const kind = args[2] === undefined ? 1 : toNumber(args[2] as Scalar);
+      if (kind instanceof CellError) return kind;
+      const found = find(
+        scalar(args[0]),
+        line(evaluator, args[1]),
+        kind === 0 ? "exact" : kind > 0 ? "sorted" : "falling",
+      );
+      return found instanceof CellError ? found : found + 1;
+    },
+  },
+
+  XMATCH: {
+    signature: "VAVV",
+    call(args, evaluator) {
+      const found = modern(scalar(args[0]), line(evaluator, args[1]), scalar(args[2]), scalar(args[3]));
+      return found instanceof CellError ? found : found + 1;
+    },
+  },
+
+  VLOOKUP: { signature: "VRVV", call: (args, evaluator, scope) => inTable(args, evaluator, scope, true) },
+  HLOOKUP: { signature: "VRVV", call: (args, evaluator, scope) => inTable(args, evaluator, scope, false) },
+
+  XLOOKUP: {
+    signature: "VAARVV",
+    call(args, evaluator) {
+      const keys = evaluator.matrix(args[1]);
+      const found = modern(scalar(args[0]), line(evaluator, args[1]), scalar(args[4]), scalar(args[5]));
+      if (found instanceof CellError) return found.code === "#N/A" && args[3] !== undefined ? args[3] : found;
+      const results = evaluator.matrix(args[2]);
+      const upright = keys[0]!.length === 1 && keys.length === results.length;
+      if (!upright && results[0]!.length !== keys[0]!.length) return fail("#VALUE!");
+      if (args[2] instanceof Reference) return lineOf(args[2].areas[0]!, found, upright);
+      return upright ? [results[found]!] : results.map((row) => [row[found]!]);
+    },
+  },
+};
+
+/** A found row or column stays a range, so that `A1:XLOOKUP(…)` goes up to it. */
+function lineOf(area: SheetArea, found: number, upright: boolean): Reference {
+  return upright
+    ? Reference.single(area.sheet, { ...area, top: area.top + found, bottom: area.top + found })
+    : Reference.single(area.sheet, { ...area, left: area.left + found, right: area.left + found });
+}
+
+type Way = "exact" | "sorted" | "falling";
+
+function scalar(value: Value): Scalar {
+  return isScalar(value) ? value : null;
+}
+
+/** The single row or column that is searched. */
+function line(evaluator: Evaluator, value: Value): Scalar[] | CellError {
+  if (value instanceof CellError) return value;
+  const matrix = evaluator.matrix(value);
+  if (matrix.length === 1) return matrix[0]!;
+  return matrix[0]!.length === 1 ? matrix.map((row) => row[0]!) : fail("#N/A");
+}
+
+function find(wanted: Scalar, values: Scalar[] | CellError, way: Way): number | CellError {
+  if (wanted instanceof CellError) return wanted;
+  if (values instanceof CellError) return values;
+  const key = wanted ?? 0;
+  const found = way === "exact" ? exact(key, values, true) : nearest(key, values, way);
+  return found < 0 ? fail("#N/A") : found;
+}
+
+function exact(wanted: Scalar, values: Scalar[], wild: boolean): number {
+  if (wild && typeof wanted === "string" && /[*?~]/.test(wanted)) {
+    const pattern = wildcard(wanted);
+    return values.findIndex((value) => typeof value === "string" && pattern.test(value));
+  }
+  return values.findIndex((value) => typeof value === typeof wanted && value !== null && compare(value, wanted) === 0);
+}
+
+/** Searches by halves, as a sorted list is searched; what is of another kind than the wanted value is passed over. */
+function nearest(wanted: Scalar, values: Scalar[], way: Way): number {
+  const sign = way === "sorted" ? 1 : -1;
+  const usable = values.flatMap((value, i) => (value !== null && typeof value === typeof wanted ? [i] : []));
+  let low = 0;
+  let high = usable.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (compare(values[usable[middle]!]!, wanted) * sign <= 0) low = middle + 1;
+    else high = middle;
+  }
+  return low === 0 ? -1 : usable[low - 1]!;
+}
+
+/** XMATCH and XLOOKUP: 0 exact, -1 or the next smaller, 1 or the next larger, 2 wildcards; from either end. */
+function modern(wanted: Scalar, values: Scalar[] | CellError, mode: Scalar, order: Scalar): number | CellError {
+  if (wanted instanceof CellError) return wanted;
+  if (values instanceof CellError) return values;
+  const kind = toNumber(mode);
+  const direction = toNumber(order);
+  if (kind instanceof CellError) return kind;
+  const backward = direction === -1;
+  const list = backward ? [...values].reverse() : values;
+  let found =
+    kind === 2 ? exact(wanted, list, true) : wanted === null ? list.indexOf(null) : exact(wanted, list, false);
+  if (found < 0 && (kind === -1 || kind === 1)) found = neighbour(wanted, list, kind);
+  if (found < 0) return fail("#N/A");
+  return backward ? values.length - 1 - found : found;
+}
+
+function neighbour(wanted: Scalar, values: Scalar[], kind: number): number {
+  let best = -1;
+  values.forEach((value, i) => {
+    if (value === null || typeof value !== typeof wanted || compare(value, wanted) * kind < 0) return;
+    if (best < 0 || compare(value, values[best]!) * kind < 0) best = i;
+  });
+  return best;
+}
+
+function inTable(args: Value[], evaluator: Evaluator, _scope: Scope, upright: boolean): Value {
+  const at = toNumber(scalar(args[2]));
+  const sorted = args[3] === undefined ? true : toBoolean(scalar(args[3]));
+  if (at instanceof CellError) return at;
+  if (sorted instanceof CellError) return sorted;
+  const table = args[1] instanceof Reference ? evaluator.cells.matrix(args[1].areas[0]!) : evaluator.matrix(args[1]);
+  const keys = upright ? firstColumn(table) : table[0]!;
+  const found = find(scalar(args[0]), keys, sorted ? "sorted" : "exact");
+  if (at < 1) return fail("#VALUE!");
+  if (Math.floor(at) > (upright ? table[0]!.length : table.length)) return fail("#REF!");
+  if (found instanceof CellError) return found;
+  return upright ? table[found]![Math.floor(at) - 1]! : table[Math.floor(at) - 1]![found]!;
+}
+
+/** The same table is searched by thousands of formulas; its first column is taken out once. */
+const firstColumns = new WeakMap<Scalar[][], Scalar[]>();
+
+function firstColumn(table: Scalar[][]): Scalar[] {
+  let column = firstColumns.get(table);
+  if (!column) firstColumns.set(table, (column = table.map((row) => row[0]!)));
+  return column;
+}

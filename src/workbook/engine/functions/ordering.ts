@@ -1,0 +1,102 @@
+import { toBoolean, toNumber } from "../coercion";
+import type { Evaluator, Ordinary } from "../evaluator";
+import { compare } from "../operators";
+import { CellError, fail, isScalar, type Matrix, type Scalar, type Value } from "../values";
+
+/** Sorting, and leaving out what repeats. Case does not count, blanks come last. */
+export const ordering: Record<string, Ordinary> = {
+  SORT: {
+    signature: "A",
+    call([source, indexes, orders, byColumn], evaluator) {
+      const across = truth(byColumn);
+      if (across instanceof CellError) return across;
+      const lines = linesOf(evaluator.matrix(source), across);
+      const keys = numbers(indexes, 1, evaluator);
+      const ways = numbers(orders, 1, evaluator);
+      const bad = keys.some((key) => !(key >= 1 && key <= lines[0]!.length));
+      if (bad || !validWays(ways, keys.length)) return fail("#VALUE!");
+      const columns = keys.map((key) => lines.map((line) => line[Math.floor(key) - 1]!));
+      return linesOf(sorted(lines, columns, ways), across);
+    },
+  },
+
+  SORTBY: {
+    signature: "A",
+    call([source, ...rest], evaluator) {
+      const matrix = evaluator.matrix(source);
+      const keys: Matrix[] = [];
+      const ways: number[] = [];
+      for (let i = 0; i < rest.length; i += 2) {
+        keys.push(evaluator.matrix(rest[i]));
+        ways.push(...numbers(rest[i + 1], 1, evaluator));
+      }
+      const across = keys[0]!.length === 1 && matrix.length !== 1;
+      const lines = linesOf(matrix, across);
+      const columns = keys.map((key) => (across ? key[0]! : key.map((row) => row[0]!)));
+      const fits = columns.every((column) => column.length === lines.length);
+      return fits && validWays(ways, keys.length) ? linesOf(sorted(lines, columns, ways), across) : fail("#VALUE!");
+    },
+  },
+
+  UNIQUE: {
+    signature: "A",
+    call([source, byColumn, once], evaluator) {
+      const across = truth(byColumn);
+      const onlyOnce = truth(once);
+      if (across instanceof CellError) return across;
+      if (onlyOnce instanceof CellError) return onlyOnce;
+      const groups = new Map<string, Scalar[][]>();
+      for (const line of linesOf(evaluator.matrix(source), across)) {
+        const key = JSON.stringify(line.map(sameText));
+        groups.set(key, [...(groups.get(key) ?? []), line]);
+      }
+      const chosen = [...groups.values()].filter((group) => !onlyOnce || group.length === 1).map((group) => group[0]!);
+      return chosen.length > 0 ? linesOf(chosen, across) : fail("#CALC!");
+    },
+  },
+};
+
+function sorted(lines: Matrix, keys: Scalar[][], ways: number[]): Matrix {
+  const order = lines.map((_, i) => i);
+  order.sort((a, b) => {
+    for (let k = 0; k < keys.length; k++) {
+      const difference = place(keys[k]![a]!, keys[k]![b]!, ways[k] ?? ways[0]!);
+      if (difference !== 0) return difference;
+    }
+    return a - b;
+  });
+  return order.map((i) => lines[i]!);
+}
+
+function place(a: Scalar, b: Scalar, way: number): number {
+  if (a === null || b === null) return Number(a === null) - Number(b === null);
+  const [faultyA, faultyB] = [a instanceof CellError, b instanceof CellError];
+  return (faultyA || faultyB ? Number(faultyA) - Number(faultyB) : compare(a, b)) * way;
+}
+
+function linesOf(matrix: Matrix, across: boolean): Matrix {
+  return across ? matrix[0]!.map((_, column) => matrix.map((row) => row[column]!)) : matrix;
+}
+
+function numbers(value: Value, otherwise: number, evaluator: Evaluator): number[] {
+  if (value === undefined) return [otherwise];
+  return evaluator
+    .matrix(value)
+    .flat()
+    .map((item) => {
+      const number = toNumber(item);
+      return typeof number === "number" ? number : NaN;
+    });
+}
+
+function validWays(ways: number[], keys: number): boolean {
+  return ways.every((way) => way === 1 || way === -1) && (ways.length === 1 || ways.length === keys);
+}
+
+function truth(value: Value): boolean | CellError {
+  return toBoolean(isScalar(value) ? value : false);
+}
+
+function sameText(value: Scalar): unknown {
+  return typeof value === "string" ? value.toLowerCase() : value instanceof CellError ? { error: value.code } : value;
+}

@@ -1,0 +1,102 @@
+import { parseFormula } from "../formula/parse";
+import { children, type Node } from "../formula/nodes";
+import type { Formula } from "./engine";
+import type { Library } from "./evaluator";
+import { CUSTOM_PREFIX } from "./library";
+import { Unsupported } from "./values";
+
+/** A formula read and looked through: its tree, or why it must keep its stored value. */
+export interface Prepared {
+  node?: Node;
+  obstacle?: Unsupported;
+  /** Calls a custom function. */
+  custom: boolean;
+}
+
+/** What a formula may call and name. */
+export interface Known {
+  library: Library;
+  name(name: string, sheet: number): Node | undefined;
+}
+
+/** Reads formulas; shared ones, which have one text for thousands of cells, once. */
+export class Preparation {
+  private readonly read = new Map<string, Prepared>();
+
+  constructor(private readonly known: Known) {}
+
+  prepare(formula: Formula, sheet: number): Prepared {
+    if (formula.obstacle) return { obstacle: new Unsupported(formula.obstacle), custom: false };
+    const key = `${sheet} ${formula.text}`;
+    let prepared = this.read.get(key);
+    if (!prepared) this.read.set(key, (prepared = this.look(formula.text, sheet)));
+    return prepared;
+  }
+
+  private look(text: string, sheet: number): Prepared {
+    const found = { missing: new Set<string>(), custom: false, external: "" };
+    try {
+      const node = parseFormula(text);
+      this.search(node, sheet, found, new Set(), []);
+      if (found.external) throw new Unsupported(`refers to another workbook, ${found.external}`);
+      if (found.missing.size > 0) throw unknown([...found.missing]);
+      return { node, custom: found.custom };
+    } catch (error) {
+      if (error instanceof Unsupported) return { obstacle: error, custom: found.custom };
+      const reason = error instanceof SyntaxError ? error.message : "it is too deeply nested";
+      return { obstacle: new Unsupported(`cannot be read: ${reason}`), custom: found.custom };
+    }
+  }
+
+  /** Goes through the tree and the defined names in it; the names that LET and LAMBDA bind may be called. */
+  private search(
+    node: Node,
+    sheet: number,
+    found: { missing: Set<string>; custom: boolean; external: string },
+    seen: Set<string>,
+    bound: readonly string[],
+  ): void {
+    if (node.kind === "external") found.external = node.text;
+    if (node.kind === "call") {
+      if (node.name.startsWith(CUSTOM_PREFIX)) found.custom = true;
+      bound = [...bound, ...boundNames(node)];
+      const named = this.known.name(node.name, sheet);
+      if (named) this.searchName(node.name, named, sheet, found, seen);
+      else if (!bound.includes(node.name.toLowerCase()) && !this.calls(node.name)) found.missing.add(node.name);
+    }
+    if (node.kind === "name" && !bound.includes(node.name.toLowerCase())) {
+      if (/^_xl/i.test(node.name)) found.missing.add(node.name);
+      const named = this.known.name(node.name, sheet);
+      if (named) this.searchName(node.name, named, sheet, found, seen);
+    }
+    for (const child of children(node)) this.search(child, sheet, found, seen, bound);
+  }
+
+  private searchName(
+    name: string,
+    named: Node,
+    sheet: number,
+    found: { missing: Set<string>; custom: boolean; external: string },
+    seen: Set<string>,
+  ): void {
+    const key = name.toLowerCase();
+    if (seen.has(key)) return;
+    seen.add(key);
+    this.search(named, sheet, found, seen, []);
+  }
+
+  private calls(name: string): boolean {
+    return (this.known.library.special(name) ?? this.known.library.ordinary(name)) !== undefined;
+  }
+}
+
+function boundNames(node: Extract<Node, { kind: "call" }>): string[] {
+  if (node.name !== "LET" && node.name !== "LAMBDA") return [];
+  const names = node.name === "LET" ? node.args.filter((_, i) => i % 2 === 0) : node.args;
+  return names.slice(0, -1).flatMap((arg) => (arg.kind === "name" ? [arg.name.toLowerCase()] : []));
+}
+
+function unknown(names: string[]): Unsupported {
+  const shown = names.map((name) => name.replace(CUSTOM_PREFIX, ""));
+  return new Unsupported(`calls ${shown.join(", ")}, which is not known here`, shown);
+}

@@ -1,0 +1,64 @@
+import { contains, MAX_COLUMNS, MAX_ROWS, overlaps, type Area } from "../address";
+import type { Corner } from "../formula/nodes";
+import type { CellSource } from "./source";
+import { fail, Reference, type CellError, type Scalar, type Scope } from "./values";
+
+/** The one cell of a range that is in the formula's own row or column. */
+export function intersect(cells: CellSource, reference: Reference, scope: Scope): Scalar {
+  const [area, ...others] = reference.areas;
+  if (!area || others.length > 0) return fail("#VALUE!");
+  const row = area.top === area.bottom ? area.top : scope.row;
+  const column = area.left === area.right ? area.left : scope.column;
+  return contains(area, row, column) ? cells.read(area.sheet, row, column) : fail("#VALUE!");
+}
+
+export function joinReferences(left: Reference, right: Reference): Reference {
+  return new Reference([...left.areas, ...right.areas]);
+}
+
+/** `A1:B2`, also of two ranges that functions gave: the smallest rectangle round both. */
+export function spanReferences(left: Reference, right: Reference): Reference | CellError {
+  const all = [...left.areas, ...right.areas];
+  if (all.some((area) => area.sheet !== all[0]!.sheet)) return fail("#VALUE!");
+  return Reference.single(all[0]!.sheet, {
+    top: Math.min(...all.map((area) => area.top)),
+    left: Math.min(...all.map((area) => area.left)),
+    bottom: Math.max(...all.map((area) => area.bottom)),
+    right: Math.max(...all.map((area) => area.right)),
+  });
+}
+
+/** The space between two ranges: the cells that they share. */
+export function overlap(left: Reference, right: Reference): Reference | CellError {
+  const shared = left.areas.flatMap((a) =>
+    right.areas.flatMap((b) =>
+      a.sheet === b.sheet && overlaps(a, b)
+        ? {
+            sheet: a.sheet,
+            top: Math.max(a.top, b.top),
+            left: Math.max(a.left, b.left),
+            bottom: Math.min(a.bottom, b.bottom),
+            right: Math.min(a.right, b.right),
+          }
+        : [],
+    ),
+  );
+  return shared.length > 0 ? new Reference(shared) : fail("#NULL!");
+}
+
+/** Where a written reference points from this formula's cell; beyond the grid's edge it comes in again on the other side. */
+export function shiftedArea(from: Corner, to: Corner, shift: { rowShift: number; columnShift: number }): Area {
+  const row = (corner: Corner) => (corner.rowAbsolute ? corner.row : wrap(corner.row + shift.rowShift, MAX_ROWS));
+  const column = (corner: Corner) =>
+    corner.columnAbsolute ? corner.column : wrap(corner.column + shift.columnShift, MAX_COLUMNS);
+  return {
+    top: Math.min(row(from), row(to)),
+    left: Math.min(column(from), column(to)),
+    bottom: Math.max(row(from), row(to)),
+    right: Math.max(column(from), column(to)),
+  };
+}
+
+function wrap(value: number, size: number): number {
+  return ((value % size) + size) % size;
+}

@@ -1,0 +1,31 @@
+import type { Area } from "../address";
+import type { Node } from "../formula/nodes";
+import type { Table } from "./engine";
+import type { Matrix, Reference, Scalar, SheetArea } from "./values";
+
+/** The cells that formulas read, and what a workbook knows by name. */
+export interface CellSource {
+  /** A cell's present value; a formula in it is worked out first. */
+  read(sheet: number, row: number, column: number): Scalar;
+  /** A range's values; whole columns and rows end where the workbook's cells end. */
+  matrix(area: SheetArea): Matrix;
+  /** The same values one by one, row after row. */
+  each(area: SheetArea, visit: (value: Scalar) => void): void;
+  /** The range with whole columns and rows cut to where cells are. */
+  clip(area: SheetArea): SheetArea;
+  /** What the dynamic array formula in that cell fills. */
+  spill(sheet: number, row: number, column: number): Reference | undefined;
+  /** The formula in that cell. */
+  formula(sheet: number, row: number, column: number): Node | undefined;
+  /** Hidden by a filter, or hidden at all. */
+  hidden(sheet: number, row: number, byHand: boolean): boolean;
+  sheetIndex(name: string): number | undefined;
+  sheetCount: number;
+  name(name: string, sheet: number): Node | undefined;
+  table(name: string): (Table & { area: Area }) | undefined;
+  /** Parses and reads a reference that a text holds, for INDIRECT. */
+  parse(text: string): Node | undefined;
+  date1904: boolean;
+  /** The moment that TODAY and NOW give. */
+  now: Date;
+}

@@ -1,0 +1,83 @@
+import {
+  functionCompatibility,
+  functionDatabase,
+  functionDate,
+  functionEngineering,
+  functionFinancial,
+  functionInformation,
+  functionLogical,
+  functionLookup,
+  functionMath,
+  functionStatistical,
+  functionText,
+  functionWeb,
+  type BaseFunction,
+} from "@univerjs/engine-formula";
+import { MAX_COLUMNS, MAX_ROWS } from "../../address";
+import type { Ordinary } from "../evaluator";
+import { Unsupported, type Value } from "../values";
+import { callUniver } from "./adapter";
+import { ARRAYS, MIXED, SINGLE_VALUES } from "./signatures";
+import { UNFIT } from "./unfit";
+
+const GROUPS = [
+  functionCompatibility,
+  functionDatabase,
+  functionDate,
+  functionEngineering,
+  functionFinancial,
+  functionInformation,
+  functionLogical,
+  functionLookup,
+  functionMath,
+  functionStatistical,
+  functionText,
+  functionWeb,
+] as unknown as [new (name: string) => BaseFunction, string][][];
+
+const makers = new Map(GROUPS.flat().map(([maker, name]) => [name, maker]));
+const made = new Map<string, Ordinary | undefined>();
+
+/** A function out of Univer's library, where it has one that gives what the spreadsheet program gives. */
+export function univerFunction(name: string): Ordinary | undefined {
+  if (!made.has(name)) made.set(name, make(name));
+  return made.get(name);
+}
+
+function make(name: string): Ordinary | undefined {
+  const maker = makers.get(name);
+  if (!maker || UNFIT.has(name)) return undefined;
+  const called = new maker(name);
+  // What wants to know of ranges, sheets or the country is ours to write; see ../functions.
+  if (called.needsReferenceObject || called.needsSheetsInfo || called.needsFormulaDataModel || called.isAddress()) {
+    return undefined;
+  }
+  if (called.needsSheetRowColumnCount) called.setSheetRowColumnCount(MAX_ROWS, MAX_COLUMNS);
+  return {
+    signature: signature(name),
+    call(args, evaluator) {
+      refuseHuge(name, args);
+      return callUniver(called, args, evaluator);
+    },
+  };
+}
+
+/** The arguments that say how large a result is, where a few characters could ask for a whole sheet of cells. */
+const SIZES: Record<string, [rows: number, columns: number]> = {
+  EXPAND: [1, 2],
+  MUNIT: [0, 0],
+  RANDARRAY: [0, 1],
+  SEQUENCE: [0, 1],
+};
+
+const MOST_CELLS = 2_000_000;
+
+function refuseHuge(name: string, args: readonly Value[]): void {
+  const [rows, columns] = (SIZES[name] ?? []).map((i) => args[i]);
+  const size = (typeof rows === "number" ? rows : 1) * (typeof columns === "number" ? columns : 1);
+  if (size > MOST_CELLS) throw new Unsupported(`makes an array of ${size} cells; at most ${MOST_CELLS} are made here`);
+}
+
+function signature(name: string): string {
+  return MIXED[name] ?? (SINGLE_VALUES.has(name) ? "V" : ARRAYS.has(name) ? "A" : "R");
+}

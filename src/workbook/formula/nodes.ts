@@ -1,0 +1,56 @@
+import type { ErrorCode } from "./errorCodes";
+
+/** One corner of a reference. A relative part moves with the formula; an absolute one stays. */
+export interface Corner {
+  row: number;
+  column: number;
+  rowAbsolute: boolean;
+  columnAbsolute: boolean;
+}
+
+export type Operator = "+" | "-" | "*" | "/" | "^" | "&" | "=" | "<>" | "<" | "<=" | ">" | ">=";
+
+export type TableItem = "all" | "data" | "headers" | "totals" | "row";
+
+/** A formula as a tree. `missing` is an argument left out between commas. */
+export type Node =
+  | { kind: "number"; value: number }
+  | { kind: "text"; value: string }
+  | { kind: "boolean"; value: boolean }
+  | { kind: "error"; code: ErrorCode }
+  | { kind: "missing" }
+  | { kind: "array"; rows: Node[][] }
+  | { kind: "reference"; sheet?: string; lastSheet?: string; from: Corner; to: Corner; whole?: "rows" | "columns" }
+  | { kind: "name"; sheet?: string; name: string }
+  | { kind: "table"; table: string; items: TableItem[]; first?: string; last?: string }
+  | { kind: "external"; text: string }
+  | { kind: "call"; name: string; args: Node[] }
+  | { kind: "invoke"; callee: Node; args: Node[] }
+  | { kind: "unary"; operator: "-" | "+" | "%" | "@" | "#"; operand: Node }
+  | { kind: "binary"; operator: Operator; left: Node; right: Node }
+  | { kind: "join"; operator: ":" | " " | ","; left: Node; right: Node };
+
+/** The parts directly below a node, in the order written. */
+export function children(node: Node): Node[] {
+  switch (node.kind) {
+    case "array":
+      return node.rows.flat();
+    case "call":
+      return node.args;
+    case "invoke":
+      return [node.callee, ...node.args];
+    case "unary":
+      return [node.operand];
+    case "binary":
+    case "join":
+      return [node.left, node.right];
+    default:
+      return [];
+  }
+}
+
+/** Calls `visit` for the node and everything below it. */
+export function walk(node: Node, visit: (node: Node) => void): void {
+  visit(node);
+  for (const child of children(node)) walk(child, visit);
+}

@@ -1,0 +1,24 @@
+/** What --help prints. */
+export const HELP = `Recalculates a workbook and writes its values, without a spreadsheet program.
+
+  recalculate IN.xlsx -o OUT.xlsx
+  recalculate --in-place BOOK.xlsx
+
+  -o, --output FILE  where the recalculated workbook goes; it may not be the input
+      --in-place     write over the input
+  -q, --quiet        print only what kept its value
+  -h, --help         print this
+
+Formulas of DRAWER and the spreadsheet program's own are worked out, dynamic arrays
+spill, and only cells whose value changes are written: every other part of the file
+stays byte for byte. The new file takes its place in one step, or not at all.
+
+Cells of DRAWER that give an error are listed with what it says. A formula that cannot
+be worked out here (a function that is missing, another workbook, a data table, a
+circle) keeps its stored value and is listed.
+
+Exit code
+  0  every formula was recalculated
+  1  the workbook was written, but some formulas kept their stored values
+  2  the command or the file cannot be used; nothing was written
+`;

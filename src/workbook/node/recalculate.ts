@@ -1,0 +1,12 @@
+import * as functions from "../../functions/index";
+import { run } from "./cli";
+
+/** The command `recalculate`, with the real functions in it. */
+process.exitCode = await run(
+  process.argv.slice(2),
+  { functions: { ...functions } },
+  {
+    out: (line) => process.stdout.write(`${line}\n`),
+    err: (line) => process.stderr.write(`${line}\n`),
+  },
+);

@@ -1,0 +1,84 @@
+import { cellName } from "./address";
+import { changesOf } from "./changes";
+import { CellError, createEngine, type EngineOptions, type Outcome, type Result } from "./engine/index";
+import { withoutCells } from "./xlsx/calcChain";
+import { openWorkbook, type OpenWorkbook } from "./xlsx/openWorkbook";
+import { writeArchive } from "./xlsx/writeZip";
+import { writeSheet, type CellChange } from "./xlsx/writeSheet";
+
+/** What was recalculated, and what was not. */
+export interface Report {
+  /** Formulas worked out. */
+  recalculated: number;
+  /** Cells whose stored value was another. */
+  changed: number;
+  /** Times that the workbook was worked out, more than once where spilled ranges changed. */
+  rounds: number;
+  /** Formulas that kept their stored value, and why. */
+  kept: { sheet: string; cell: string; reason: string; functions: readonly string[] }[];
+  /** Cells that call a custom function and hold an error, with the sentence that came with it. */
+  errors: { sheet: string; cell: string; error: string; message?: string }[];
+}
+
+/**
+ * Recalculates a workbook's file. Only cells whose value changes are written; every other byte of the parts stays.
+ * @throws FileFault where the bytes are no usable workbook
+ */
+export function recalculate(bytes: Uint8Array, options: EngineOptions): { bytes: Uint8Array; report: Report } {
+  const opened = openWorkbook(bytes);
+  const outcome = createEngine(options).calculate(opened.book);
+  const changes = changesOf(opened, outcome);
+  const replaced = new Map<string, Uint8Array>();
+  opened.sheets.forEach((sheet, i) => {
+    if (!sheet || changes[i]!.length === 0) return;
+    const text = writeSheet(sheet, changes[i]!);
+    if (text !== sheet.text) replaced.set(opened.source.entryName(sheet.part), new TextEncoder().encode(text));
+  });
+  updateCalcChain(opened, changes, replaced);
+  const written = replaced.size === 0 ? bytes : writeArchive(opened.source.archive, replaced);
+  return { bytes: written, report: reportOf(opened, outcome, changes) };
+}
+
+function updateCalcChain(
+  { source, workbook }: OpenWorkbook,
+  changes: CellChange[][],
+  replaced: Map<string, Uint8Array>,
+): void {
+  const cleared = new Set<string>();
+  changes.forEach((sheet, i) => {
+    for (const { row, column, value } of sheet) {
+      if (value === null) cleared.add(`${workbook.sheets[i]!.sheetId} ${row} ${column}`);
+    }
+  });
+  const part = source.relationships(workbook.part).find(({ type }) => type === "calcChain")?.target;
+  if (cleared.size === 0 || part === undefined || !source.has(part)) return;
+  const text = source.text(part);
+  const shorter = withoutCells(text, part, (sheetId, row, column) => cleared.has(`${sheetId} ${row} ${column}`));
+  if (shorter !== text) replaced.set(source.entryName(part), new TextEncoder().encode(shorter));
+}
+
+function reportOf({ workbook }: OpenWorkbook, outcome: Outcome, changes: CellChange[][]): Report {
+  const name = (sheet: number) => workbook.sheets[sheet]!.name;
+  return {
+    recalculated: outcome.results.length,
+    changed: changes.flat().filter((change) => change.writesValue).length,
+    rounds: outcome.rounds,
+    kept: outcome.kept.map(({ sheet, row, column, reason, functions }) => ({
+      sheet: name(sheet),
+      cell: cellName(row, column),
+      reason,
+      functions,
+    })),
+    errors: outcome.results.filter(({ custom }) => custom).flatMap((result) => errorsOf(result, name(result.sheet))),
+  };
+}
+
+function errorsOf({ values, area }: Result, sheet: string): Report["errors"] {
+  return values.flatMap((row, y) =>
+    row.flatMap((value, x) => {
+      if (!(value instanceof CellError)) return [];
+      const message = value.message === undefined ? {} : { message: value.message };
+      return [{ sheet, cell: cellName(area.top + y, area.left + x), error: value.code, ...message }];
+    }),
+  );
+}

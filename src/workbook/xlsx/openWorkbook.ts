@@ -1,0 +1,58 @@
+import type { Area } from "../address";
+import type { Book } from "../engine/engine";
+import { readDynamicMarks } from "./metadata";
+import { Package } from "./package";
+import { readSheet } from "./readSheet";
+import { sheetModel } from "./sheetModel";
+import type { SheetText } from "./sheetText";
+import { readSharedStrings } from "./strings";
+import { readTable } from "./tables";
+import { readWorkbookPart, type WorkbookPart } from "./workbookPart";
+
+/** A workbook's file, opened: what the engine works out, and the texts that its results are written into. */
+export interface OpenWorkbook {
+  source: Package;
+  workbook: WorkbookPart;
+  /** By the sheet's number; none for sheets without cells. */
+  sheets: (SheetText | undefined)[];
+  sharedStrings: string[];
+  book: Book;
+}
+
+/** @throws FileFault where the bytes are no usable workbook */
+export function openWorkbook(bytes: Uint8Array): OpenWorkbook {
+  const source = Package.open(bytes);
+  const workbook = readWorkbookPart(source);
+  const parts = source.relationships(workbook.part);
+  const textOf = (type: string) => {
+    const part = parts.find((found) => found.type === type)?.target;
+    return part !== undefined && source.has(part) ? { text: source.text(part), part } : undefined;
+  };
+  const strings = textOf("sharedStrings");
+  const sharedStrings = strings ? readSharedStrings(strings.text, strings.part) : [];
+  const metadata = textOf("sheetMetadata");
+  const marks = metadata ? readDynamicMarks(metadata.text, metadata.part) : new Set<string>();
+  const sheets = workbook.sheets.map(({ part, isWorksheet }) =>
+    isWorksheet ? readSheet(source.text(part), part, marks) : undefined,
+  );
+  const book: Book = {
+    sheets: sheets.map((sheet, i) => sheetModel(workbook.sheets[i]!.name, sheet, sharedStrings)),
+    names: workbook.names,
+    tables: [],
+    date1904: workbook.date1904,
+  };
+  sheets.forEach((sheet, i) => sheet && addTables(source, book, i, sheet));
+  return { source, workbook, sheets, sharedStrings, book };
+}
+
+function addTables(source: Package, book: Book, index: number, sheet: SheetText): void {
+  const filters: Area[] = book.sheets[index]!.filters;
+  if (sheet.filter) filters.push(sheet.filter);
+  for (const { type, target } of source.relationships(sheet.part)) {
+    if (type !== "table") continue;
+    const table = readTable(source.text(target), target);
+    if (!table) continue;
+    book.tables.push({ ...table, sheet: index });
+    if (table.filter) filters.push(table.filter);
+  }
+}

@@ -1,0 +1,141 @@
+import { parseArea, parseCell } from "../address";
+import { FileFault, shown } from "./fault";
+import type { CellText, FormulaText, RowText, SheetText } from "./sheetText";
+import { TextCollector } from "./strings";
+import { isTrue } from "./workbookPart";
+import { decodeEscapes, readXml, type Tag } from "./xml";
+
+/** Reads a worksheet part and remembers where everything stands. */
+export function readSheet(text: string, part: string, dynamicMarks: ReadonlySet<string>): SheetText {
+  const reader = new SheetReader(
+    { part, text, prefix: "", rows: [], dataEnd: -1, merged: [], hiddenRows: new Set() },
+    dynamicMarks,
+  );
+  readXml(text, part, reader);
+  return reader.sheet;
+}
+
+class SheetReader {
+  private inData = false;
+  private row?: RowText;
+  private cell?: CellText;
+  private formula?: FormulaText;
+  private inValue = false;
+  private valueStart = 0;
+  private inlineStart = 0;
+  private readonly inline = new TextCollector();
+
+  constructor(
+    readonly sheet: SheetText,
+    private readonly dynamicMarks: ReadonlySet<string>,
+  ) {}
+
+  open = (tag: Tag): void => {
+    if (this.inData) return this.openInData(tag);
+    const { name, attributes } = tag;
+    if (name === "sheetData") {
+      this.inData = true;
+      this.sheet.prefix = tag.prefix;
+    }
+    const area = attributes.ref === undefined ? undefined : parseArea(attributes.ref);
+    if (!area) return;
+    if (name === "dimension") this.sheet.dimension = { start: tag.start, end: tag.end, area };
+    if (name === "mergeCell") this.sheet.merged.push(area);
+    if (name === "autoFilter") this.sheet.filter = area;
+  };
+
+  text = (found: string): void => {
+    if (!this.cell) return;
+    if (this.formula) this.formula.text += found;
+    else if (this.inValue) this.cell.content = (this.cell.content ?? "") + found;
+    else this.inline.text(found);
+  };
+
+  close = (name: string, _prefix: string, start: number, end: number): void => {
+    if (!this.inData) return;
+    if (name === "sheetData") {
+      this.inData = false;
+      this.sheet.dataEnd = start;
+    } else if (name === "row" && this.row) {
+      Object.assign(this.row, { inner: start, end });
+      this.row = undefined;
+    } else if (name === "c" && this.cell) {
+      this.cell.end = end;
+      this.cell = undefined;
+    } else if (this.cell) this.closeInCell(this.cell, name, end);
+  };
+
+  private openInData(tag: Tag): void {
+    if (tag.name === "row") this.openRow(tag);
+    else if (tag.name === "c" && this.row) this.openCell(tag, this.row);
+    else if (this.cell) this.openInCell(tag);
+  }
+
+  private openRow(tag: Tag): void {
+    const { rows } = this.sheet;
+    const row = tag.attributes.r === undefined ? (rows.at(-1)?.row ?? -1) + 1 : Number(tag.attributes.r) - 1;
+    if (!Number.isInteger(row) || row <= (rows.at(-1)?.row ?? -1)) throw this.disordered(`row ${tag.attributes.r}`);
+    this.row = {
+      start: tag.start,
+      end: tag.end,
+      tagEnd: tag.end,
+      inner: tag.end,
+      row,
+      selfClosing: tag.selfClosing,
+      cells: [],
+    };
+    if (isTrue(tag.attributes.hidden)) this.sheet.hiddenRows.add(row);
+    rows.push(this.row);
+  }
+
+  private openCell(tag: Tag, row: RowText): void {
+    const { attributes } = tag;
+    const last = row.cells.at(-1)?.column ?? -1;
+    const place = attributes.r === undefined ? { row: row.row, column: last + 1 } : parseCell(attributes.r);
+    if (!place || place.row !== row.row || place.column <= last) throw this.disordered(`cell ${attributes.r}`);
+    this.cell = {
+      ...place,
+      start: tag.start,
+      end: tag.end,
+      tagEnd: tag.end,
+      selfClosing: tag.selfClosing,
+      type: attributes.t ?? "n",
+      hasRichValue: attributes.vm !== undefined,
+      isDynamic: this.dynamicMarks.has(attributes.cm ?? ""),
+    };
+    row.cells.push(this.cell);
+  }
+
+  private openInCell(tag: Tag): void {
+    const { name, attributes, start, end } = tag;
+    if (name === "f") {
+      this.formula = { start, end, tagEnd: end, kind: attributes.t ?? "normal", text: "" };
+      this.formula.area = attributes.ref === undefined ? undefined : parseArea(attributes.ref);
+      this.formula.sharedIndex = attributes.si;
+    } else if (name === "v") {
+      this.inValue = true;
+      this.valueStart = start;
+    } else if (name === "is") {
+      this.inlineStart = start;
+      this.inline.start();
+    } else this.inline.open(name);
+  }
+
+  private closeInCell(cell: CellText, name: string, end: number): void {
+    if (name === "f" && this.formula) {
+      cell.formula = { ...this.formula, end, text: decodeEscapes(this.formula.text) };
+      this.formula = undefined;
+    } else if (name === "v") {
+      cell.content ??= "";
+      cell.value = { start: this.valueStart, end };
+      this.inValue = false;
+    } else if (name === "is") {
+      cell.content = this.inline.finish();
+      cell.inline = { start: this.inlineStart, end };
+    } else this.inline.close(name);
+  }
+
+  private disordered(what: string): FileFault {
+    return new FileFault(`The file's part ${shown(this.sheet.part)} has its ${shown(what)} out of order.`);
+  }
+}

@@ -1,0 +1,85 @@
+import { SaxesParser } from "saxes";
+import { FileFault, shown } from "./fault";
+
+/** An element's start, as it is met. `start` and `end` are its tag's place in the text. */
+export interface Tag {
+  /** The name without its prefix. */
+  name: string;
+  prefix: string;
+  attributes: Record<string, string>;
+  start: number;
+  end: number;
+  selfClosing: boolean;
+}
+
+export interface Handlers {
+  open?(tag: Tag): void;
+  /** `start` is where the end tag begins, `end` where it ends; equal for an element that closes itself. */
+  close?(name: string, prefix: string, start: number, end: number): void;
+  text?(text: string): void;
+}
+
+/**
+ * Walks through an XML part and says where everything stands. Document types are refused,
+ * and with them every entity of a file's own.
+ */
+export function readXml(text: string, part: string, handlers: Handlers): void {
+  const parser = new SaxesParser();
+  let tagStart = 0;
+  parser.on("error", (error) => {
+    throw new FileFault(`The file's part ${shown(part)} is not well-formed: ${shown(error.message)}`);
+  });
+  parser.on("doctype", () => {
+    throw new FileFault(`The file's part ${shown(part)} declares a document type, which no workbook needs.`);
+  });
+  parser.on("opentagstart", (tag) => {
+    // The name has just been read, and the character after it; its bracket is the last one before that.
+    tagStart = text.lastIndexOf("<", parser.position - 1 - tag.name.length);
+  });
+  parser.on("opentag", (tag) => {
+    const [name, prefix] = split(tag.name);
+    const { isSelfClosing, attributes } = tag;
+    handlers.open?.({ name, prefix, attributes, start: tagStart, end: parser.position, selfClosing: isSelfClosing });
+  });
+  parser.on("closetag", (tag) => {
+    const [name, prefix] = split(tag.name);
+    const end = parser.position;
+    handlers.close?.(name, prefix, tag.isSelfClosing ? end : text.lastIndexOf("<", end - 1), end);
+  });
+  const heard = (found: string) => handlers.text?.(found);
+  parser.on("text", heard);
+  parser.on("cdata", heard);
+  parser.write(text).close();
+}
+
+/** A part's bytes as text, its byte order mark and line ends included; only UTF-8 is written by spreadsheet programs. */
+export function decode(bytes: Uint8Array, part: string): string {
+  try {
+    return new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes);
+  } catch {
+    throw new FileFault(`The file's part ${shown(part)} is not UTF-8 text.`);
+  }
+}
+
+export function escapeText(text: string): string {
+  return text.replace(/[&<>]/g, (character) => (character === "&" ? "&amp;" : character === "<" ? "&lt;" : "&gt;"));
+}
+
+/** Files write control characters in texts as `_x000D_`, and an underscore that would look like one as `_x005F_`. */
+export function decodeEscapes(text: string): string {
+  return text.replace(/_x([0-9A-Fa-f]{4})_/g, (_, code: string) => String.fromCharCode(Number.parseInt(code, 16)));
+}
+
+export function encodeEscapes(text: string): string {
+  return text
+    .replace(/_(?=x[0-9A-Fa-f]{4}_)/g, "_x005F_")
+    .replace(
+      /[\u0000-\u0008\u000b-\u001f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g,
+      (character) => `_x${character.charCodeAt(0).toString(16).toUpperCase().padStart(4, "0")}_`,
+    );
+}
+
+function split(name: string): [name: string, prefix: string] {
+  const colon = name.indexOf(":");
+  return colon < 0 ? [name, ""] : [name.slice(colon + 1), name.slice(0, colon + 1)];
+}
