@@ -61,10 +61,16 @@ async function timedEdit(formula: string): Promise<number> {
 /** One opening, and boxes that all follow from it. */
 function many(): Uint8Array {
   const formulas = Array.from({ length: MANY / 2 }, (_, i) => ({
-    cells: [`=DRAWER.BOXWIDTH($A$1+${i}/16)`, `=DRAWER.ENDLENGTH(A${i + 2},1/2)`].map((content) => ({ style: "plain", content })),
+    cells: [`=DRAWER.BOXWIDTH($A$1+${i}/16)`, `=DRAWER.ENDLENGTH(A${i + 2},1/2)`].map((content) => ({
+      style: "plain",
+      content,
+    })),
   }));
   const rows = [{ cells: [{ style: "plain", content: 24 }] }, ...formulas];
-  return writeWorkbook({ styles: { plain: {} }, sheets: [{ name: "Many", widths: [12, 12], rows, merged: [], selected: "A1" }] });
+  return writeWorkbook({
+    styles: { plain: {} },
+    sheets: [{ name: "Many", widths: [12, 12], rows, merged: [], selected: "A1" }],
+  });
 }
 
 const ms = (time: number): string => `${Math.round(time)} ms`;

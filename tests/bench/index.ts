@@ -1,3 +1,4 @@
+import { benchEngine } from "./engine";
 import { benchFunctions } from "./functions";
 import { benchPlans } from "./plans";
 
@@ -5,6 +6,7 @@ import { benchPlans } from "./plans";
 const BENCHES: Record<string, () => void | Promise<void>> = {
   functions: benchFunctions,
   plans: benchPlans,
+  engine: benchEngine,
 };
 
 const names = process.argv.slice(2);
