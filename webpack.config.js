@@ -18,8 +18,11 @@ const {
 
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
 
-/** Builds the add-in into dist/; with `serve`, for the spreadsheet program on this machine, into dist/development/. */
-export default async (env, { mode }) => {
+/** Builds the add-in and, in production, the command that recalculates files. */
+export default async (env, argv) => [await addin(env, argv), ...(argv.mode === "production" ? [command()] : [])];
+
+/** The add-in into dist/; with `serve`, for the spreadsheet program on this machine, into dist/development/. */
+async function addin(env, { mode }) {
   const production = mode === "production";
   const { version } = JSON.parse(readFileSync(here("package.json"), "utf8"));
   const origin = addinOrigin(process.env.ADDIN_ORIGIN, production);
@@ -35,7 +38,7 @@ export default async (env, { mode }) => {
       filename: "[name].js",
       // A script host has no document to find its own address in, and nothing here needs one.
       publicPath: "",
-      clean: true,
+      clean: { keep: /^bin\// },
     },
     resolve: { extensions: [".ts", ".js"] },
     module: {
@@ -74,7 +77,28 @@ export default async (env, { mode }) => {
     ],
     ...(env.WEBPACK_SERVE ? { devServer: await devServer() } : {}),
   };
-};
+}
+
+/** The package's command, into dist/bin/; what it imports from other packages stays with them. */
+function command() {
+  return {
+    mode: "production",
+    devtool: false,
+    target: "node20",
+    entry: { recalculate: here("src/workbook/node/recalculate.ts") },
+    experiments: { outputModule: true },
+    output: { path: here("dist/bin"), filename: "[name].mjs", module: true, chunkFormat: "module" },
+    externalsType: "module",
+    externals: [({ request }, done) => (/^(?![./]|[A-Z]:)/.test(request) ? done(null, request) : done())],
+    resolve: { extensions: [".ts", ".js"] },
+    module: {
+      parser: { json: { namedExports: true } },
+      rules: [{ test: /\.ts$/, loader: "esbuild-loader", options: { target: "node20", charset: "utf8" } }],
+    },
+    optimization: { minimize: false },
+    plugins: [new webpack.BannerPlugin({ banner: "#!/usr/bin/env node", raw: true })],
+  };
+}
 
 /** A build for nobody's address is for looking at and testing; say so, for its manifest loads nothing. */
 const warnOfPlaceholder = (origin) => (compiler) =>
