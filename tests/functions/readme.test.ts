@@ -1,0 +1,18 @@
+import { readFileSync } from "node:fs";
+import { expect, test } from "vitest";
+import { STANDARDS, STANDARD_NAMES } from "../../src/core/drawer/tables/standards";
+
+/** Rows of the README's table of standards: name, default in inches, in millimetres. */
+const rows = [...readFileSync("README.md", "utf8").matchAll(/^\| `([a-z -]+)` \| ([^|]*)\| ([^|]*)\| [^|]*\|$/gm)].map(
+  ([, name, inches, mm]) => [name!, inches!.trim(), mm!.trim()],
+);
+
+test("the README lists every standard, in order, with its defaults", () => {
+  expect(rows.map(([name]) => name)).toEqual(["unit", ...STANDARD_NAMES]);
+  for (const [name, inches, mm] of rows.slice(1)) {
+    const standard = STANDARDS[name as keyof typeof STANDARDS];
+    if (standard.in === undefined)
+      expect(["", "none"].includes(inches!) || /^(as|by) the|^by slide/.test(inches!), name).toBe(true);
+    else expect([inches, mm || inches], name).toEqual([standard.in, standard.mm]);
+  }
+});
