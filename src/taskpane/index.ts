@@ -1,4 +1,6 @@
+import { connectEmbedded } from "./host/embedded";
 import { connectOffice } from "./host/office";
+import type { Host } from "./host/host";
 import { createPane } from "./pane";
 import type { FunctionGroup } from "./reference";
 
@@ -8,4 +10,6 @@ declare const FUNCTION_REFERENCE: FunctionGroup[];
 const pane = createPane(document, FUNCTION_REFERENCE);
 
 // The list stands before the host's library has loaded, or where it cannot be had at all.
-addEventListener("load", () => void connectOffice().then(pane.connect));
+addEventListener("load", () => void connect().then(pane.connect));
+
+const connect = async (): Promise<Host | undefined> => (await connectEmbedded()) ?? connectOffice();

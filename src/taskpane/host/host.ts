@@ -30,6 +30,8 @@ export interface Selection {
   address: string;
   formula: string;
   value: unknown;
+  /** The sentence behind an error in the cell, where the host has no place of its own to show it. */
+  message?: string;
 }
 
 export type HostFaultCode = "editing" | "protected" | "refused";

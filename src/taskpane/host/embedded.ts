@@ -1,0 +1,43 @@
+import { HostFault, type Host } from "./host";
+
+/**
+ * A page that shows the pane in a frame, beside a grid of its own, puts what the pane stands beside here, before the
+ * frame is loaded.
+ */
+declare global {
+  interface Window {
+    spreadsheetHost?: Promise<Host>;
+  }
+}
+
+/** @returns undefined where the page around the pane is none of ours */
+export async function connectEmbedded(): Promise<Host | undefined> {
+  const host = await around();
+  if (!host) return undefined;
+  return {
+    name: host.name,
+    can: host.can,
+    selection: () => ours(host.selection()),
+    insertFormula: (formula) => ours(host.insertFormula(formula)),
+    onSelectionChanged: (listener) => ours(host.onSelectionChanged(listener)),
+  };
+}
+
+function around(): Promise<Host> | undefined {
+  try {
+    return window.parent.spreadsheetHost;
+  } catch {
+    // The spreadsheet program on the web frames the pane from another origin, whose window says nothing.
+    return undefined;
+  }
+}
+
+/** The page around has classes of its own: its faults are made ours, for the pane to know them. */
+async function ours<T>(asked: Promise<T>): Promise<T> {
+  try {
+    return await asked;
+  } catch (thrown) {
+    const { name, code, detail } = thrown as HostFault;
+    throw name === "HostFault" ? new HostFault(code, detail) : thrown;
+  }
+}
