@@ -1,0 +1,44 @@
+import { cellName } from "../address";
+import { formulaKind } from "../edit/formulaKind";
+import { toStored } from "../edit/formulaText";
+import { escapeText } from "../xlsx/xml";
+import type { CellDefinition, SheetDefinition } from "./definition";
+
+/** A worksheet's part. Formulas have no values yet; working the file out puts them in. */
+export function sheetPart(sheet: SheetDefinition, styleNumber: (style: string) => number): string {
+  const { widths, rows, merged, selected } = sheet;
+  const columns = widths.map((width, i) => `<col min="${i + 1}" max="${i + 1}" width="${width}" customWidth="1"/>`);
+  return (
+    '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n' +
+    '<worksheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main">' +
+    `<sheetViews><sheetView showGridLines="0" workbookViewId="0"><selection activeCell="${selected}" sqref="${selected}"/></sheetView></sheetViews>` +
+    '<sheetFormatPr defaultRowHeight="15"/>' +
+    `<cols>${columns.join("")}</cols>` +
+    `<sheetData>${rows.map((_, i) => row(sheet, i, styleNumber)).join("")}</sheetData>` +
+    (merged.length === 0
+      ? ""
+      : `<mergeCells count="${merged.length}">${merged.map((ref) => `<mergeCell ref="${ref}"/>`).join("")}</mergeCells>`) +
+    '<pageMargins left="0.5" right="0.5" top="0.6" bottom="0.6" header="0.3" footer="0.3"/>' +
+    '<pageSetup orientation="landscape" fitToHeight="0"/></worksheet>'
+  );
+}
+
+function row({ rows }: SheetDefinition, i: number, styleNumber: (style: string) => number): string {
+  const { height, cells } = rows[i]!;
+  const inRow = cells.map((cell, column) =>
+    cell ? cellElement(cellName(i, column), cell, styleNumber(cell.style)) : "",
+  );
+  const size = height === undefined ? "" : ` ht="${height}" customHeight="1"`;
+  return `<row r="${i + 1}"${size}>${inRow.join("")}</row>`;
+}
+
+function cellElement(name: string, { content }: CellDefinition, style: number): string {
+  const head = `<c r="${name}" s="${style}"`;
+  if (content === null) return `${head}/>`;
+  if (typeof content === "number") return `${head}><v>${content}</v></c>`;
+  if (!content.startsWith("="))
+    return `${head} t="inlineStr"><is><t xml:space="preserve">${escapeText(content)}</t></is></c>`;
+  const formula = toStored(content);
+  if (formulaKind(formula) === "plain") return `${head}><f>${escapeText(formula)}</f></c>`;
+  return `${head} cm="1"><f t="array" ref="${name}">${escapeText(formula)}</f></c>`;
+}

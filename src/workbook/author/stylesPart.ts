@@ -1,0 +1,69 @@
+import { escapeText } from "../xlsx/xml";
+import type { StyleDefinition } from "./definition";
+
+/** The part with the styles: number 0 is the spreadsheet's own, the given ones follow in their order. */
+export function stylesPart(styles: readonly StyleDefinition[]): string {
+  const all: StyleDefinition[] = [{}, ...styles];
+  const formats = [...new Set(styles.flatMap(({ format }) => format ?? []))];
+  const numbers = new Map(formats.map((format, i) => [format, 164 + i]));
+  const xfs = all.map((style, i) => xf(style, i, numbers));
+  return (
+    '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n' +
+    '<styleSheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main">' +
+    list(
+      "numFmts",
+      [...numbers].map(([code, id]) => `<numFmt numFmtId="${id}" formatCode="${quoted(code)}"/>`),
+    ) +
+    list("fonts", all.map(font)) +
+    list("fills", [
+      '<fill><patternFill patternType="none"/></fill>',
+      '<fill><patternFill patternType="gray125"/></fill>',
+      ...styles.map(fill),
+    ]) +
+    list("borders", all.map(border)) +
+    '<cellStyleXfs count="1"><xf numFmtId="0" fontId="0" fillId="0" borderId="0"/></cellStyleXfs>' +
+    list("cellXfs", xfs) +
+    '<cellStyles count="1"><cellStyle name="Normal" xfId="0" builtinId="0"/></cellStyles></styleSheet>'
+  );
+}
+
+const list = (name: string, items: string[]): string =>
+  items.length === 0 ? "" : `<${name} count="${items.length}">${items.join("")}</${name}>`;
+
+function xf(style: StyleDefinition, i: number, numbers: ReadonlyMap<string, number>): string {
+  const format = numbers.get(style.format ?? "") ?? 0;
+  const { horizontal, vertical, wrap, indent } = style;
+  const alignment = attributes({ horizontal, vertical, wrapText: wrap ? "1" : undefined, indent });
+  // Style n's fill stands after the two that every workbook begins with.
+  const fillId = style.fill ? i + 1 : 0;
+  const head = `<xf numFmtId="${format}" fontId="${i}" fillId="${fillId}" borderId="${i}" xfId="0"`;
+  const applied = `${head} applyNumberFormat="1" applyFont="1" applyFill="1" applyBorder="1" applyAlignment="1"`;
+  return alignment ? `${applied}><alignment${alignment}/></xf>` : `${applied}/>`;
+}
+
+function font({ font = {} }: StyleDefinition): string {
+  const { name = "Calibri", size = 11, bold, italic, color = "2C241C" } = font;
+  const marks = `${bold ? "<b/>" : ""}${italic ? "<i/>" : ""}`;
+  return `<font>${marks}<sz val="${size}"/><color rgb="FF${color}"/><name val="${name}"/></font>`;
+}
+
+function fill({ fill }: StyleDefinition): string {
+  if (!fill) return '<fill><patternFill patternType="none"/></fill>';
+  return `<fill><patternFill patternType="solid"><fgColor rgb="FF${fill}"/><bgColor indexed="64"/></patternFill></fill>`;
+}
+
+function border({ borders = {} }: StyleDefinition): string {
+  const sides = (["left", "right", "top", "bottom"] as const).map((side) => {
+    const drawn = borders[side];
+    return drawn ? `<${side} style="${drawn.line}"><color rgb="FF${drawn.color}"/></${side}>` : `<${side}/>`;
+  });
+  return `<border>${sides.join("")}<diagonal/></border>`;
+}
+
+const attributes = (named: Record<string, string | number | undefined>): string =>
+  Object.entries(named)
+    .filter(([, value]) => value !== undefined)
+    .map(([name, value]) => ` ${name}="${value}"`)
+    .join("");
+
+const quoted = (text: string): string => escapeText(text).replaceAll('"', "&quot;");

@@ -1,0 +1,123 @@
+import { readXml } from "../xlsx/xml";
+import { isTrue } from "../xlsx/workbookPart";
+import { BUILT_IN_FORMATS, INDEXED_COLORS } from "./builtIn";
+import { tinted } from "./themeColors";
+
+/** One cell style, as far as a grid shows it. Colours are six hexadecimal digits. */
+export interface CellStyle {
+  font: Font;
+  fill?: string;
+  borders: Partial<Record<Side, { line: string; color: string }>>;
+  format?: string;
+  horizontal?: string;
+  vertical?: string;
+  wrap: boolean;
+  indent: number;
+}
+
+export type Side = "left" | "right" | "top" | "bottom";
+
+interface Font {
+  name?: string;
+  size?: number;
+  bold?: boolean;
+  italic?: boolean;
+  underline?: boolean;
+  strike?: boolean;
+  color?: string;
+}
+
+type Attributes = Record<string, string>;
+
+/** Reads the part with the styles; `styles[n]` is what a cell with `s="n"` looks like. */
+export function readCellStyles(text: string, part: string, theme: readonly string[]): CellStyle[] {
+  const reader = new StylesReader(theme);
+  readXml(text, part, reader);
+  return reader.styles;
+}
+
+class StylesReader {
+  readonly styles: CellStyle[] = [];
+  private readonly fonts: Font[] = [];
+  private readonly fills: { color?: string; solid: boolean }[] = [];
+  private readonly borders: CellStyle["borders"][] = [];
+  private readonly formats = new Map(BUILT_IN_FORMATS);
+  private readonly path: string[] = [];
+  private side?: Side;
+
+  constructor(private readonly theme: readonly string[]) {}
+
+  open = ({ name, attributes }: { name: string; attributes: Attributes }): void => {
+    const [, list, item] = this.path;
+    if (name === "numFmt" && list === "numFmts")
+      this.formats.set(Number(attributes.numFmtId), attributes.formatCode ?? "");
+    else if (list === "fonts") this.inFont(name, attributes);
+    else if (list === "fills") this.inFill(name, attributes);
+    else if (list === "borders") this.inBorder(name, attributes);
+    else if (list === "cellXfs" && name === "xf") this.styles.push(this.style(attributes));
+    else if (list === "cellXfs" && item === "xf" && name === "alignment") align(this.styles.at(-1)!, attributes);
+    this.path.push(name);
+  };
+
+  close = (): void => {
+    this.path.pop();
+  };
+
+  private inFont(name: string, attributes: Attributes): void {
+    if (name === "font") return void this.fonts.push({});
+    const font = this.fonts.at(-1)!;
+    const on = attributes.val === undefined || isTrue(attributes.val);
+    if (name === "name") font.name = attributes.val;
+    if (name === "sz") font.size = Number(attributes.val);
+    if (name === "b") font.bold = on;
+    if (name === "i") font.italic = on;
+    if (name === "u") font.underline = attributes.val !== "none";
+    if (name === "strike") font.strike = on;
+    if (name === "color") font.color = this.color(attributes);
+  }
+
+  private inFill(name: string, attributes: Attributes): void {
+    if (name === "fill") return void this.fills.push({ solid: false });
+    const fill = this.fills.at(-1)!;
+    if (name === "patternFill") fill.solid = attributes.patternType === "solid";
+    if (name === "fgColor") fill.color = this.color(attributes);
+  }
+
+  private inBorder(name: string, attributes: Attributes): void {
+    if (name === "border") return void this.borders.push({});
+    const borders = this.borders.at(-1)!;
+    if (name === "color") {
+      if (this.side && borders[this.side]) borders[this.side]!.color = this.color(attributes) ?? "000000";
+      return;
+    }
+    this.side = ({ left: "left", right: "right", top: "top", bottom: "bottom" } as const)[name as Side];
+    if (this.side && attributes.style && attributes.style !== "none") {
+      borders[this.side] = { line: attributes.style, color: "000000" };
+    }
+  }
+
+  private style(attributes: Attributes): CellStyle {
+    const fill = this.fills[Number(attributes.fillId ?? 0)];
+    const format = this.formats.get(Number(attributes.numFmtId ?? 0));
+    return {
+      font: this.fonts[Number(attributes.fontId ?? 0)] ?? {},
+      fill: fill?.solid ? fill.color : undefined,
+      borders: this.borders[Number(attributes.borderId ?? 0)] ?? {},
+      format: format === "General" ? undefined : format,
+      wrap: false,
+      indent: 0,
+    };
+  }
+
+  private color({ rgb, theme, indexed, tint }: Attributes): string | undefined {
+    const base = rgb?.slice(-6) ?? (theme === undefined ? INDEXED_COLORS[Number(indexed)] : this.theme[Number(theme)]);
+    return base === undefined ? undefined : tinted(base, Number(tint ?? 0));
+  }
+}
+
+function align(style: CellStyle, { horizontal, vertical, wrapText, indent }: Attributes): void {
+  style.horizontal = horizontal;
+  style.vertical = vertical;
+  style.wrap = isTrue(wrapText);
+  style.indent = Number(indent ?? 0);
+}

@@ -1,0 +1,44 @@
+import type { OpenWorkbook } from "../xlsx/openWorkbook";
+import { readXml } from "../xlsx/xml";
+import { readSheetLook, type SheetLook } from "./sheetLook";
+import { readCellStyles, type CellStyle } from "./cellStyles";
+import { readThemeColors } from "./themeColors";
+
+/** How a workbook looks: its cell styles by number, and each sheet's columns, rows and panes. */
+export interface Look {
+  styles: CellStyle[];
+  sheets: (SheetLook | undefined)[];
+  /** The sheets that the file hides, by number. */
+  hidden: ReadonlySet<number>;
+}
+
+/** Reads the look out of an opened file; what a grid cannot show is passed over. */
+export function readLook({ source, workbook, sheets }: OpenWorkbook): Look {
+  const parts = source.relationships(workbook.part);
+  const textOf = (type: string): { text: string; part: string } | undefined => {
+    const part = parts.find((found) => found.type === type)?.target;
+    return part !== undefined && source.has(part) ? { text: source.text(part), part } : undefined;
+  };
+  const theme = textOf("theme");
+  const styles = textOf("styles");
+  return {
+    styles: styles
+      ? readCellStyles(styles.text, styles.part, theme ? readThemeColors(theme.text, theme.part) : [])
+      : [],
+    sheets: sheets.map((sheet) => sheet && readSheetLook(sheet.text, sheet.part)),
+    hidden: hiddenSheets(source.text(workbook.part), workbook.part),
+  };
+}
+
+function hiddenSheets(text: string, part: string): Set<number> {
+  const hidden = new Set<number>();
+  let count = 0;
+  readXml(text, part, {
+    open({ name, attributes }) {
+      if (name !== "sheet") return;
+      if (attributes.state === "hidden" || attributes.state === "veryHidden") hidden.add(count);
+      count++;
+    },
+  });
+  return hidden;
+}

@@ -1,0 +1,26 @@
+import { readXml } from "../xlsx/xml";
+
+/** The theme's colours in the order in which styles number them: light and dark change places. */
+export function readThemeColors(text: string, part: string): string[] {
+  const found: string[] = [];
+  let inScheme = false;
+  readXml(text, part, {
+    open({ name, attributes }) {
+      if (name === "clrScheme") inScheme = true;
+      if (inScheme && name === "srgbClr") found.push(attributes.val ?? "000000");
+      if (inScheme && name === "sysClr") found.push(attributes.lastClr ?? "000000");
+    },
+    close(name) {
+      if (name === "clrScheme") inScheme = false;
+    },
+  });
+  const [dark1, light1, dark2, light2, ...accents] = found;
+  return [light1, dark1, light2, dark2, ...accents].filter((color) => color !== undefined);
+}
+
+/** A colour of the theme, lighter (tint over 0) or darker. */
+export function tinted(color: string, tint: number): string {
+  const channels = [0, 2, 4].map((at) => Number.parseInt(color.slice(at, at + 2), 16));
+  const moved = channels.map((channel) => (tint < 0 ? channel * (1 + tint) : channel + (255 - channel) * tint));
+  return moved.map((channel) => Math.round(channel).toString(16).padStart(2, "0")).join("");
+}

@@ -1,0 +1,51 @@
+import { describe, expect, test } from "vitest";
+import { formulaKind } from "../../../src/workbook/edit/formulaKind";
+import { shifted, toStored, toTyped } from "../../../src/workbook/edit/formulaText";
+
+const PAIRS: [typed: string, stored: string][] = [
+  ["=A1+1", "A1+1"],
+  ["=DRAWER.BOXWIDTH(A2)", "_xldudf_DRAWER_BOXWIDTH(A2)"],
+  ['=DRAWER.LENGTH("DRAWER.LENGTH(A1#)")', '_xldudf_DRAWER_LENGTH("DRAWER.LENGTH(A1#)")'],
+  ["=SUM(A1#)", "SUM(_xlfn.ANCHORARRAY(A1))"],
+  ["=ROWS(Bench!$C$5#)-1", "ROWS(_xlfn.ANCHORARRAY(Bench!$C$5))-1"],
+  ["=SUM('What if'!B10#)", "SUM(_xlfn.ANCHORARRAY('What if'!B10))"],
+  ["=FILTER(A1:A3,A1:A3>2)", "_xlfn._xlws.FILTER(A1:A3,A1:A3>2)"],
+  ["=XLOOKUP(1,A:A,B:B)", "_xlfn.XLOOKUP(1,A:A,B:B)"],
+  ["=LET(gap,1/8,h,A1,h-gap)", "_xlfn.LET(_xlpm.gap,1/8,_xlpm.h,A1,_xlpm.h-_xlpm.gap)"],
+  ["=MAP(A1:A3,LAMBDA(x,x*2))", "_xlfn.MAP(A1:A3,_xlfn.LAMBDA(_xlpm.x,_xlpm.x*2))"],
+  ['=LOG10(A1)&"#"', 'LOG10(A1)&"#"'],
+  ["=IF(A1=#N/A,1,TRUE)", "IF(A1=#N/A,1,TRUE)"],
+  ["='it''s'!A1", "'it''s'!A1"],
+];
+
+describe("a formula", () => {
+  test.each(PAIRS)("%s is stored as %s, and read back as it was typed", (typed, stored) => {
+    expect(toStored(typed)).toBe(stored);
+    expect(toTyped(stored)).toBe(typed);
+  });
+
+  test("calls a function of ours in capitals, however it was typed", () => {
+    expect(toStored("=drawer.boxwidth(a2)")).toBe("_xldudf_DRAWER_BOXWIDTH(a2)");
+  });
+
+  test("of a namespace or name that is not ours stays as it was typed", () => {
+    expect(toStored("=OTHER.BOXWIDTH(A2)+DRAWER.NOSUCH(A2)")).toBe("OTHER.BOXWIDTH(A2)+DRAWER.NOSUCH(A2)");
+  });
+
+  test("moves with its cell, but not where it is absolute or a text", () => {
+    expect(shifted('A1+$B1+C$2+$D$3+Sheet2!E5&"A1"', 2, 1)).toBe('B3+$B3+D$2+$D$3+Sheet2!F7&"A1"');
+    expect(shifted("LOG10(Z9)", 1, 1)).toBe("LOG10(AA10)");
+  });
+
+  test.each([
+    ["A1+SUM(B1:B3)*2", "plain"],
+    ["IF(A1>2,ROUND(A1,1),B1)", "plain"],
+    ["SUM(B1:B3*2)", "dynamic"],
+    ["A1:A3", "dynamic"],
+    ["_xldudf_DRAWER_BOXWIDTH(A1)", "dynamic"],
+    ["_xlfn.SEQUENCE(3)", "dynamic"],
+    ["SUM(_xlfn.ANCHORARRAY(A1))", "dynamic"],
+  ])("%s is stored as a %s one", (stored, kind) => {
+    expect(formulaKind(stored)).toBe(kind);
+  });
+});
