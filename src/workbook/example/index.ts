@@ -1,0 +1,20 @@
+import { writeWorkbook, type WorkbookDefinition } from "../author/index";
+import { recalculate } from "../recalculate";
+import { OWN_FUNCTIONS } from "../edit/ownFunctions";
+import { BENCH } from "./bench";
+import { DRAWERS } from "./drawers";
+import { CHECKS, CUT_LIST, JOB, PLAN, WORKINGS } from "./plan";
+import { SAW } from "./saw";
+import { STYLES, type Style } from "./styles";
+import { WHAT_IF } from "./whatIf";
+
+/** The workbook that is open at the start: a bicycle workshop's parts bench, invented. */
+export const PARTS_BENCH: WorkbookDefinition<Style> = {
+  styles: STYLES,
+  sheets: [BENCH, DRAWERS, WHAT_IF, SAW, PLAN, CUT_LIST, CHECKS, WORKINGS, JOB],
+};
+
+/** The same as an .xlsx file, worked out. */
+export function partsBenchFile(): Uint8Array {
+  return recalculate(writeWorkbook(PARTS_BENCH), { functions: OWN_FUNCTIONS }).bytes;
+}

@@ -1,0 +1,167 @@
+import type { RowDefinition, SheetDefinition } from "../author/index";
+import { cell, gap, row, tall } from "./cells";
+import type { Style } from "./styles";
+
+/** The bench as the two tables that plan whole cabinets take. */
+const OPENINGS = "Job!A4:H7";
+const STANDARDS = "Job!J4:K16";
+
+const COLUMNS = ["Opening", "Width", "Height", "Depth", "Drawers", "Side thickness", "Bottom thickness", "Bottom fit"];
+
+const STANDARD_ROWS: [name: string, formula: string][] = [
+  ["cabinet thickness", "=Bench!B16"],
+  ["front gap", "=Bench!B17"],
+  ["top reveal", "=Bench!B18"],
+  ["bottom reveal", "=Bench!B19"],
+  ["end reveal", "=Bench!B20"],
+  ["space below", "=Bench!B21"],
+  ["space above", "=Bench!B22"],
+  ["height step", "=Bench!B23"],
+  ["front step", "=Bench!B24"],
+  ["groove depth", "=Bench!B25"],
+  ["slide", '=IF(ISNUMBER(Bench!B26),"",Bench!B26)'],
+  ["side clearance", '=IF(ISNUMBER(Bench!B26),Bench!B26,"")'],
+];
+
+/** The measured openings one a row, and the standards as two columns: tables for the functions of whole plans. */
+export const JOB: SheetDefinition<Style> = {
+  name: "Job",
+  widths: [12, 11, 11, 11, 24, 16, 18, 13, 4, 21, 13],
+  selected: "A4",
+  merged: ["A1:K1", "A2:K2"],
+  rows: [
+    tall(36, cell("title", "The job as tables")),
+    row(
+      cell(
+        "subtitle",
+        "Taken from the sheet Bench. Plan, cut list, checks and workings are worked out from these two.",
+      ),
+    ),
+    gap(),
+    ...Array.from({ length: STANDARD_ROWS.length + 1 }, (_, i): RowDefinition<Style> =>
+      i === 0
+        ? tall(
+            27,
+            cell("section", COLUMNS[0]!),
+            ...COLUMNS.slice(1).map((name) => cell("column", name)),
+            null,
+            cell("section", "Standard"),
+            cell("column", "Value"),
+          )
+        : row(...(i <= 3 ? openingCells(i) : COLUMNS.map(() => null)), null, ...standardCells(i - 1)),
+    ),
+  ],
+};
+
+function openingCells(i: number) {
+  const column = "BCD"[i - 1]!;
+  const from = (style: Style, bench: number) => cell(style, `=Bench!${column}${bench}`);
+  return [
+    cell("key", "ABC"[i - 1]!),
+    from("result", 7),
+    from("result", 8),
+    from("result", 9),
+    from("resultWord", 10),
+    from("result", 11),
+    from("result", 12),
+    from("resultWord", 13),
+  ];
+}
+
+function standardCells(i: number) {
+  const [name, formula] = STANDARD_ROWS[i]!;
+  return [cell("label", name), cell(name === "slide" ? "resultWord" : "result", formula)];
+}
+
+export const PLAN: SheetDefinition<Style> = spilled({
+  name: "Plan",
+  title: "Every drawer",
+  subtitle:
+    "Inches. Heights are measured up from the floor of the opening; boxes sit in the middle of their slides’ room.",
+  formula: `=DRAWER.PLAN(${OPENINGS},${STANDARDS})`,
+  styles: ["key", "label", ...Array<Style>(12).fill("result")],
+  widths: [10, 10, 13, 13, 13, 11, 11, 11, 11, 13, 16, 13, 13, 14],
+  rows: 18,
+});
+
+export const CUT_LIST: SheetDefinition<Style> = spilled({
+  name: "Cut list",
+  title: "Every piece to cut",
+  subtitle: "Length runs with the grain. Cut one box, try it in its opening, then cut the rest.",
+  formula: `=DRAWER.PARTS(${OPENINGS},${STANDARDS})`,
+  styles: ["key", "label", "number", "result", "result", "result", "label", "label"],
+  widths: [14, 20, 8, 13, 13, 12, 14, 10],
+  rows: 40,
+});
+
+export const CHECKS: SheetDefinition<Style> = spilled({
+  name: "Checks",
+  title: "Before the first cut",
+  subtitle: "stop: it cannot be built so, or not well. look: see for yourself.",
+  formula: `=DRAWER.CHECKS(${OPENINGS},${STANDARDS})`,
+  styles: ["key", "label", "plainNote", "plainNote"],
+  widths: [18, 8, 70, 62],
+  rows: 24,
+  height: 33,
+});
+
+export const WORKINGS: SheetDefinition<Style> = spilled({
+  name: "Workings",
+  title: "How a size came about",
+  subtitle: "Type a drawer’s label, and read the sum behind each of its sizes.",
+  ask: ["Drawer", "B3"],
+  formula: `=DRAWER.WORKING(${OPENINGS},B4,${STANDARDS})`,
+  styles: ["key", "result", "note"],
+  widths: [24, 13, 100],
+  rows: 36,
+});
+
+interface Spilled {
+  name: string;
+  title: string;
+  subtitle: string;
+  /** An input above the table: its label, and what stands in it at first. */
+  ask?: [string, string];
+  formula: string;
+  /** Of each column, as far down as the table may grow. */
+  styles: Style[];
+  widths: number[];
+  rows: number;
+  height?: number;
+}
+
+/** A sheet of one spilled table, with room to grow. */
+function spilled({
+  name,
+  title,
+  subtitle,
+  ask,
+  formula,
+  styles,
+  widths,
+  rows,
+  height,
+}: Spilled): SheetDefinition<Style> {
+  const last = String.fromCharCode(64 + Math.max(styles.length, 4));
+  const header = styles.map((style, c) =>
+    cell(style === "result" || style === "number" ? "column" : "section", c === 0 ? formula : null),
+  );
+  const body = Array.from({ length: rows }, (): RowDefinition<Style> => {
+    const cells = row(...styles.map((style) => cell(style, null)));
+    return height ? { ...cells, height } : cells;
+  });
+  return {
+    name,
+    widths,
+    selected: "A5",
+    merged: [`A1:${last}1`, `A2:${last}2`],
+    rows: [
+      tall(36, cell("title", title)),
+      row(cell("subtitle", subtitle)),
+      gap(),
+      ask ? row(cell("label", ask[0]), cell("inputWord", ask[1])) : gap(),
+      tall(27, ...header),
+      ...body,
+    ],
+  };
+}

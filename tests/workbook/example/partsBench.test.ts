@@ -1,0 +1,85 @@
+import ExcelJS from "exceljs";
+import { beforeAll, describe, expect, test } from "vitest";
+import { parseCell } from "../../../src/workbook/address";
+import { CellError } from "../../../src/workbook/engine/index";
+import { EditedWorkbook } from "../../../src/workbook/edit/index";
+import { PARTS_BENCH, partsBenchFile } from "../../../src/workbook/example/index";
+
+let bytes: Uint8Array;
+beforeAll(() => {
+  bytes = partsBenchFile();
+});
+
+/** Every value of the sheet Drawers' row, by heading. */
+function drawer(workbook: EditedWorkbook, row: number): unknown[] {
+  const { results } = workbook.calculate();
+  return ["A", "B", "C", "D", "F", "G", "H"].map((letter) => {
+    const { column } = parseCell(`${letter}1`)!;
+    const found = results.find(
+      ({ sheet, area }) =>
+        sheet === 1 && area.left <= column && column <= area.right && area.top <= row - 1 && row - 1 <= area.bottom,
+    );
+    return found!.values[row - 1 - found!.area.top]![column - found!.area.left];
+  });
+}
+
+describe("the parts bench", () => {
+  // Drawer, front width, front height, front bottom, box height, box width, box depth, as the worked example has them.
+  test.each([
+    [5, ["A1", 19, 5.5, 21.375, 4, 17, 22]],
+    [6, ["A2", 19, 10.9375, 10.3125, 9.5, 17, 22]],
+    [7, ["A3", 19, 10.9375, -0.75, 9.5, 17, 22]],
+    [13, ["B1", 24.625, 9.125, 17.75, 7.5, 23, 22]],
+    [14, ["B2", 24.625, 9.125, 8.5, 7.5, 23, 22]],
+    [15, ["B3", 24.625, 9.125, -0.75, 7.5, 23, 22]],
+    [21, ["C1", 31, 9.125, 17.75, 7.75, 29, 22]],
+    [22, ["C2", 31, 18.375, -0.75, 16.75, 29, 22]],
+  ])("has in row %i of the drawers %j", (row, expected) => {
+    expect(drawer(new EditedWorkbook(bytes), row)).toEqual(expected);
+  });
+
+  test("holds no error and no formula that is not worked out", () => {
+    const { results, kept } = new EditedWorkbook(bytes).calculate();
+    expect(kept).toEqual([]);
+    expect(results.flatMap(({ values }) => values.flat()).filter((value) => value instanceof CellError)).toEqual([]);
+  });
+
+  test.each([1, 2, 3, 4, 5, 6])("follows when opening B gets %i drawers: fronts and gaps fill the face", (count) => {
+    const workbook = new EditedWorkbook(bytes);
+    workbook.put({ sheet: 0, row: 9, column: 2, content: count });
+    const { results } = workbook.calculate();
+    const heights = results
+      .find(({ sheet, row, column }) => sheet === 1 && row === 12 && column === 2)!
+      .values.flat() as number[];
+    expect(heights).toHaveLength(count);
+    expect(heights.reduce((sum, height) => sum + height, 0) + (count - 1) / 8).toBeCloseTo(27.625, 12);
+    const said = results.find(({ sheet, row, column }) => sheet === 1 && row === 12 && column === 8)!;
+    expect(said.values).toEqual([["Fronts and gaps fill the face."]]);
+    expect(results.flatMap(({ values }) => values.flat()).filter((value) => value instanceof CellError)).toEqual([]);
+  });
+
+  test("marks every cell that is meant to be typed into, and no formula but two that offer the bench's own values", () => {
+    for (const { name, rows } of PARTS_BENCH.sheets) {
+      for (const cell of rows.flatMap(({ cells }) => cells)) {
+        if (!cell || cell.content === null) continue;
+        const isFormula = typeof cell.content === "string" && cell.content.startsWith("=");
+        if (cell.style.startsWith("input") && isFormula) expect(name).toBe("What if");
+        if (typeof cell.content === "number") expect(cell.style).toMatch(/^input/);
+      }
+    }
+  });
+
+  test("is a file that others read: its sheets, values and formulas", async () => {
+    const read = new ExcelJS.Workbook();
+    await read.xlsx.load(Buffer.from(bytes) as never);
+    expect(read.worksheets.map(({ name }) => name)).toEqual(["Bench", "Drawers", "What if", "Saw"]);
+    const bench = read.getWorksheet("Bench")!;
+    expect(bench.getCell("B29").result).toBe(17);
+    expect(bench.getCell("B29").numFmt).toBe("# ??/??");
+    expect(bench.getCell("B7").fill).toMatchObject({ fgColor: { argb: "FFFBF1DC" } });
+  });
+
+  test("is the same file every time", () => {
+    expect(Buffer.compare(partsBenchFile(), bytes)).toBe(0);
+  });
+});
