@@ -1,3 +1,4 @@
+import { benchBrowser } from "./browser";
 import { benchEngine } from "./engine";
 import { benchFunctions } from "./functions";
 import { benchPlans } from "./plans";
@@ -7,6 +8,7 @@ const BENCHES: Record<string, () => void | Promise<void>> = {
   functions: benchFunctions,
   plans: benchPlans,
   engine: benchEngine,
+  browser: benchBrowser,
 };
 
 const names = process.argv.slice(2);

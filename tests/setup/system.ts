@@ -1,7 +1,10 @@
 import { spawnSync } from "node:child_process";
 
 /** Programs that tests run, and the Debian package that holds each. */
-const PROGRAMS = [{ program: "soffice", debian: "libreoffice-calc", what: "LibreOffice Calc (soffice)" }];
+const PROGRAMS = [
+  { program: "soffice", debian: "libreoffice-calc", what: "LibreOffice Calc (soffice)" },
+  { program: "chromium", debian: "chromium", what: "Chromium (chromium)" },
+];
 
 /** Installs what is missing where that can be done; else says in one line what to install, and the tests that need it fail. */
 export default function setup(): void {

@@ -1,0 +1,46 @@
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { build } from "esbuild";
+import { functionFiles } from "../function-files";
+import { functionReference } from "../function-reference";
+import { panePage } from "./pane-page";
+
+/** The page's files by name: everything that the embedded workbook needs, and nothing from elsewhere. */
+export type PageFiles = ReadonlyMap<string, { type: string; bytes: Uint8Array }>;
+
+/** Builds the grid with its functions, and the pane beside it. */
+export async function buildPage(): Promise<PageFiles> {
+  const reference = functionReference(functionFiles(here("../../functions")));
+  const { outputFiles } = await build({
+    entryPoints: { grid: here("../../workbook/browser/main.ts"), pane: here("../../taskpane/index.ts") },
+    outdir: "/",
+    bundle: true,
+    write: false,
+    minify: true,
+    format: "esm",
+    target: "es2022",
+    charset: "utf8",
+    legalComments: "none",
+    logLevel: "warning",
+    define: { FUNCTION_REFERENCE: JSON.stringify(reference), "process.env.NODE_ENV": '"production"' },
+    loader: { ".woff": "dataurl", ".woff2": "dataurl", ".ttf": "dataurl" },
+  });
+  const files = new Map(outputFiles.map(({ path, contents }) => [path.slice(1), contents]));
+  files.set("index.html", readFileSync(here("../../workbook/browser/index.html")));
+  files.set("icon.svg", readFileSync(here("../../../manifest/icon.svg")));
+  files.set("taskpane.css", readFileSync(here("../../taskpane/taskpane.css")));
+  files.set(
+    "pane.html",
+    new TextEncoder().encode(panePage(readFileSync(here("../../taskpane/taskpane.html"), "utf8"))),
+  );
+  return new Map([...files].map(([name, bytes]) => [name, { type: TYPES[name.split(".").at(-1)!]!, bytes }]));
+}
+
+const TYPES: Record<string, string> = {
+  html: "text/html; charset=utf-8",
+  js: "text/javascript; charset=utf-8",
+  css: "text/css; charset=utf-8",
+  svg: "image/svg+xml",
+};
+
+const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));

@@ -1,0 +1,80 @@
+import { IEditorBridgeService, SetRangeValuesCommand, SheetsSelectionsService } from "@univerjs/preset-sheets-core";
+import { ICommandService } from "@univerjs/presets";
+import { cellName } from "../address";
+import { CellError } from "../engine/index";
+import { isFormula } from "../edit/index";
+import { HostFault, type Host, type Selection } from "../../taskpane/host/host";
+import { sheetIndex } from "./snapshot";
+import type { OpenInGrid } from "./session";
+import type { Grid } from "./univer";
+
+/** The grid as the pane knows a spreadsheet: which cell is selected, what it says, and a formula to put there. */
+export class GridHost implements Host {
+  readonly name = "this page";
+  readonly can = { insert: true, tellSelection: true, showNumberFormats: true };
+  private readonly listeners = new Set<(selection: Selection) => void>();
+
+  constructor(
+    private readonly grid: Grid,
+    private readonly open: () => OpenInGrid,
+  ) {
+    this.injector.get(SheetsSelectionsService).selectionChanged$.subscribe(() => this.tell());
+  }
+
+  async selection(): Promise<Selection> {
+    return this.read();
+  }
+
+  async insertFormula(formula: string): Promise<void> {
+    if (this.injector.get(IEditorBridgeService).isVisible().visible) throw new HostFault("editing");
+    const { sheet, row, column } = this.cell();
+    const range = { startRow: row, endRow: row, startColumn: column, endColumn: column };
+    const done = await this.injector.get(ICommandService).executeCommand(SetRangeValuesCommand.id, {
+      unitId: this.open().unitId,
+      subUnitId: sheet,
+      range,
+      value: { f: formula, v: null, p: null },
+    });
+    if (!done) throw new HostFault("refused", "the cell could not be written.");
+  }
+
+  async onSelectionChanged(listener: (selection: Selection) => void): Promise<() => Promise<void>> {
+    this.listeners.add(listener);
+    return async () => void this.listeners.delete(listener);
+  }
+
+  /** Tells all listeners; called too when the selected cell's result has changed. */
+  tell(): void {
+    // While one workbook makes way for another, the grid already shows what is not open yet.
+    if (this.grid.api.getActiveWorkbook()?.getId() !== this.open().unitId) return;
+    const selection = this.read();
+    for (const listener of this.listeners) listener(selection);
+  }
+
+  /** The selected cell, and what it says. */
+  read(): Selection {
+    const { sheet, row, column } = this.cell();
+    const { workbook, calculation, unitId } = this.open();
+    const index = sheetIndex(sheet);
+    const content = workbook.content(index, row, column);
+    const value = isFormula(content) || content === null ? calculation.results.at(index, row, column) : content;
+    const name = this.grid.api.getUniverSheet(unitId)?.getSheetBySheetId(sheet)?.getSheetName() ?? "";
+    const message = calculation.results.message(index, row, column);
+    return {
+      address: `${/^\w+$/.test(name) ? name : `'${name.replaceAll("'", "''")}'`}!${cellName(row, column)}`,
+      formula: isFormula(content) ? content.formula : String(content ?? ""),
+      value: value instanceof CellError ? value.code : (value ?? ""),
+      ...(message === undefined ? {} : { message }),
+    };
+  }
+
+  private cell(): { sheet: string; row: number; column: number } {
+    const sheet = this.grid.api.getActiveWorkbook()?.getActiveSheet()?.getSheetId() ?? "sheet-0";
+    const primary = this.injector.get(SheetsSelectionsService).getCurrentLastSelection()?.primary;
+    return { sheet, row: primary?.actualRow ?? 0, column: primary?.actualColumn ?? 0 };
+  }
+
+  private get injector() {
+    return this.grid.univer.__getInjector();
+  }
+}

@@ -1,0 +1,4 @@
+import "./page.css";
+import { startPage } from "./page";
+
+void startPage();

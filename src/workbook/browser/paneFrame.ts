@@ -1,0 +1,38 @@
+import type { Host } from "../../taskpane/host/host";
+
+/** The pane, in a page of its own beside the grid, as it is in the spreadsheet program. */
+export interface PaneFrame {
+  readonly isOpen: boolean;
+}
+
+/**
+ * Mounts the pane and the button that opens and closes it.
+ * @param host what the pane stands beside, once it is there
+ */
+export function paneFrame(
+  aside: HTMLElement,
+  toggle: HTMLButtonElement,
+  host: Promise<Host>,
+  wide: MediaQueryList,
+): PaneFrame {
+  window.spreadsheetHost = host;
+  const frame = aside.querySelector("iframe")!;
+  // Loaded only now, so that the pane finds the host.
+  frame.src = "pane.html";
+  const open = (shown: boolean): void => {
+    aside.hidden = !shown;
+    toggle.setAttribute("aria-expanded", String(shown));
+  };
+  toggle.addEventListener("click", () => open(aside.hidden));
+  aside.querySelector("button")!.addEventListener("click", () => {
+    open(false);
+    toggle.focus();
+  });
+  open(wide.matches);
+  wide.addEventListener("change", () => open(wide.matches));
+  return {
+    get isOpen() {
+      return !aside.hidden;
+    },
+  };
+}

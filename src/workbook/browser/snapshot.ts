@@ -1,0 +1,105 @@
+import { BooleanNumber, LocaleType, type ICellData, type IWorkbookData, type IWorksheetData } from "@univerjs/presets";
+import { isFormula, type EditedWorkbook } from "../edit/index";
+import type { Look, SheetLook } from "../look/index";
+import { cellData } from "./cellData";
+import { gridStyles } from "./gridStyles";
+import type { Results } from "./results";
+
+/** Sheets are known to the grid by their number in the file. */
+export const sheetId = (index: number): string => `sheet-${index}`;
+export const sheetIndex = (id: string): number => Number(id.slice("sheet-".length));
+
+/** The workbook as the grid wants it. Sheets without cells (charts) stay in the file alone. */
+export function snapshot(
+  workbook: EditedWorkbook,
+  look: Look,
+  results: Results,
+  id: string,
+  name: string,
+): IWorkbookData {
+  const sheets = workbook.opened.workbook.sheets.map((_, i) => i).filter((i) => look.sheets[i]);
+  return {
+    id,
+    name,
+    appVersion: "0.25.1",
+    locale: LocaleType.EN_US,
+    styles: gridStyles(look.styles),
+    sheetOrder: sheets.map(sheetId),
+    sheets: Object.fromEntries(
+      sheets.map((i) => [
+        sheetId(i),
+        {
+          ...sheetData(workbook, i, look.sheets[i]!, results),
+          hidden: look.hidden.has(i) ? BooleanNumber.TRUE : BooleanNumber.FALSE,
+        },
+      ]),
+    ),
+  };
+}
+
+/** Empty rows and columns beyond what is used. */
+const AIR = { rows: 40, columns: 6 };
+
+function sheetData(
+  workbook: EditedWorkbook,
+  index: number,
+  look: SheetLook,
+  results: Results,
+): Partial<IWorksheetData> {
+  const { opened } = workbook;
+  const cells: Record<number, Record<number, ICellData>> = {};
+  const at = (row: number, column: number): ICellData => ((cells[row] ??= {})[column] ??= {});
+  const size = { rows: 0, columns: 0 };
+  const reach = (row: number, column: number): void => {
+    size.rows = Math.max(size.rows, row + 1);
+    size.columns = Math.max(size.columns, column + 1);
+  };
+  for (const [place, style] of look.cells) {
+    const [row, column] = place.split(" ").map(Number) as [number, number];
+    at(row, column).s = String(style);
+    reach(row, column);
+  }
+  for (const { row, column } of workbook.cells(index)) {
+    const content = workbook.content(index, row, column);
+    const value = isFormula(content) ? results.at(index, row, column) : content;
+    Object.assign(at(row, column), cellData(value), isFormula(content) ? { f: content.formula } : {});
+    reach(row, column);
+  }
+  return {
+    id: sheetId(index),
+    name: opened.workbook.sheets[index]!.name,
+    cellData: cells,
+    rowCount: size.rows + AIR.rows,
+    columnCount: size.columns + AIR.columns,
+    defaultColumnWidth: look.defaultWidth,
+    defaultRowHeight: look.defaultHeight,
+    showGridlines: look.gridlines ? BooleanNumber.TRUE : BooleanNumber.FALSE,
+    freeze: frozen(look),
+    mergeData: opened.book.sheets[index]!.merged.map(({ top, left, bottom, right }) => ({
+      startRow: top,
+      startColumn: left,
+      endRow: bottom,
+      endColumn: right,
+    })),
+    rowData: Object.fromEntries(
+      [...look.rows].map(([row, { height, hidden, style }]) => [
+        row,
+        {
+          ...(height === undefined ? {} : { h: height, ia: BooleanNumber.FALSE }),
+          hd: hidden ? 1 : 0,
+          ...(style === undefined ? {} : { s: String(style) }),
+        },
+      ]),
+    ),
+    columnData: Object.fromEntries(
+      [...look.columns].map(([column, { width, hidden, style }]) => [
+        column,
+        { ...(width === undefined ? {} : { w: width }), hd: hidden ? 1 : 0, ...(style ? { s: String(style) } : {}) },
+      ]),
+    ),
+  };
+}
+
+function frozen({ frozen: { rows, columns } }: SheetLook): IWorksheetData["freeze"] {
+  return { xSplit: columns, ySplit: rows, startRow: rows || -1, startColumn: columns || -1 };
+}

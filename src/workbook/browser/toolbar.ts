@@ -1,0 +1,84 @@
+import { ILayoutService } from "@univerjs/preset-sheets-core";
+import { ICommandService, IUndoRedoService, RedoCommand, UndoCommand } from "@univerjs/presets";
+import { part } from "./part";
+import type { Grid } from "./univer";
+import type { Work } from "./work";
+
+/** What the toolbar sets going. */
+export interface Actions {
+  open(file: File): void;
+  save(): void;
+  example(): void;
+}
+
+/** Makes the buttons, their keys and the browser's own question on leaving work. */
+export function toolbar(grid: Grid, work: Work, actions: Actions): void {
+  undoButtons(grid);
+  const chooser = part<HTMLInputElement>("chooser");
+  chooser.addEventListener("change", () => {
+    const [file] = chooser.files ?? [];
+    if (file) actions.open(file);
+    chooser.value = "";
+  });
+  part("open").addEventListener("click", () => unlessUnsaved(work, () => chooser.click()));
+  part("example").addEventListener("click", () => unlessUnsaved(work, actions.example));
+  part("save").addEventListener("click", actions.save);
+  addEventListener("beforeunload", (event) => {
+    if (!work.isSaved) event.preventDefault();
+  });
+  const frame = part("pane").querySelector("iframe")!;
+  const focusGrid = (): void => grid.univer.__getInjector().get(ILayoutService).focus();
+  const listener = (event: KeyboardEvent): void => onKey(event, focusGrid);
+  addEventListener("keydown", listener, true);
+  // Keys that are pressed in the pane stay in its frame.
+  frame.addEventListener("load", () => frame.contentWindow!.addEventListener("keydown", listener, true));
+  frame.contentWindow!.addEventListener("keydown", listener, true);
+}
+
+function onKey(event: KeyboardEvent, focusGrid: () => void): void {
+  if (event.key === "F6") return goOn(event, focusGrid);
+  if (!(event.ctrlKey || event.metaKey) || event.altKey || event.shiftKey) return;
+  const button = BUTTONS.get(event.key.toLowerCase());
+  if (!button) return;
+  event.preventDefault();
+  part(button).click();
+}
+
+const BUTTONS = new Map([
+  ["o", "open"],
+  ["s", "save"],
+]);
+
+function undoButtons({ univer }: Grid): void {
+  const injector = univer.__getInjector();
+  const commands = injector.get(ICommandService);
+  const [undo, redo] = [part<HTMLButtonElement>("undo"), part<HTMLButtonElement>("redo")];
+  undo.addEventListener("click", () => void commands.executeCommand(UndoCommand.id));
+  redo.addEventListener("click", () => void commands.executeCommand(RedoCommand.id));
+  injector.get(IUndoRedoService).undoRedoStatus$.subscribe(({ undos, redos }) => {
+    undo.disabled = undos === 0;
+    redo.disabled = redos === 0;
+  });
+}
+
+function unlessUnsaved(work: Work, go: () => void): void {
+  if (work.isSaved) return go();
+  const ask = part<HTMLDialogElement>("ask");
+  part("ask-name").textContent = work.name;
+  ask.returnValue = "keep";
+  ask.addEventListener("close", () => ask.returnValue === "leave" && go(), { once: true });
+  ask.showModal();
+}
+
+/** From the grid to the pane, to the toolbar, and round again. */
+function goOn(event: KeyboardEvent, focusGrid: () => void): void {
+  event.preventDefault();
+  event.stopPropagation();
+  const places = PLACES.filter((id) => part(id).offsetParent !== null);
+  const here = places.findIndex((id) => part(id).contains(document.activeElement));
+  const next = places[(here + 1) % places.length]!;
+  if (next === "grid") focusGrid();
+  else part(next).querySelector<HTMLElement>("iframe, button:enabled:not([aria-label^='Close'])")?.focus();
+}
+
+const PLACES = ["grid", "pane", "tools"] as const;

@@ -1,0 +1,170 @@
+import { readFileSync } from "node:fs";
+import { chromium, type Browser, type BrowserContextOptions, type FrameLocator, type Page } from "playwright-core";
+import { buildPage } from "../../src/build/page/build";
+import { servePage, type PageServer } from "../../src/build/page/server";
+import type { Selection } from "../../src/taskpane/host/host";
+
+const ARGUMENTS = [
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+];
+
+/** Milliseconds. */
+const PATIENCE = 15_000;
+
+/** One server and one browser; every visit is a fresh profile. */
+export interface Desk {
+  readonly address: string;
+  visit(options?: BrowserContextOptions): Promise<Visit>;
+  close(): Promise<void>;
+}
+
+export async function openDesk(): Promise<Desk> {
+  const [server, browser] = await Promise.all([startServer(), startBrowser()]);
+  return {
+    address: server.address,
+    visit: async (options = {}) => {
+      const context = await browser.newContext({
+        viewport: { width: 1280, height: 800 },
+        acceptDownloads: true,
+        ...options,
+      });
+      const visit = new Visit(await context.newPage(), server.address);
+      await visit.load();
+      return visit;
+    },
+    close: async () => {
+      await browser.close();
+      await server.close();
+    },
+  };
+}
+
+const startServer = async (): Promise<PageServer> => servePage(await buildPage(), 0);
+
+export const startBrowser = (): Promise<Browser> =>
+  chromium.launch({ executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium", args: ARGUMENTS });
+
+/** The page in one tab, and a person's hands on it. */
+export class Visit {
+  /** Whatever the page asked for from another origin, and whatever went wrong in it. */
+  readonly elsewhere: string[] = [];
+  readonly faults: string[] = [];
+
+  constructor(
+    readonly page: Page,
+    private readonly address: string,
+  ) {
+    page.on("request", (request) => {
+      const url = request.url();
+      if (!url.startsWith(address) && !/^(data|blob):/.test(url)) this.elsewhere.push(url);
+    });
+    page.on("pageerror", (error) => this.faults.push(String(error)));
+    page.on("console", (message) => message.type() === "error" && this.faults.push(message.text()));
+  }
+
+  async load(): Promise<void> {
+    await this.page.goto(this.address);
+    await this.ready();
+  }
+
+  async ready(): Promise<void> {
+    await this.page.waitForSelector("body[data-ready]");
+  }
+
+  /** Opens the example anew, and the pane; faster than a fresh page. */
+  async startOver(): Promise<void> {
+    const { page } = this;
+    await page.evaluate(() =>
+      document.querySelector<HTMLIFrameElement>("#pane iframe")!.contentWindow!.location.reload(),
+    );
+    await page.keyboard.press("Escape");
+    await page.click("#example");
+    const leave = page.getByRole("button", { name: "Go on without saving" });
+    if (await leave.isVisible()) await leave.click();
+    await page.waitForFunction(() => document.querySelector("#file-state")!.textContent === "");
+    await this.pane.getByText("Selected cell: Bench!B7").waitFor();
+  }
+
+  get pane(): FrameLocator {
+    return this.page.frameLocator("#pane iframe");
+  }
+
+  /** The selected cell, as the pane is told. */
+  selection(): Promise<Selection> {
+    return this.page.evaluate(() => window.spreadsheetHost!.then((host) => host.selection()));
+  }
+
+  async sheet(name: string): Promise<void> {
+    await this.page.locator("#grid").getByText(name, { exact: true }).click();
+    await this.until(({ address }) => address.split("!")[0]!.replaceAll("'", "") === name, `the sheet ${name}`);
+  }
+
+  async goTo(cell: string): Promise<void> {
+    const box = this.page.locator("#grid input").first();
+    await box.click();
+    await box.fill(cell);
+    await box.press("Enter");
+    await this.until(({ address }) => address.endsWith(`!${cell}`), `the cell ${cell}`);
+  }
+
+  /** Types over a cell. */
+  async enter(cell: string, text: string): Promise<void> {
+    await this.goTo(cell);
+    await this.page.keyboard.type(text);
+    await this.page.keyboard.press("Enter");
+    await this.until(({ address }) => !address.endsWith(`!${cell}`), `the cell after ${cell}`);
+  }
+
+  async at(cell: string): Promise<Selection> {
+    await this.goTo(cell);
+    return this.selection();
+  }
+
+  /** Waits until a cell holds a value. */
+  async expectValue(cell: string, value: unknown): Promise<void> {
+    await this.goTo(cell);
+    await this.until((selection) => selection.value === value, `${cell} to be ${JSON.stringify(value)}`);
+  }
+
+  /** Looks at the selected cell, picture after picture, until it is as wanted. */
+  private async until(isSo: (selection: Selection) => boolean, wanted: string): Promise<void> {
+    const last = performance.now() + PATIENCE;
+    for (;;) {
+      const selection = await this.selection();
+      if (isSo(selection)) return;
+      if (performance.now() > last) throw new Error(`Waited in vain for ${wanted}: ${JSON.stringify(selection)}`);
+      await this.page.evaluate(() => new Promise((resolve) => requestAnimationFrame(resolve)));
+    }
+  }
+
+  async open(name: string, bytes: Uint8Array): Promise<void> {
+    await this.page.setInputFiles("#chooser", {
+      name,
+      mimeType: "application/octet-stream",
+      buffer: Buffer.from(bytes),
+    });
+  }
+
+  /** Saves, and gives the file that the browser stored. */
+  async save(): Promise<{ name: string; bytes: Uint8Array }> {
+    const [download] = await Promise.all([this.page.waitForEvent("download"), this.page.click("#save")]);
+    return { name: download.suggestedFilename(), bytes: new Uint8Array(readFileSync(await download.path())) };
+  }
+
+  /** The same person opens the page in one more tab. */
+  async another(): Promise<Visit> {
+    const visit = new Visit(await this.page.context().newPage(), this.address);
+    await visit.load();
+    return visit;
+  }
+
+  close(): Promise<void> {
+    return this.page.context().close();
+  }
+}

@@ -1,0 +1,126 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type axe from "axe-core";
+import type { Frame, Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
+import { openDesk, type Desk, type Visit } from "./desk";
+
+let desk: Desk;
+let visit: Visit;
+
+beforeAll(async () => {
+  desk = await openDesk();
+});
+afterAll(() => desk.close());
+afterEach(async () => {
+  expect(visit.faults).toEqual([]);
+  expect(visit.elsewhere).toEqual([]);
+  await visit.close();
+});
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+/** What axe finds in our own parts; the grid is its library's. */
+async function violations(where: Page | Frame): Promise<string[]> {
+  await where.evaluate(AXE);
+  return where.evaluate(async () => {
+    const { axe: checker } = globalThis as unknown as { axe: typeof axe };
+    const { violations } = await checker.run({ exclude: [["#grid"], ["iframe"], ["[id^='univer']"]] });
+    return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`));
+  });
+}
+
+const paneFrame = (page: Page): Frame => page.frames().find((frame) => frame.url().endsWith("pane.html"))!;
+
+describe.each(["light", "dark"] as const)("in %s colours", (colorScheme) => {
+  test("page, pane, message and dialog are accessible", async () => {
+    visit = await desk.visit({ colorScheme });
+    await visit.enter("C7", "1");
+    await visit.goTo("C29");
+    await visit.open("list.txt", new TextEncoder().encode("sides, 4 off"));
+    await visit.page
+      .getByRole("alert")
+      .getByText(/was not opened/)
+      .waitFor();
+    await visit.pane.getByText("BOXWIDTH", { exact: true }).click();
+    expect(await violations(visit.page)).toEqual([]);
+    expect(await violations(paneFrame(visit.page))).toEqual([]);
+    await visit.page.click("#example");
+    await visit.page.getByRole("dialog").waitFor();
+    expect(await violations(visit.page)).toEqual([]);
+  });
+
+  test("on a phone nothing of ours is wider than the screen, and the pane is a drawer over the grid", async () => {
+    visit = await desk.visit({ colorScheme, viewport: { width: 375, height: 740 } });
+    const { page } = visit;
+    expect(await page.locator("#pane").isVisible()).toBe(false);
+    await page.click("#functions");
+    await visit.pane.getByText("Find a function").waitFor();
+    const [pane, header] = [
+      await page.locator("#pane").boundingBox(),
+      await page.locator("body > header").boundingBox(),
+    ];
+    expect([pane!.x, pane!.width, header!.width]).toEqual([0, 375, 375]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(375);
+    for (const button of await page.locator("body > header button").all()) {
+      const { x, width } = (await button.boundingBox())!;
+      expect(x + width).toBeLessThanOrEqual(375);
+    }
+    expect(await violations(page)).toEqual([]);
+    await page.getByRole("button", { name: "Close the functions" }).click();
+    expect(await page.locator("#pane").isVisible()).toBe(false);
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe("functions");
+  });
+});
+
+test("says what is wrong in the selected cell while the pane is closed", async () => {
+  visit = await desk.visit();
+  await visit.page.click("#functions");
+  await visit.enter("C7", "1");
+  await visit.goTo("C29");
+  await visit.page
+    .locator("#message")
+    .getByText(/^#VALUE! opening_width is 1 in\./)
+    .waitFor();
+  await visit.goTo("B29");
+  await expect.poll(() => visit.page.locator("#message").isVisible()).toBe(false);
+});
+
+test("F6 goes from grid to pane to toolbar and back to the grid, where typing goes on", async () => {
+  visit = await desk.visit();
+  const { page } = visit;
+  const here = () =>
+    page.evaluate(
+      () => document.activeElement?.closest("#tools, #grid, #pane")?.getAttribute("aria-label") ?? "nowhere",
+    );
+  await visit.goTo("B7");
+  await page.keyboard.press("F6");
+  expect(await here()).toBe("Functions");
+  await page.keyboard.press("F6");
+  expect(await here()).toBe("Workbook");
+  await page.keyboard.press("F6");
+  expect(await here()).toBe("Grid");
+  await page.keyboard.type("20");
+  await page.keyboard.press("Enter");
+  await visit.expectValue("B29", 19);
+});
+
+test("Ctrl+S saves", async () => {
+  visit = await desk.visit();
+  await visit.goTo("B7");
+  const [download] = await Promise.all([visit.page.waitForEvent("download"), visit.page.keyboard.press("Control+s")]);
+  expect(download.suggestedFilename()).toBe("parts-bench.xlsx");
+});
+
+test("is served with a policy that lets nothing in from elsewhere", async () => {
+  visit = await desk.visit();
+  const response = await fetch(desk.address);
+  const policy = response.headers.get("content-security-policy")!;
+  expect(policy).toContain("default-src 'none'");
+  expect(policy).toContain("script-src 'self'");
+  expect(policy).not.toMatch(/https?:|unsafe-eval|\*/);
+  expect((await fetch(`${desk.address}../package.json`)).status).toBe(404);
+  await expect(visit.page.evaluate(() => fetch("https://example.org/").then(() => "came through"))).rejects.toThrow();
+  expect(visit.faults.some((fault) => fault.includes("Content Security Policy"))).toBe(true);
+  visit.faults.length = 0;
+});

@@ -1,0 +1,264 @@
+import ExcelJS from "exceljs";
+import { unzipSync } from "fflate";
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from "vitest";
+import { openDesk, type Desk, type Visit } from "./desk";
+import { shopWorkbook } from "./shop-workbook";
+
+let desk: Desk;
+let visit: Visit;
+
+beforeAll(async () => {
+  desk = await openDesk();
+  visit = await desk.visit();
+});
+afterAll(() => desk.close());
+
+beforeEach(() => visit.startOver());
+afterEach(() => {
+  expect(visit.faults).toEqual([]);
+  expect(visit.elsewhere).toEqual([]);
+});
+
+describe("the grid", () => {
+  test("opens with the parts bench, and shows what the worked example says", async () => {
+    expect(await visit.selection()).toEqual({ address: "Bench!B7", formula: "18", value: 18 });
+    expect(await visit.at("D33")).toMatchObject({ value: 27.9375 });
+    await visit.sheet("Drawers");
+    expect((await visit.at("F15")).value).toBe(7.5);
+    expect((await visit.at("F22")).value).toBe(16.75);
+  });
+
+  test("works out everything that follows from an input", async () => {
+    await visit.enter("C10", "5");
+    await visit.expectValue("C40", 5);
+    await visit.sheet("Drawers");
+    await visit.expectValue("C17", 5.4375);
+    await visit.expectValue("A17", "B5");
+    await visit.expectValue("A18", "");
+  });
+
+  test("offers our functions as they are typed, explains their arguments, and takes an offered name", async () => {
+    await visit.goTo("G8");
+    await visit.page.keyboard.type("=DRAWER.BOXW");
+    const offer = visit.page.getByText("DRAWER.BOXWIDTH", { exact: true }).first();
+    await offer.waitFor();
+    await visit.page.keyboard.press("Tab");
+    await visit.page
+      .getByText(/opening_width/)
+      .first()
+      .waitFor();
+    await visit.page.keyboard.type("24");
+    await visit.page.keyboard.press("Enter");
+    await visit.expectValue("G8", 23);
+    expect((await visit.selection()).formula).toBe("=DRAWER.BOXWIDTH(24)");
+  });
+
+  test("spills, and reads a spilled range by its first cell and #", async () => {
+    await visit.enter("G8", '=DRAWER.FRONTHEIGHTS("27 5/8", "1 part; 2 parts", 0.125, 0, 0, "1/16")');
+    await visit.expectValue("G9", 18.375);
+    await visit.enter("H8", "=SUM(G8#)");
+    await visit.expectValue("H8", 27.5);
+    expect((await visit.selection()).formula).toBe("=SUM(G8#)");
+    await visit.enter("G9", "in the way");
+    expect(await visit.at("G8")).toMatchObject({ value: "#SPILL!", message: expect.stringContaining("not empty") });
+  });
+
+  test("shows the result of a formula that is typed over one with the same result", async () => {
+    await visit.page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
+    const shown = async () => {
+      await visit.page.keyboard.press("Control+c");
+      return (await visit.page.evaluate(() => navigator.clipboard.readText())).trim();
+    };
+    await visit.enter("B29", "=B7-1");
+    await visit.expectValue("B29", 17);
+    await expect.poll(shown).toBe("17");
+    await visit.enter("B29", "=B7-1");
+    await visit.goTo("B29");
+    await expect.poll(shown).toBe("17");
+  });
+
+  test("shows a length in inches as a fraction where the cell has no format", async () => {
+    await visit.page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
+    await visit.enter("G8", "=DRAWER.BOXWIDTH(24.4375)");
+    await visit.expectValue("G8", 23.4375);
+    await visit.page.keyboard.press("Control+c");
+    await expect.poll(() => visit.page.evaluate(() => navigator.clipboard.readText())).toMatch(/^23\s+7\/16\s*$/);
+  });
+
+  test("reads a typed fraction as a length, never as a date", async () => {
+    await visit.enter("G8", "7/16");
+    await visit.expectValue("G8", 0.4375);
+    await visit.enter("B7", "20 1/2");
+    await visit.expectValue("B29", 19.5);
+  });
+
+  test("leaves a cell as it is that is opened for editing and closed again", async () => {
+    await visit.goTo("B8");
+    await visit.page.keyboard.press("F2");
+    await visit.page.keyboard.press("Enter");
+    await visit.expectValue("B8", 26.25);
+    await expect.poll(() => visit.page.textContent("#file-state")).toBe("");
+  });
+
+  test("copies a formula, whose references move with it", async () => {
+    await visit.page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
+    await visit.goTo("B29");
+    await visit.page.keyboard.press("Control+c");
+    await visit.goTo("G30");
+    await visit.page.keyboard.press("Control+v");
+    await expect.poll(async () => (await visit.selection()).formula).toBe("=DRAWER.BOXWIDTH(G8,$B$26)");
+    expect((await visit.selection()).message).toContain("opening_width is blank");
+  });
+
+  test("says why a formula is not worked out", async () => {
+    await visit.enter("G8", "=NOSUCH(1)");
+    await visit.expectValue("G8", "#NAME?");
+    expect((await visit.selection()).message).toContain("calls NOSUCH, which is not known here");
+  });
+
+  test("takes back and does again", async () => {
+    await visit.enter("B7", "20");
+    await visit.expectValue("B29", 19);
+    await visit.page.click("#undo");
+    await visit.expectValue("B29", 17);
+    await visit.page.click("#redo");
+    await visit.expectValue("B29", 19);
+    await visit.page.keyboard.press("Control+z");
+    await visit.expectValue("B29", 17);
+    await expect.poll(() => visit.page.textContent("#file-state")).toBe("");
+  });
+
+  test("changes cells alone, and says so", async () => {
+    await visit.goTo("B7");
+    await visit.page.keyboard.press("Control+b");
+    await visit.page
+      .getByRole("alert")
+      .getByText(/Only what stands in cells/)
+      .waitFor();
+  });
+});
+
+describe("the pane", () => {
+  test("shows the message behind an error of ours in the selected cell", async () => {
+    await visit.enter("C7", "1");
+    await visit.goTo("C29");
+    await visit.pane.getByText("#VALUE! opening_width is 1 in. With 1/2 in for the slide on each side").waitFor();
+    await visit.enter("D9", "9");
+    await visit.goTo("D30");
+    await visit.pane.getByText("#N/A No slide fits: an inside depth of 9 in leaves 8 1/2 in").waitFor();
+    await visit.enter("D9", "23 1/4");
+    await visit.goTo("D30");
+    await expect.poll(() => visit.pane.locator("#place").textContent()).toBe("Selected cell: Bench!D30");
+  });
+
+  test("inserts an example into the selected cell, and leaves a full one alone", async () => {
+    await visit.goTo("G8");
+    await visit.pane.getByText("BOXWIDTH", { exact: true }).click();
+    const insert = visit.pane.getByRole("button", { name: "Insert =DRAWER.BOXWIDTH(24)", exact: true });
+    await insert.click();
+    await visit.pane.getByText("=DRAWER.BOXWIDTH(24) now stands in Bench!G8.").waitFor();
+    expect(await visit.selection()).toMatchObject({ formula: "=DRAWER.BOXWIDTH(24)", value: 23 });
+    await insert.click();
+    await visit.pane.getByText("Bench!G8 is not empty and was left as it is.").waitFor();
+  });
+
+  test("does not write while a cell is being edited", async () => {
+    await visit.pane.getByText("BOXWIDTH", { exact: true }).click();
+    await visit.goTo("G8");
+    await visit.page.keyboard.type("=1+");
+    const refused = visit.page.evaluate(() =>
+      window.spreadsheetHost!.then((host) => host.insertFormula("=1")).catch((fault: { code: string }) => fault.code),
+    );
+    expect(await refused).toBe("editing");
+    await visit.page.keyboard.press("Escape");
+  });
+});
+
+describe("files", () => {
+  test("opens, is edited and saved, and keeps every part that was not touched byte for byte", async () => {
+    const given = await shopWorkbook();
+    await visit.open("shop.xlsx", given);
+    await visit.page.getByText("shop.xlsx is open.").waitFor();
+    expect(await visit.at("B2")).toMatchObject({ address: "Job!B2", formula: "=DRAWER.BOXWIDTH(A2)", value: 23 });
+    await visit.enter("A2", "30");
+    await visit.expectValue("B2", 29);
+    await visit.enter("C2", "=DRAWER.FRONTHEIGHTS(27.625,3)");
+    await visit.enter("A5", "kick plate");
+    const { name, bytes } = await visit.save();
+    expect(name).toBe("shop.xlsx");
+    const [before, after] = [unzipSync(given), unzipSync(bytes)];
+    const touched = Object.keys(after).filter(
+      (part) => Buffer.compare(after[part]!, before[part] ?? new Uint8Array()) !== 0,
+    );
+    expect(touched).toEqual(["xl/worksheets/sheet1.xml"]);
+    const read = new ExcelJS.Workbook();
+    await read.xlsx.load(Buffer.from(bytes) as never);
+    const sheet = read.getWorksheet("Job")!;
+    expect(sheet.getCell("A2").value).toBe(30);
+    expect(sheet.getCell("B2").result).toBe(29);
+    expect(sheet.getCell("C2").formula).toBe("_xldudf_DRAWER_FRONTHEIGHTS(27.625,3)");
+    expect([2, 3, 4].map((row) => sheet.getCell(row, 3).result ?? sheet.getCell(row, 3).value)).toEqual([
+      9.125, 9.125, 9.125,
+    ]);
+    expect(sheet.getCell("A5").value).toBe("kick plate");
+    expect(await visit.page.textContent("#file-state")).toBe("");
+  });
+
+  test("gives the file back that it saved", async () => {
+    await visit.enter("B10", "2");
+    const { bytes } = await visit.save();
+    await visit.open("again.xlsx", bytes);
+    await visit.page.getByText("again.xlsx is open.").waitFor();
+    await visit.expectValue("B10", 2);
+    await visit.sheet("Drawers");
+    await visit.expectValue("C6", 13.75);
+  });
+
+  test("says in plain words why a file is not opened, and keeps the one that is", async () => {
+    await visit.open("list.txt", new TextEncoder().encode("sides, 4 off"));
+    await visit.page.getByRole("alert").getByText("list.txt was not opened. The file is no .xlsx workbook.").waitFor();
+    await visit.expectValue("B7", 18);
+    await visit.open("nothing.xlsx", new Uint8Array());
+    await visit.page.getByRole("alert").getByText("nothing.xlsx was not opened. The file is empty.").waitFor();
+  });
+
+  test("keeps unsaved work on this device across a reload, and asks before it is left", async () => {
+    await visit.enter("B7", "21");
+    await visit.expectValue("B29", 20);
+    const asked = new Promise<string>((resolve) =>
+      visit.page.once("dialog", async (dialog) => {
+        resolve(dialog.type());
+        await dialog.accept();
+      }),
+    );
+    await visit.page.reload();
+    expect(await asked).toBe("beforeunload");
+    await visit.ready();
+    await visit.expectValue("B29", 20);
+    expect(await visit.page.textContent("#file-state")).toContain("changed, not saved");
+  });
+
+  test("keeps the work of two pages apart, and gives a closed page's work to the next that is opened", async () => {
+    await visit.enter("B7", "21");
+    await visit.expectValue("B7", 21);
+    const second = await visit.another();
+    await second.expectValue("B7", 18);
+    await second.enter("B7", "22");
+    await second.expectValue("B29", 21);
+    await second.page.close();
+    const third = await visit.another();
+    await third.expectValue("B7", 22);
+    await third.page.close();
+    await visit.expectValue("B7", 21);
+  });
+
+  test("asks before unsaved work makes way for the example", async () => {
+    await visit.enter("B7", "21");
+    await visit.page.click("#example");
+    await visit.page.getByRole("button", { name: "Stay here" }).click();
+    await visit.expectValue("B7", 21);
+    await visit.page.click("#example");
+    await visit.page.getByRole("button", { name: "Go on without saving" }).click();
+    await visit.expectValue("B7", 18);
+  });
+});
