@@ -109,7 +109,7 @@ export const WORKINGS: SheetDefinition<Style> = spilled({
   name: "Workings",
   title: "How a size came about",
   subtitle: "Type a drawer’s label, and read the sum behind each of its sizes.",
-  ask: ["Drawer", "B3"],
+  ask: ["Drawer", "B1"],
   formula: `=DRAWER.WORKING(${OPENINGS},B4,${STANDARDS})`,
   styles: ["key", "result", "note"],
   widths: [24, 13, 100],

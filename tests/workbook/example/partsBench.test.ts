@@ -72,11 +72,41 @@ describe("the parts bench", () => {
   test("is a file that others read: its sheets, values and formulas", async () => {
     const read = new ExcelJS.Workbook();
     await read.xlsx.load(Buffer.from(bytes) as never);
-    expect(read.worksheets.map(({ name }) => name)).toEqual(["Bench", "Drawers", "What if", "Saw"]);
+    expect(read.worksheets.map(({ name }) => name)).toEqual(PARTS_BENCH.sheets.map(({ name }) => name));
+    expect(read.worksheets.map(({ name }) => name)).toEqual([
+      ...["Bench", "Drawers", "What if", "Saw", "Plan", "Cut list", "Checks", "Workings", "Job"],
+    ]);
     const bench = read.getWorksheet("Bench")!;
     expect(bench.getCell("B29").result).toBe(17);
     expect(bench.getCell("B29").numFmt).toBe("# ??/??");
     expect(bench.getCell("B7").fill).toMatchObject({ fgColor: { argb: "FFFBF1DC" } });
+  });
+
+  test("plans the whole cabinet with the functions of tables, and agrees with its own single sums", async () => {
+    const read = new ExcelJS.Workbook();
+    await read.xlsx.load(Buffer.from(bytes) as never);
+    const value = (sheet: string, address: string): unknown => {
+      const { value: found } = read.getWorksheet(sheet)!.getCell(address);
+      return typeof found === "object" && found !== null && "result" in found ? found.result : found;
+    };
+    // Plan and Drawers, row by row: front width, height and lower edge, box height, width and depth.
+    const pairs = [
+      ["C", "B"],
+      ["D", "C"],
+      ["E", "D"],
+      ["G", "F"],
+      ["F", "G"],
+      ["H", "H"],
+    ] as const;
+    const rows = [5, 6, 7, 13, 14, 15, 21, 22];
+    rows.forEach((row, i) => {
+      for (const [plan, drawers] of pairs) {
+        expect(value("Plan", `${plan}${6 + i}`), `${plan}${6 + i}`).toBe(value("Drawers", `${drawers}${row}`));
+      }
+    });
+    expect(value("Cut list", "A6")).toBe("Side");
+    expect(value("Checks", "B6")).toBe("look");
+    expect(value("Workings", "A6")).toBe("Opening width");
   });
 
   test("is the same file every time", () => {
