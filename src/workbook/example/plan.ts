@@ -4,7 +4,7 @@ import type { Style } from "./styles";
 
 /** The bench as the two tables that plan whole cabinets take. */
 const OPENINGS = "Job!A4:H7";
-const STANDARDS = "Job!J4:K16";
+const STANDARDS = "Job!A10:B22";
 
 const COLUMNS = ["Opening", "Width", "Height", "Depth", "Drawers", "Side thickness", "Bottom thickness", "Bottom fit"];
 
@@ -26,9 +26,9 @@ const STANDARD_ROWS: [name: string, formula: string][] = [
 /** The measured openings one a row, and the standards as two columns: tables for the functions of whole plans. */
 export const JOB: SheetDefinition<Style> = {
   name: "Job",
-  widths: [12, 11, 11, 11, 24, 16, 18, 13, 4, 21, 13],
+  widths: [21, 13, 11, 11, 24, 17, 19, 13],
   selected: "A4",
-  merged: ["A1:K1", "A2:K2"],
+  merged: ["A1:H1", "A2:H2"],
   rows: [
     tall(36, cell("title", "The job as tables")),
     row(
@@ -38,26 +38,21 @@ export const JOB: SheetDefinition<Style> = {
       ),
     ),
     gap(),
-    ...Array.from({ length: STANDARD_ROWS.length + 1 }, (_, i): RowDefinition<Style> =>
-      i === 0
-        ? tall(
-            27,
-            cell("section", COLUMNS[0]!),
-            ...COLUMNS.slice(1).map((name) => cell("column", name)),
-            null,
-            cell("section", "Standard"),
-            cell("column", "Value"),
-          )
-        : row(...(i <= 3 ? openingCells(i) : COLUMNS.map(() => null)), null, ...standardCells(i - 1)),
+    tall(27, cell("columnText", COLUMNS[0]!), ...COLUMNS.slice(1).map((name) => cell("column", name))),
+    ...["B", "C", "D"].map(openingRow),
+    gap(),
+    gap(),
+    tall(27, cell("columnText", "Standard"), cell("column", "Value")),
+    ...STANDARD_ROWS.map(([name, formula]) =>
+      row(cell("label", name), cell(name === "slide" ? "resultWord" : "result", formula)),
     ),
   ],
 };
 
-function openingCells(i: number) {
-  const column = "BCD"[i - 1]!;
+function openingRow(column: string, i: number): RowDefinition<Style> {
   const from = (style: Style, bench: number) => cell(style, `=Bench!${column}${bench}`);
-  return [
-    cell("key", "ABC"[i - 1]!),
+  return row(
+    cell("key", "ABC"[i]!),
     from("result", 7),
     from("result", 8),
     from("result", 9),
@@ -65,22 +60,16 @@ function openingCells(i: number) {
     from("result", 11),
     from("result", 12),
     from("resultWord", 13),
-  ];
-}
-
-function standardCells(i: number) {
-  const [name, formula] = STANDARD_ROWS[i]!;
-  return [cell("label", name), cell(name === "slide" ? "resultWord" : "result", formula)];
+  );
 }
 
 export const PLAN: SheetDefinition<Style> = spilled({
   name: "Plan",
   title: "Every drawer",
-  subtitle:
-    "Inches. Heights are measured up from the floor of the opening; boxes sit in the middle of their slides’ room.",
+  subtitle: "Inches. Heights are measured up from the floor of the opening.",
   formula: `=DRAWER.PLAN(${OPENINGS},${STANDARDS})`,
   styles: ["key", "label", ...Array<Style>(12).fill("result")],
-  widths: [10, 10, 13, 13, 13, 11, 11, 11, 11, 13, 16, 13, 13, 14],
+  widths: [10, 10, 14, 14, 15, 13, 13, 13, 13, 14, 17, 14, 14, 15],
   rows: 18,
 });
 
@@ -99,10 +88,10 @@ export const CHECKS: SheetDefinition<Style> = spilled({
   title: "Before the first cut",
   subtitle: "stop: it cannot be built so, or not well. look: see for yourself.",
   formula: `=DRAWER.CHECKS(${OPENINGS},${STANDARDS})`,
-  styles: ["key", "label", "plainNote", "plainNote"],
-  widths: [18, 8, 70, 62],
+  styles: ["key", "label", "finding", "finding"],
+  widths: [14, 7, 50, 44],
   rows: 24,
-  height: 33,
+  height: 36,
 });
 
 export const WORKINGS: SheetDefinition<Style> = spilled({
@@ -144,7 +133,7 @@ function spilled({
 }: Spilled): SheetDefinition<Style> {
   const last = String.fromCharCode(64 + Math.max(styles.length, 4));
   const header = styles.map((style, c) =>
-    cell(style === "result" || style === "number" ? "column" : "section", c === 0 ? formula : null),
+    cell(style === "result" || style === "number" ? "column" : "columnText", c === 0 ? formula : null),
   );
   const body = Array.from({ length: rows }, (): RowDefinition<Style> => {
     const cells = row(...styles.map((style) => cell(style, null)));

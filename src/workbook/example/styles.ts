@@ -35,6 +35,13 @@ export const STYLES = {
     vertical: "bottom",
     indent: 1,
   },
+  columnText: {
+    font: { bold: true },
+    borders: { bottom: { line: "medium", color: "A88A66" } },
+    horizontal: "left",
+    vertical: "bottom",
+  },
+  finding: { borders: hair, vertical: "center", wrap: true },
   remark: {
     font: { color: SOFT },
     borders: { bottom: { line: "medium", color: "A88A66" } },
