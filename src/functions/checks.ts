@@ -14,21 +14,25 @@ import { readJobTables, table, tableCall, wordingOf } from "./boundary";
  * @source common practice; ANSI/KCMA A161.1 for loads; NIST Voluntary Product Standard PS 1 for plywood
  */
 export function CHECKS(openings: any[][], standards?: any[][]): any[][] {
-  return tableCall([openings, standards], () => {
-    const { findings, unit } = everythingFound([openings, standards]);
+  return tableCall([openings, standards], (tellUnit) => {
+    const { findings, unit } = everythingFound([openings, standards], tellUnit);
     const rows = findings.map((finding) => [finding.where, finding.level, ...wordingOf(finding, unit)]);
     return table(["Where", "Level", "Finding", "Remedy"], rows.length > 0 ? rows : [["", "", "All clear", ""]]);
   });
 }
 
 /** A table that cannot be read at all is the one thing found. */
-function everythingFound(raw: readonly unknown[]): { findings: Finding[]; unit: Unit } {
+function everythingFound(raw: readonly unknown[], tellUnit: (unit: Unit) => void): { findings: Finding[]; unit: Unit } {
+  let unit: Unit = "in";
   try {
-    const { job, openings } = readJobTables(raw, 1);
+    const { job, openings } = readJobTables(raw, 1, (told) => {
+      unit = told;
+      tellUnit(told);
+    });
     return { findings: findingsOf(openings, job, planJob(job)), unit: job.unit };
   } catch (fault) {
     if (!(fault instanceof Fault)) throw fault;
     const where = String(fault.data.table ?? fault.data.argument ?? "openings").split(",")[0]!;
-    return { findings: [{ where, level: "stop", code: "plan.fault", data: { fault } }], unit: "in" };
+    return { findings: [{ where, level: "stop", code: "plan.fault", data: { fault } }], unit };
   }
 }

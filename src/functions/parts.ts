@@ -15,7 +15,8 @@ import { flag, lengthResult, plannedOrFault, table, withJob } from "./boundary";
  */
 export function PARTS(openings: any[][], standards?: any[][], grouped?: any): any[][] {
   return withJob([openings, standards, grouped], 1, ({ job }) => {
-    const parts = cutList(plannedOrFault(job), flag("grouped", grouped, true));
+    const isGrouped = flag("grouped", grouped, true);
+    const parts = cutList(plannedOrFault(job), isGrouped);
     const { unit } = job;
     const matched = parts.some(({ grainGroup }) => grainGroup !== undefined);
     return table(

@@ -1,5 +1,5 @@
-import { failed, planJob, type Drawer } from "../core/drawer";
-import { cellError, lengthResult, table, withJob, type CellResult } from "./boundary";
+import type { Drawer } from "../core/drawer";
+import { lengthResult, rowsOfOpenings, table, withJob, type CellResult } from "./boundary";
 
 /**
  * Plans every drawer of a job, from the openings as measured and the shop's standards, one row a drawer.
@@ -16,12 +16,9 @@ export function PLAN(openings: any[][], standards?: any[][]): any[][] {
   return withJob([openings, standards], 1, ({ job }) =>
     table(
       HEADINGS,
-      planJob(job).flatMap((planned): CellResult[][] => {
-        const label = planned.opening.label;
-        if (!failed(planned)) return planned.drawers.map((drawer) => [drawer.label, label, ...sizes(drawer, job.unit)]);
-        const error = cellError(planned.fault, job.unit);
-        return [[label, label, ...HEADINGS.slice(2).map(() => error)]];
-      }),
+      rowsOfOpenings(job, HEADINGS.length, 2, ({ opening, drawers }) =>
+        drawers.map((drawer) => [drawer.label, opening.label, ...sizes(drawer, job.unit)]),
+      ),
     ),
   );
 }

@@ -1,6 +1,6 @@
 import { planJob, workingOf } from "../core/drawer";
 import { writeNumber } from "../core/length";
-import { drawerLabel, lengthResult, table, withJob } from "./boundary";
+import { drawerLabel, lengthResult, table, withJob, type CellResult, type JobTables } from "./boundary";
 
 /**
  * Shows how every size of one drawer came about, each with the sum that gave it, and the diagonals that prove it square.
@@ -15,16 +15,19 @@ import { drawerLabel, lengthResult, table, withJob } from "./boundary";
  * @source Euclid, Elements, book I, proposition 47, for the diagonals
  */
 export function WORKING(openings: any[][], drawer: any, standards?: any[][]): any[][] {
-  return withJob([openings, drawer, standards], 2, ({ job }) => {
+  let label = "";
+  const readLabel = (): void => void (label = drawerLabel(drawer));
+  const body = ({ job }: JobTables): CellResult[][] => {
     const { unit } = job;
     const write = (length: Parameters<typeof writeNumber>[0]): string => writeNumber(length, unit);
     return table(
       ["Size", "Value", "How"],
-      workingOf(planJob(job), drawerLabel(drawer)).map(({ name, value, how }) => [
+      workingOf(planJob(job), label).map(({ name, value, how }) => [
         name,
         typeof value === "number" ? value : lengthResult(value, unit),
         how(write),
       ]),
     );
-  });
+  };
+  return withJob([openings, drawer, standards], 2, body, readLabel);
 }

@@ -14,6 +14,16 @@ const oneOpening = (i: number) => [
   [size(i, 12), 26.25, "23 1/4", 3],
 ];
 
+const cutList = (i: number) => [
+  ["Length", "Width", "Qty"],
+  [size(i, 12), 8, 6],
+  ["16 1/2", size(i + 7, 3), 4],
+];
+const SHEET = [
+  ["Length", "Width"],
+  [96, 48],
+];
+
 const CALLS: Record<string, Arguments> = {
   LENGTH: (i) => [size(i, 1)],
   TAPE: (i) => [size(i, 1), 32],
@@ -33,6 +43,13 @@ const CALLS: Record<string, Arguments> = {
   PARTS: (i) => [oneOpening(i)],
   WORKING: (i) => [oneOpening(i), "A2"],
   CHECKS: (i) => [oneOpening(i)],
+  HARDWARE: (i) => [oneOpening(i)],
+  SETUPS: (i) => [oneOpening(i)],
+  MOUNTING: (i) => [oneOpening(i)],
+  FIT: (i) => [oneOpening(i)],
+  SHEETS: (i) => [cutList(i), SHEET, "1/8", 0, "quick"],
+  LAYOUT: (i) => [cutList(i + 1), SHEET, "1/8", 0, "quick"],
+  CUTS: (i) => [cutList(i + 2), SHEET, "1/8", 0, "quick"],
   GROOVEPASSES: (i) => [0.25 + (i % 16) / 64, "1/8", "3/8", 0.25],
 };
 

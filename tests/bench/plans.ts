@@ -13,6 +13,12 @@ export function benchPlans(): void {
     "PARTS grouped, 200 openings",
     time((i) => functions.get("PARTS")!(openings(200, i)), 40),
   );
+  for (const name of ["HARDWARE", "SETUPS", "MOUNTING", "FIT"]) {
+    print(
+      `${name}, 200 openings`,
+      time((i) => functions.get(name)!(openings(200, i)), 20),
+    );
+  }
   print(
     "CHECKS, 200 openings",
     time((i) => functions.get("CHECKS")!(openings(200, i)), 20),

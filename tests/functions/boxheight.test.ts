@@ -22,7 +22,7 @@ describe("BOXHEIGHT(space_height, space_below, space_above, step, unit)", () => 
     );
     expectValueError(
       () => BOXHEIGHT(1.5, 0.5, 0.25, 1),
-      "Of space_height 3/4 in is left for the box, which is less than one step of 1 in.",
+      "3/4 in of space_height is left for the box, which is less than one step of 1 in.",
     );
     expectValueError(() => BOXHEIGHT(8, 0.5, 0.25, -1), "step is -1 in. It must be 0 or more.");
   });

@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { CHECKS } from "../../src/functions";
 import { shown } from "../cell";
@@ -41,7 +42,7 @@ describe("CHECKS(openings, standards)", () => {
       one([["groove depth", "1/4"]]),
       "A",
       "look",
-      /takes more than half of the side's 15\/32 in/,
+      /takes more than half of the side and end's 15\/32 in/,
     ],
     [
       "a groove through the side",
@@ -109,7 +110,7 @@ describe("CHECKS(openings, standards)", () => {
       one([["front material", "Cherry"]]),
       "A",
       "look",
-      /^Solid Cherry with upright grain, 19 3\/8 in wide/,
+      /^A front of Cherry, which reads as solid wood, with upright grain, 19 3\/8 in wide/,
     ],
     ["a solid bottom held all round", one([["bottom material", "Cedar"]]), "A", "look", /cannot move with the seasons/],
     [
@@ -120,7 +121,7 @@ describe("CHECKS(openings, standards)", () => {
       ]),
       "A",
       "look",
-      /^The bottom is solid Cedar/,
+      /^The bottom is of Cedar, which reads as solid wood\./,
     ],
     ["an opening out of square", one([], "18; 18 1/16"), "A", "look", /measured from 18 in to 18 1\/16 in/],
     [
@@ -144,7 +145,7 @@ describe("CHECKS(openings, standards)", () => {
       one([["end reveal", 1]]),
       "A",
       "stop",
-      /left reveal of 1 in leaves the carcase's edge/,
+      /stops short of the opening's left edge/,
     ],
     [
       "fronts that stand out of the carcase",
@@ -185,6 +186,66 @@ describe("CHECKS(openings, standards)", () => {
       /reaches past the box's edge/,
     ],
     [
+      "tolerances of the shop's own that the slides do not allow",
+      one([["thickness tolerance", "1/32"]]),
+      "A",
+      "look",
+      /^The side space is likely up to 3\/64 in short or 1\/64 in over a side of what the slide allows\.$/,
+    ],
+    [
+      "a box as wide as its opening",
+      one([
+        ["slide", "undermount"],
+        ["undermount deduction", "15/16"],
+        ["groove offset", "1/2"],
+      ]),
+      "A",
+      "stop",
+      /^The side space is 0 in: the box is as wide as its opening, or wider/,
+    ],
+    [
+      "a screw that comes out of its stock",
+      one([["slide screw length", "5/8"]]),
+      "A1, A2",
+      "stop",
+      /^A slide screw of 5\/8 in comes out of its stock, 15\/32 in in all/,
+    ],
+    [
+      "a screw that nobody sells",
+      one([["screw lengths", "1/2; 1; 1 1/2"]]),
+      "A1, A2",
+      "look",
+      /^None of the screw lengths suits as slide screw for this stock/,
+    ],
+    [
+      "a front that no pull line falls on",
+      one([["pull line", 40]]),
+      "A1, A2",
+      "look",
+      /^None of the places of pull line/,
+    ],
+    [
+      "a pull whose holes lie past the front's side",
+      one([["pull line", 2]]),
+      "A1, A2",
+      "look",
+      /^The holes of a pull lie past the side of a front 19 3\/8 in wide/,
+    ],
+    ["a pull below its front", one([["pull height", 12]]), "A1, A2", "look", /^A pull 12 in down .* misses a front/],
+    [
+      "a case narrower than its frame's opening",
+      found(
+        [
+          ["Width", "Height", "Depth", "Drawers", "Case width"],
+          [18, 20, 20.5, 2, 17.5],
+        ],
+        [["construction", "face frame"]],
+      ),
+      "A",
+      "look",
+      /narrower than the frame's opening, by 1\/4 in a side/,
+    ],
+    [
       "no space between box and front",
       one(
         [
@@ -205,6 +266,36 @@ describe("CHECKS(openings, standards)", () => {
     expect(match, JSON.stringify(rows)).toBeDefined();
     expect(match!.slice(0, 2)).toEqual([where, level]);
     expect(String(match![3]).length).toBeGreaterThan(10);
+  });
+
+  test("the default tolerances, a guess at any shop, raise nothing; the shop's own raise what likely does not fit", () => {
+    const raised = (...standards: unknown[][]) =>
+      one(standards).filter((row) => /^The side space/.test(String(row[2]))).length;
+    expect(raised()).toBe(0);
+    expect(raised(["corner joint", "rabbet"], ["joint depth", "1/4"])).toBe(0);
+    expect(raised(["opening tolerance", "1/16"])).toBe(1);
+    expect(
+      raised(["opening tolerance", "1/16"], ["slide tolerance low", "1/16"], ["slide tolerance high", "1/16"]),
+    ).toBe(0);
+    const remedy = one([["opening tolerance", "1/16"]]).find((row) => /^The side space/.test(String(row[2])))![3];
+    expect(remedy).toMatch(/^Make the boxes 1\/32 in narrower.* measure closer.*side clearance, with slide tolerances/);
+  });
+
+  test("a cell that the plan has no use for is still found, and hides no other opening", () => {
+    const table = [
+      ["Opening", "Width", "Height", "Depth", "Drawers", "Front screws"],
+      ["A", 18, 20, 20.5, 2, "many"],
+      ["B", 18, 20, 9, 2, ""],
+    ];
+    expect(found(table).map((row) => row.slice(0, 3))).toEqual([
+      ["A", "stop", 'openings, row 2, Front screws is "many". It must be a plain number.'],
+      ["B", "stop", expect.stringMatching(/No slide fits/)],
+    ]);
+  });
+
+  test("knows at least twenty kinds of findings", () => {
+    const codes = [...readFileSync("src/functions/boundary/findings.ts", "utf8").matchAll(/^ {2}"([a-z]+\.\w+)":/gm)];
+    expect(new Set(codes.map(([, code]) => code)).size).toBeGreaterThanOrEqual(20);
   });
 
   test("headings that are not read, zeros read as blanks and reveals without effect are listed", () => {

@@ -17,11 +17,11 @@ describe("FRONTHEIGHT(face_height, count, gap, top_reveal, bottom_reveal, unit)"
   test("refuses gaps that eat the face", () => {
     expectValueError(
       () => FRONTHEIGHT(12, 97),
-      "A face of 12 in has no room for 97 fronts: gaps of 1/8 in and reveals of 0 in and 0 in take it all.",
+      "A face of 12 in has no room for 97 fronts: gaps of 1/8 in take it all.",
     );
     expectValueError(
       () => FRONTHEIGHT(10, 2, 1, 5, 4),
-      "A face of 10 in has no room for 2 fronts: gaps of 1 in and reveals of 5 in and 4 in take it all.",
+      "A face of 10 in has no room for 2 fronts: gaps of 1 in and a reveal of 5 in and a reveal of 4 in take it all.",
     );
   });
 

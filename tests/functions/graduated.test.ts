@@ -44,7 +44,7 @@ describe("GRADUATED(face_height, count, rule, amount, gap, unit)", () => {
     expectValueError(() => heights(28, 4, "arithmetic", -1), "amount is -1 in. It must be 0 or more.");
     expectValueError(
       () => heights(1, 10, "equal", null, 1),
-      "A face of 1 in has no room for 10 fronts: gaps of 1 in and reveals of 0 in and 0 in take it all.",
+      "A face of 1 in has no room for 10 fronts: gaps of 1 in take it all.",
     );
     expectValueError(() => heights(28, 4, "golden"), `rule is "golden". It can be "equal", "arithmetic", "geometric".`);
   });

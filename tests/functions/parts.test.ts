@@ -63,8 +63,10 @@ describe("PARTS(openings, standards, grouped)", () => {
     const parts = PARTS(openings(["A", 18, 20, 20.5, 2], ["B", 18, 20, 20.5, 2]), [["front match", "opening"]]);
     expect(parts[0]!.at(-1)).toBe("Grain group");
     expect(parts.filter(([name]) => name === "Front").map((r) => [r[1], r.at(-1)])).toEqual([
-      ["A1, A2", "A"],
-      ["B1, B2", "B"],
+      ["A1", "A"],
+      ["A2", "A"],
+      ["B1", "B"],
+      ["B2", "B"],
     ]);
     expect(row("Side", parts)!.at(-1)).toBe("");
   });

@@ -21,6 +21,12 @@ describe("WORKING(openings, drawer, standards)", () => {
     expect(how("A1").get("Front diagonal")![0]).toBeCloseTo(Math.hypot(19, 10.625), 6);
   });
 
+  test("tells how the drawer is mounted", () => {
+    expect(how("A1").get("Box spacer")![1]).toMatch(/^box bottom 10 7\/16 − top of the box below 9 5\/8$/);
+    expect(how("A1").get("Front past box left")).toEqual([1.1875, "front past opening 11/16 + side space 1/2"]);
+    expect(how("A1").get("Pull from left")).toEqual([9.5, "(front width 19) / 2"]);
+  });
+
   test("gives the cabinet's outside width, which a face frame hides", () => {
     expect(how("A1").get("Cabinet outside width")).toEqual([
       38.25,

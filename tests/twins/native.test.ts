@@ -26,6 +26,16 @@ const joint = fc.constantFrom("butt", "rabbet", "dado", "dovetail", "half-blind 
 
 const column = (result: unknown, row: Value[]) => (result as number[][])[(row[0] as number) - 1]![0];
 
+const oneOpening = (width: Value): unknown[][] => [
+  ["Width", "Height", "Depth", "Drawers"],
+  [width, 24, 22.5, 1],
+];
+const RABBETED = `OR(C#="rabbet",C#="dado")`;
+const CUTS = `IF(${RABBETED},3,1)`;
+const STOCK = `IF(OR(C#="butt",${RABBETED}),2*F#,0)`;
+const WORST = `(D#+${CUTS}*E#+${STOCK})/2`;
+const LIKELY = `SQRT(D#^2+${CUTS}*E#^2+(${STOCK})^2)/2`;
+
 const TWINS: Twin[] = [
   { call: "LENGTH", row: fc.tuple(whole(0, 90), whole(1, 15)), args: ([w, n]) => [`${w} ${n}/16`], native: "A#+B#/16" },
   {
@@ -129,6 +139,57 @@ const TWINS: Twin[] = [
     args: ([, ...args]) => args,
     native: "D#+(A#-1)*(B#-C#)/(ROUNDUP(B#/C#,0)-1)",
     pick: (result, row) => (result as unknown[][])[row[0] as number]![1],
+  },
+  {
+    // Row: which figure, opening width, joint, tolerances of opening, cut and thickness, of the slide low and high.
+    call: "FIT",
+    row: fc.tuple(whole(1, 7), inch(10, 40), joint, ...[4, 2, 2, 4, 4].map((most) => sixtyFourths(0, most))),
+    args: ([, width, corner, o, c, t, low, high]) => [
+      oneOpening(width!),
+      [
+        ["corner joint", corner],
+        ["joint depth", "1/4"],
+        ["side clearance", "7/16"],
+        ["opening tolerance", o],
+        ["cut tolerance", c],
+        ["thickness tolerance", t],
+        ["slide tolerance low", low],
+        ["slide tolerance high", high],
+      ],
+    ],
+    native:
+      `(B#-(B#-2*7/16))/2+CHOOSE(A#,0,-1,1,-1,1,-1,1)*CHOOSE(A#,0,` + `${WORST},${WORST},${LIKELY},${LIKELY},G#,H#)`,
+    pick: (result, row) => (result as unknown[][])[1]![row[0] as number],
+  },
+  {
+    // Row: box height, side thickness, copies, which of the corner screws' length and count.
+    call: "HARDWARE",
+    row: fc.tuple(inch(3, 20), fc.constantFrom(0.46875, 0.5, 0.71875, 0.75), whole(1, 9), whole(1, 2)),
+    args: ([height, side, copies]) => [
+      [
+        ["Width", "Height", "Depth", "Drawers", "Box heights", "Side thickness", "Quantity"],
+        [24, 24, 22.5, 1, height, side, copies],
+      ],
+    ],
+    native: "CHOOSE(D#,IF(B#<0.6,1,1.25),4*C#*MAX(2,ROUNDUP(A#/4,0)))",
+    pick: (result, row) => (result as unknown[][]).find(([item]) => item === "Pocket screw")![row[3] as number],
+  },
+  {
+    // Row: opening width, depth in whole slides, nail spacing, copies.
+    call: "HARDWARE",
+    row: fc.tuple(inch(12, 40), whole(5, 14), whole(2, 8), whole(1, 9)),
+    args: ([width, slides, spacing, copies]) => [
+      [
+        ["Width", "Height", "Depth", "Drawers", "Quantity"],
+        [width, 24, 2 * (slides as number) + 0.5, 1, copies],
+      ],
+      [
+        ["bottom fit", "applied"],
+        ["nail spacing", spacing],
+      ],
+    ],
+    native: "2*D#*(ROUNDUP((A#-1)/C#,0)+ROUNDUP(2*B#/C#,0))",
+    pick: (result) => (result as unknown[][]).find(([item]) => item === "Bottom nail")![2],
   },
 ];
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { PARTS, PLAN } from "../../src/functions";
+import { MOUNTING, PARTS, PLAN } from "../../src/functions";
 import { computedByLibreOffice } from "../libreoffice";
+import { MOUNTING_COLUMNS, mountingSheet } from "./mounting-sheet";
 import { COLUMNS, planSheet, type SheetJob } from "./plan-sheet";
 
 const INCH = {
@@ -142,6 +143,23 @@ describe("the same plan as native formulas, computed by LibreOffice, agrees cell
           Math.abs((value as number) - (computed[r]![c] as number)),
           `${String(plan[r]![0])} ${COLUMNS[c]}: ${String(value)} and ${String(computed[r]![c])}`,
         ).toBeLessThan(1e-9);
+      }),
+    );
+  });
+});
+
+describe("how the same drawers are mounted, as native formulas computed by LibreOffice, agrees cell for cell", () => {
+  test.each(JOBS)("$name", async (job) => {
+    const { rows, first, column } = mountingSheet(job);
+    const computed = (await computedByLibreOffice(rows)).slice(first).map((row) => row.slice(column));
+    const [heads, ...mounted] = MOUNTING(...tables(job));
+    expect(computed.length).toBe(mounted.length);
+    mounted.forEach((row, r) =>
+      MOUNTING_COLUMNS.forEach((name, c) => {
+        const ours = row[heads!.indexOf(name)];
+        const where = `${String(row[0])} ${name}: ${String(ours)} and ${String(computed[r]![c])}`;
+        if (typeof ours === "string") expect(ours, where).toBe(computed[r]![c] ?? "");
+        else expect(Math.abs((ours as number) - (computed[r]![c] as number)), where).toBeLessThan(1e-9);
       }),
     );
   });

@@ -1,4 +1,4 @@
-import { Fault, isPositive, isWhole, parseLength, ratio, terms, type Rational, type Unit } from "../length";
+import { Fault, isPositive, isWhole, parseLength, ratio, terms, type Mark, type Rational, type Unit } from "../length";
 import { MOST_FRONTS, type DrawerAsked } from "./fronts";
 
 /** A cell of a drawers list: a text, or a number already read. */
@@ -7,10 +7,11 @@ export type DrawersItem = string | Rational;
 /**
  * Reads how a face is divided. A lone whole number is a count of equal fronts; else each item is a fixed length
  * (`5 1/2`, `140 mm`) or parts of what is left (`1 part`, `1.5 parts`).
+ * @param plain the mark that lengths without one are taken to have
  * @throws Fault `drawers.none`, `drawers.count`, `drawers.tooMany`, `drawers.unreadable`, `drawers.notPositive`
  * @example readDrawers(["5 1/2; 1 part; 2 parts"], "in")
  */
-export function readDrawers(cells: readonly DrawersItem[], unit: Unit): DrawerAsked[] {
+export function readDrawers(cells: readonly DrawersItem[], unit: Unit, plain: Mark = unit): DrawerAsked[] {
   const items = cells.flatMap<DrawersItem>((cell) => (typeof cell === "string" ? splitList(cell) : [cell]));
   if (items.length === 0) throw new Fault("drawers.none");
   if (items.length === 1) {
@@ -18,7 +19,7 @@ export function readDrawers(cells: readonly DrawersItem[], unit: Unit): DrawerAs
     if (count !== undefined) return equalFronts(count);
   }
   if (items.length > MOST_FRONTS) throw new Fault("drawers.tooMany", { count: items.length, most: MOST_FRONTS });
-  return items.map((item, i) => readItem(item, i + 1, unit));
+  return items.map((item, i) => readItem(item, i + 1, unit, plain));
 }
 
 /** The items of a list in one text, separated by semicolons or line breaks; empty ones do not count. */
@@ -38,19 +39,19 @@ function equalFronts(count: bigint): DrawerAsked[] {
   return Array.from({ length: Number(count) }, () => ({ parts: ratio(1) }));
 }
 
-function readItem(item: DrawersItem, place: number, unit: Unit): DrawerAsked {
-  const asked = typeof item === "string" ? readText(item, place, unit) : { fixed: item };
+function readItem(item: DrawersItem, place: number, unit: Unit, plain: Mark): DrawerAsked {
+  const asked = typeof item === "string" ? readText(item, place, unit, plain) : { fixed: item };
   const size = "fixed" in asked ? asked.fixed : asked.parts;
   if (!isPositive(size)) throw new Fault("drawers.notPositive", { item, place });
   return asked;
 }
 
-function readText(text: string, place: number, unit: Unit): DrawerAsked {
+function readText(text: string, place: number, unit: Unit, plain: Mark): DrawerAsked {
   const parts = /^(.*\S)\s*parts?$/i.exec(text)?.[1];
   try {
     // A number of parts has no unit: 2 in parts is no share of anything.
     if (parts !== undefined && !/["'a-z]/i.test(parts)) return { parts: parseLength(parts, unit) };
-    if (parts === undefined) return { fixed: parseLength(text, unit) };
+    if (parts === undefined) return { fixed: parseLength(text, unit, plain) };
   } catch (fault) {
     if (!(fault instanceof Fault)) throw fault;
   }

@@ -18,10 +18,16 @@ export interface Term {
   value: Rational;
   count: number;
   minus: boolean;
+  /** The sum that it is itself, to stand in its place. */
+  sum?: Size;
 }
 
 export const plus = (name: string, of: Rational | Size, count = 1): Term => term(name, of, count, false);
 export const minus = (name: string, of: Rational | Size, count = 1): Term => term(name, of, count, true);
+
+/** A term that is shown as the sum that it is, and not by a name. */
+export const plusSum = (size: Size): Term => ({ ...term("", size, 1, false), sum: size });
+export const minusSum = (size: Size): Term => ({ ...term("", size, 1, true), sum: size });
 
 /** A size that was measured, bought or chosen. */
 export const given = (value: Rational, words: string): Size => new Size(value, () => words);
@@ -70,7 +76,8 @@ const term = (name: string, of: Rational | Size, count: number, isMinus: boolean
 /** A term of nothing only clutters the sum. */
 const counts = (t: Term, i: number): boolean => i === 0 || (t.count !== 0 && !isZero(t.value));
 
-function written({ name, value, count, minus: isMinus }: Term, first: boolean, write: Write): string {
+function written({ name, value, count, minus: isMinus, sum: own }: Term, first: boolean, write: Write): string {
+  if (own) return `${isMinus ? "− " : first ? "" : "+ "}${own.how(write)}`;
   const negative = value.s < 0n && value.n !== 0n;
   const sign = isMinus ? "−" : "+";
   const size = `${count === 1 ? "" : `${count} × `}${name} ${negative && !first ? `(${write(value)})` : write(value)}`;

@@ -25,14 +25,13 @@ export function findWord<W extends string>(value: unknown, words: readonly W[], 
   throw new Fault("word.unknown", { received: value, allowed: words });
 }
 
+/** Whether a text is that word; one with digits or signs in it is a sum, and no word: "slide - 1/2". */
 export const sameWord = (value: unknown, word: string): boolean =>
-  typeof value === "string" && fold(value) === fold(word);
+  typeof value === "string" && /^[a-z\s._-]+$/i.test(value) && fold(value) === fold(word);
 
 /** American spelling, lower case, letters alone: "Centre mount" is "center-mount". */
-const fold = (text: string): string =>
-  text
-    .toLowerCase()
-    .replace(/[^a-z]/g, "")
-    .replace("centre", "center")
-    .replace("rebate", "rabbet")
-    .replace("housing", "dado");
+const fold = (text: string): string => american(text.toLowerCase().replace(/[^a-z]/g, ""));
+
+/** British words of the trade in their American spelling; lower case. */
+export const american = (text: string): string =>
+  text.replace("centre", "center").replace("rebate", "rabbet").replace("housing", "dado");

@@ -51,3 +51,9 @@ export const wholePart = (a: Rational): bigint => {
 /** The greatest multiple of `step` that is not above `a`; `a` itself where the step is 0. */
 export const roundDown = (a: Rational, step: Rational): Rational =>
   isZero(step) ? a : multiply(step, ratio(wholePart(divide(a, step))));
+
+/** The least multiple of `step` that is not below `a`; `a` itself where the step is 0. */
+export const roundUp = (a: Rational, step: Rational): Rational => negate(roundDown(negate(a), step));
+
+/** A text that equal numbers alone share, for grouping. */
+export const keyOf = (a: Rational): string => `${a.s * a.n}/${a.d}`;

@@ -10,7 +10,16 @@ export class IncomingError extends Error {
 }
 
 /** Codes that mean "nothing fits": they become #N/A, all others #VALUE!. */
-const NOT_AVAILABLE = new Set(["slide.noneFits"]);
+const NOT_AVAILABLE = new Set([
+  "slide.noneFits",
+  "slide.noneFitsBox",
+  "sheets.noStockFor",
+  "sheets.noStock",
+  "sheets.partTooLarge",
+  "sheets.groupTooLarge",
+  "sheets.noneAvailable",
+  "sheets.stockExhausted",
+]);
 
 /**
  * The one place where a fault becomes a cell error. The host shows messages for #VALUE! and #N/A alone.

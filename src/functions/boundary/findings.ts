@@ -1,6 +1,7 @@
-import type { Finding } from "../../core/drawer";
+import type { Finding, Verdict } from "../../core/drawer";
 import type { Fault, Unit } from "../../core/length";
 import { len, message, titled } from "./messages";
+import { changeWords, missWords } from "./verdict";
 
 /** A finding in words: what is wrong or doubtful, and what to do about it. */
 export function wordingOf({ code, data }: Finding, unit: Unit): [finding: string, remedy: string] {
@@ -35,9 +36,21 @@ const FINDINGS: Record<string, Wording> = {
     `The ${String(side)} reveal has no effect on a side that has a neighbour.`,
     "Set the front gap or the partition thickness instead.",
   ],
-  "reveal.open": ({ side, reveal, thickness }, unit) => [
-    `A ${String(side)} reveal of ${len(reveal, unit)} leaves the carcase's edge of ${len(thickness, unit)} and the opening behind it uncovered.`,
-    "Make the reveal less than the cabinet is thick.",
+  "reveal.edge": ({ side, thickness }, unit) => [
+    `A ${String(side)} reveal as wide as the cabinet is thick, ${len(thickness, unit)}, leaves the carcase's whole edge bare.`,
+    "Make the reveal less than the cabinet is thick, unless the edge is to show.",
+  ],
+  "front.short": ({ side }) => [
+    `The front stops short of the opening's ${String(side)} edge, and the opening shows beside it.`,
+    "Make the reveal or the gap less, or the rail, partition or carcase thicker.",
+  ],
+  "overlay.collides": ({ name, rail, overlay }, unit) => [
+    `Fronts overlay the frame by ${len(overlay, unit)} from both sides of a ${String(name)} of ${len(rail, unit)}, and meet.`,
+    "Make the frame overlay less than half the rail.",
+  ],
+  "cabinet.heights": ({ a, b }, unit) => [
+    `Openings ${len(a, unit)} and ${len(b, unit)} high cannot share one top and one bottom.`,
+    "Give the rails above or below them, or different names under Cabinet.",
   ],
   "reveal.past": ({ side, by }, unit) => [
     `Fronts stand ${len(by, unit)} past the carcase at the ${String(side)}.`,
@@ -55,12 +68,16 @@ const FINDINGS: Record<string, Wording> = {
     `A gap of ${len(gap, unit)} between fronts is tight.`,
     "Fronts swell in damp weather and slides have play: common practice is 1/8 in (3 mm).",
   ],
+  "gap.tightInset": ({ gap }, unit) => [
+    `A gap of ${len(gap, unit)} round inset fronts is tight.`,
+    "Fronts swell in damp weather and carcases are seldom square: common practice is about 3/32 in (2 mm).",
+  ],
   "pull.one": ({ width }, unit) => [
     `A front ${len(width, unit)} wide has one pull: pulled at its end, the drawer racks.`,
     "Put two pulls on it, or set two pulls from above its width.",
   ],
   "front.solidUpright": ({ width, material }, unit) => [
-    `Solid ${String(material)} with upright grain, ${len(width, unit)} wide, moves across its width with the seasons.`,
+    `A front of ${String(material)}, which reads as solid wood, with upright grain, ${len(width, unit)} wide, moves across its width with the seasons.`,
     "Turn the grain horizontal, or leave the gaps that its movement needs.",
   ],
   "match.kerf": ({ kerf, gap, jump }, unit) => [
@@ -92,6 +109,14 @@ const FINDINGS: Record<string, Wording> = {
     `The box, ${len(width, unit)} wide and ${len(depth, unit)} deep, is much wider than deep and may rack.`,
     "Use two pulls and slides that are tied together, or divide the opening.",
   ],
+  "box.rubs": ({ below, above }, unit) => [
+    `The box has ${len(below, unit)} below it and ${len(above, unit)} above: it will rub.`,
+    "Leave space below and above for play, and for tilting the drawer in and out.",
+  ],
+  "bottom.noRecess": () => [
+    "An applied bottom leaves no recess for an undermount slide.",
+    "Take bottom fit grooved or open back, with the offset that the slide's data sheet asks for.",
+  ],
   "bottom.rubs": ({ below }, unit) => [
     `An applied bottom has only ${len(below, unit)} below it, and sags under load.`,
     "Leave at least 1/4 in (6 mm) below.",
@@ -101,11 +126,11 @@ const FINDINGS: Record<string, Wording> = {
     "Take a thicker bottom, or a muntin under its middle.",
   ],
   "bottom.solidGrain": ({ material }) => [
-    `The bottom is solid ${String(material)}.`,
+    `The bottom is of ${String(material)}, which reads as solid wood.`,
     "Run its grain from side to side, fix it at the front alone, and let it move under the back.",
   ],
   "bottom.solidHeld": ({ material, fit }) => [
-    `The bottom is solid ${String(material)} and held all round (${String(fit)}): it cannot move with the seasons.`,
+    `The bottom is of ${String(material)}, which reads as solid wood, and is held all round (${String(fit)}): it cannot move with the seasons.`,
     "Take bottom fit open back with the grain from side to side, or a sheet.",
   ],
   "groove.nearEdge": ({ offset }, unit) => [
@@ -133,8 +158,43 @@ const FINDINGS: Record<string, Wording> = {
     "Take slides of a higher rating; the maker's data and local codes decide.",
   ],
   "blocking.unknown": () => [
-    "Behind a face frame, side-mount slides need blocking out to the opening's side.",
+    "Behind a face frame, these slides need blocking out to the opening's side.",
     "Give the Case width, so that the blocking can be sized.",
+  ],
+  "blocking.narrow": ({ by }, unit) => [
+    `The case is narrower than the frame's opening, by ${len(by, unit)} a side.`,
+    "Measure the Case width again: inside the case, behind the frame.",
+  ],
+  "box.noSideSpace": ({ space }, unit) => [
+    `The side space is ${len(space, unit)}: the box is as wide as its opening, or wider.`,
+    "See the slide's own data sheet for its side clearance or undermount deduction.",
+  ],
+  "fit.unlikely": (data, unit) => {
+    const verdict = data as unknown as Verdict;
+    return [
+      `The side space is likely up to ${missWords(verdict, unit)} of what the slide allows.`,
+      `${changeWords(verdict, unit)} A larger or smaller box is set by the side clearance, with slide tolerances to match.`,
+    ];
+  },
+  "screw.through": ({ name, size, most }, unit) => [
+    `A ${String(name)} of ${len(size, unit)} comes out of its stock, ${len(most, unit)} in all.`,
+    "Take a shorter one, or set its length to auto.",
+  ],
+  "screw.none": ({ name }) => [
+    `None of the screw lengths suits as ${String(name)} for this stock.`,
+    "Add a length to the screw lengths, or fasten it in another way.",
+  ],
+  "pull.noLine": () => [
+    "None of the places of pull line falls on this front: it gets no pull.",
+    "Add a place to pull line, or set it to none for this opening.",
+  ],
+  "pull.pastSide": ({ width }, unit) => [
+    `The holes of a pull lie past the side of a front ${len(width, unit)} wide.`,
+    "Take fewer or shorter pulls, or move the pull line.",
+  ],
+  "pull.pastEdge": ({ height, down }, unit) => [
+    `A pull ${len(down, unit)} down from the upper edge misses a front ${len(height, unit)} high.`,
+    "Set the pull height to center, or less.",
   ],
   "stock.nominal": ({ part, thickness, least, most }, unit) => [
     `The ${String(part)} is given as ${len(thickness, unit)}; plywood sold by that name may measure ${String(least)} to ${String(most)} in (PS 1).`,
@@ -145,18 +205,29 @@ const FINDINGS: Record<string, Wording> = {
 const weight = (unit: Unit): string => (unit === "in" ? "lb" : "kg");
 
 /** What to do about an opening that cannot be planned. */
-const remedyOf = ({ code }: Fault): string =>
-  REMEDIES.find(([codes]) => codes.test(code))?.[1] ?? "Correct the cell; the other openings are planned all the same.";
+const remedyOf = ({ code }: Fault): string => REMEDIES.find(([codes]) => codes.test(code))?.[1] ?? "Correct the cell.";
 
 const REMEDIES: readonly (readonly [RegExp, string])[] = [
-  [/^slide\.noneFits/, "Measure the depth again, list a shorter slide, or make the box less deep."],
+  [/^slide\.noneFits$/, "Measure the depth again, or list a shorter slide."],
+  [/^slide\.noneFitsBox/, "Make the box deeper, or list a shorter slide."],
+  [/^slide\.aboveBox/, "Lower the slide centerline, or make the box higher."],
   [/^slide\.|^box\.deduction/, "See the slide's own data sheet, and set the standard that it names."],
-  [/^fronts\.|^face\.|^front\./, "Ask for fewer or lower fronts, or for smaller gaps and reveals."],
+  [/^front\.bandThick/, "Take a thinner band, or a larger front."],
+  [/^fronts\.|^face\./, "Ask for fewer or lower fronts, or for smaller gaps and reveals."],
   [/^drawers\./, "Write a count, or a list such as 5 1/2; 1 part; 2 parts."],
-  [/^box\.(spaceLow|spaceBelowStep|zoneLow|low|height)/, "Ask for fewer drawers, or for less space below and above."],
+  [/^box\.zoneLow/, "Make the front higher, ask for fewer drawers, or leave less space below and above."],
+  [/^box\.deep/, "Make the box depth less."],
+  [/^box\.(spaceLow|spaceBelowStep|low|height)/, "Ask for fewer drawers, or for less space below and above."],
   [/^box\./, "Measure again, or take thinner stock or slides that need less room."],
+  [/^groove\.playEatsHold/, "Allow less play, or cut the groove deeper."],
   [/^joint\.|^groove\./, "Make the cut less deep than its stock, and give it where the joint needs it."],
   [/^cabinet\./, "Give them one value, or different names under Cabinet."],
   [/^argument\.date|^length\.tooLarge/, "Format the cell as text before typing a fraction."],
   [/^table\.|^openings\./, "Correct the table; nothing can be planned before."],
 ];
+
+/** What to mind where the piece in hand is small. */
+export const cutCaution = (caution: "short" | "narrow"): string =>
+  caution === "short"
+    ? "Caution: the piece is short along the fence. Cut it another way, or hold it in a sled, as the saw's manual says."
+    : "Caution: the piece is narrow. Use push blocks or a sled, as the saw's manual says.";

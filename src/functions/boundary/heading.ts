@@ -1,4 +1,5 @@
 import { distance } from "fastest-levenshtein";
+import { american } from "../../core/drawer";
 import { Fault, isBlank, type Mark } from "../../core/length";
 import type { Cell } from "./cell";
 
@@ -64,8 +65,4 @@ const MARKS: Record<string, Mark> = {
 };
 
 /** Letters and digits alone, in American spelling. */
-export const fold = (text: string): string =>
-  text
-    .toLowerCase()
-    .replace(/[^\p{L}\p{N}]/gu, "")
-    .replace("centre", "center");
+export const fold = (text: string): string => american(text.toLowerCase().replace(/[^\p{L}\p{N}]/gu, ""));

@@ -25,9 +25,15 @@ export interface JobTables {
  * Runs a cell function of the tables `openings` and `standards`.
  * @param raw all arguments as they came, the openings first
  * @param standards the place of the standards among them
+ * @param between reads what stands between the two tables, for faults go from left to right
  */
-export function withJob<R>(raw: readonly unknown[], standards: number, body: (tables: JobTables) => R): R {
-  return tableCall(raw, (tellUnit) => body(readJobTables(raw, standards, tellUnit)));
+export function withJob<R>(
+  raw: readonly unknown[],
+  standards: number,
+  body: (tables: JobTables) => R,
+  between?: () => void,
+): R {
+  return tableCall(raw, (tellUnit) => body(readJobTables(raw, standards, tellUnit, between)));
 }
 
 /** Runs `body` once no error has come in; its faults become cell errors, in the unit that it has told. */
@@ -46,8 +52,10 @@ export function readJobTables(
   raw: readonly unknown[],
   standards: number,
   tellUnit: (unit: Unit) => void = () => {},
+  between: () => void = () => {},
 ): JobTables {
   const openings = readTable("openings", raw[0], OPENING_HEADINGS, REQUIRED_HEADINGS);
+  between();
   const values = readNamedValues<StandardName | "unit">("standards", raw[standards], ["unit", ...STANDARD_NAMES]);
   tellUnit(readUnit(values.get("unit")));
   return { job: readJob(openings, values), openings };

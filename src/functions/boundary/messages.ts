@@ -1,4 +1,12 @@
-import { isPositive, writeLength, type Fault, type FaultData, type Rational, type Unit } from "../../core/length";
+import {
+  isPositive,
+  isZero,
+  writeLength,
+  type Fault,
+  type FaultData,
+  type Rational,
+  type Unit,
+} from "../../core/length";
 
 /** The wording of a fault, for the unit of the call: which argument, what was received, what is allowed. */
 export function message(fault: Fault, unit: Unit): string {
@@ -27,6 +35,7 @@ const LENGTHS = `a number, or a text such as 23 7/16, 1' 11 7/16" or 595 mm`;
 
 const list = (words: unknown): string => (words as string[]).map(titled).join(", ");
 export const titled = (name: string): string => name[0]!.toUpperCase() + name.slice(1);
+const partOf = (part: unknown, drawer: unknown): string => `${String(part)}${drawer ? ` of ${String(drawer)}` : ""}`;
 const rows = (numbers: unknown): string => (numbers as number[]).join(" and ");
 
 const CATALOGUE: Record<string, Wording> = {
@@ -77,7 +86,7 @@ const CATALOGUE: Record<string, Wording> = {
   "box.spaceLow": ({ space, below, above }, unit) =>
     `space_height is ${len(space, unit)}, of which ${len(below, unit)} below and ${len(above, unit)} above the box leave nothing.`,
   "box.spaceBelowStep": ({ left, step }, unit) =>
-    `Of space_height ${len(left, unit)} is left for the box, which is less than one step of ${len(step, unit)}.`,
+    `${len(left, unit)} of space_height is left for the box, which is less than one step of ${len(step, unit)}.`,
   "box.sidesThick": ({ width, side, both }, unit) =>
     `box_width is ${len(width, unit)}. With two sides of ${len(side, unit)} it must be more than ${len(both, unit)}.`,
   "box.endsThick": ({ depth, end, both }, unit) =>
@@ -102,7 +111,12 @@ const CATALOGUE: Record<string, Wording> = {
     `A groove of ${len(width, unit)} with a kerf of ${len(kerf, unit)} takes ${passes} passes. At most ${most} are allowed.`,
 
   "fronts.noRoom": ({ face, count, gap, first, last }, unit) =>
-    `A face of ${len(face, unit)} has no room for ${count} fronts: gaps of ${len(gap, unit)} and reveals of ${len(first, unit)} and ${len(last, unit)} take it all.`,
+    `A face of ${len(face, unit)} has no room for ${count === 1 ? "a front" : `${count} fronts`}: ${[
+      ...(count === 1 ? [] : [`gaps of ${len(gap, unit)}`]),
+      ...[first, last]
+        .filter((reveal) => !isZero(reveal as Rational))
+        .map((reveal) => `a reveal of ${len(reveal, unit)}`),
+    ].join(" and ")} take it all.`,
   "fronts.fixedTall": ({ fixed, room }, unit) =>
     `drawers asks for fixed fronts that add up to ${len(fixed, unit)}. The face has room for ${len(room, unit)}.`,
   "fronts.nothingToShare": ({ fixed }, unit) =>
@@ -133,7 +147,8 @@ const CATALOGUE: Record<string, Wording> = {
     `${table} has no header row: its first row holds ${(first as unknown[]).slice(0, 4).map(quoted).join(", ")}. It needs ${list(required)}.`,
   "table.noRows": ({ table }) => `${table} has a header row and nothing below it.`,
   "table.headingTwice": ({ table, name }) => `${table} has the heading ${titled(name as string)} twice.`,
-  "table.headingMissing": ({ table, missing }) => `${table} lacks the heading ${list(missing)}.`,
+  "table.headingMissing": ({ table, missing }) =>
+    `${table} lacks the heading${(missing as string[]).length > 1 ? "s" : ""} ${list(missing)}.`,
   "table.headingMisspelt": ({ table, heading, nearest }) =>
     `${table} has the heading ${quoted(heading)}. Is it ${titled(nearest as string)}? A column of your own needs a name less like it.`,
   "table.headingUnit": ({ table, heading }) =>
@@ -164,6 +179,11 @@ const CATALOGUE: Record<string, Wording> = {
   "slide.noneFitsBox": ({ depth }, unit) => `No slide on sale is as short as the box is deep, ${len(depth, unit)}.`,
   "slide.aboveBox": ({ centerline, height }, unit) =>
     `slide centerline is ${len(centerline, unit)} up the box, which is only ${len(height, unit)} high.`,
+  "pull.lineUnknown": () =>
+    "pull line is measured from the cabinet's outer edge, which the openings of a face frame do not tell. Set it to none.",
+  "pull.lineMany": ({ count, most }) =>
+    `${String(count)} places of pull line fall on one front, which takes ${String(most)} pulls at most.`,
+  "kerf.none": () => "kerf is 0, and no blade cuts so thin. Give what the blade cuts.",
   "box.deductionWide": ({ opening, deduction }, unit) =>
     `opening width is ${len(opening, unit)}. An undermount deduction of ${len(deduction, unit)} leaves no box.`,
   "box.deep": ({ depth, room }, unit) =>
@@ -178,4 +198,28 @@ const CATALOGUE: Record<string, Wording> = {
       : `front ${front} lies wholly before the carcase: there is no opening behind it for a box.`,
   "box.low": ({ height, bottom }, unit) =>
     `a box of ${len(height, unit)} has no inside height: its bottom and what is below take ${len(bottom, unit)}.`,
+
+  "number.negative": ({ argument, received }) => `${argument} is ${quoted(received)}. It must be 0 or more.`,
+  "sheets.noStockFor": ({ row, name, material, thickness }, unit) =>
+    `parts, row ${row} (${name as string}) finds no stock${material ? ` of ${material as string}` : ""}${thickness ? ` ${len(thickness, unit)} thick` : ""}.`,
+  "sheets.noStock": () => "stock is blank: there is nothing to cut from.",
+  "sheets.partTooLarge": ({ part, drawer, length, width }, unit) =>
+    `${partOf(part, drawer)}${length ? `, ${len(length, unit)} × ${len(width, unit)},` : ""} fits no sheet of its stock, the way its grain allows.`,
+  "sheets.groupTooLarge": ({ group }) =>
+    `The parts of grain group ${quoted(group)} in one row fit no sheet of their stock.`,
+  "sheets.noneAvailable": ({ part, drawer }) => `${partOf(part, drawer)} fits only stock of which none is available.`,
+  "sheets.stockExhausted": () => "The stock available does not suffice for all parts.",
+  "sheets.priceMissing": ({ stock }) =>
+    `stock, ${stock as string} has no price, and others have. Give it one, or Available where it is an offcut of yours.`,
+  "sheets.priceNegative": ({ stock }) => `stock, ${stock as string} has a price below 0.`,
+  "sheets.kerfNegative": ({ received }, unit) => `kerf is ${len(received, unit)}. It must be 0 or more.`,
+  "sheets.trimNegative": ({ received }, unit) => `trim is ${len(received, unit)}. It must be 0 or more.`,
+  "sheets.quantityNotWhole": ({ part, drawer, received }) =>
+    `${partOf(part, drawer)} is wanted ${quoted(received)} times. It must be a whole number.`,
+  "sheets.availableNotWhole": ({ stock, received }) =>
+    `stock, ${stock as string} has ${quoted(received)} available. It must be a whole number.`,
+  "sheets.partNotPositive": ({ part, drawer }) => `${partOf(part, drawer)} has a size of 0 or less.`,
+  "sheets.stockNotPositive": ({ stock }) => `stock, ${stock as string} has no size left once it is trimmed.`,
+  "sheets.tooFine": () =>
+    "The sizes of parts and stock are too fine to be laid out together: round them to what a saw can cut.",
 };

@@ -12,12 +12,14 @@ export function readNamedValues<N extends string>(table: string, raw: unknown, k
   const names = new Names(known);
   const values = new Map<N, Typed>();
   const seen = new Map<N, number>();
-  for (const { number, cells } of readRange(table, raw)) {
+  // Rows that hold nothing arrive as zeros from some hosts.
+  const rows = readRange(table, raw).filter(({ cells }) => cells.some(({ value }) => value !== 0 && !isBlank(value)));
+  for (const [i, { number, cells }] of rows.entries()) {
     const [nameCell = { value: null }, value = { value: null }, ...others] = cells;
     if (others.some((cell) => !isBlank(cell.value))) {
       throw new Fault("table.notTwoColumns", { table, columns: cells.length });
     }
-    if (number === 1 && isTitle(nameCell, value)) continue;
+    if (i === 0 && isTitle(nameCell, value)) continue;
     const { name, mark } = readName(table, number, nameCell, value, names);
     const other = seen.get(name);
     if (other !== undefined) throw new Fault("table.nameTwice", { table, name, rows: [other, number] });

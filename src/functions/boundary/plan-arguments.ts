@@ -1,12 +1,37 @@
-import { failed, planJob, type Job, type PlannedOpening } from "../../core/drawer";
+import { failed, planJob, within, type Job, type PlannedOpening } from "../../core/drawer";
 import { Fault, isBlank, naming } from "../../core/length";
 import { readCell } from "./cell";
+import { cellError } from "./cell-error";
+import type { CellResult } from "./result";
 
-/** The whole plan, or the fault of its first opening that cannot be planned. */
-export const plannedOrFault = (job: Job): PlannedOpening[] =>
-  planJob(job).map((planned) => {
-    if (failed(planned)) throw planned.fault;
-    return planned;
+/** The whole plan, or its first fault: cells that cannot be read come before what cannot be built. */
+export function plannedOrFault(job: Job): PlannedOpening[] {
+  const plan = planJob(job);
+  const faults = plan.filter(failed).map(({ fault }) => fault);
+  const first = faults.find(({ data }) => data.argument !== undefined) ?? faults[0];
+  if (first) throw first;
+  return plan as PlannedOpening[];
+}
+
+/**
+ * The rows of every opening; one that fails gives one row, its label and then error cells, and the others are right.
+ * @param columns how many the table has
+ * @param labels how many of them, at the left, hold the label
+ */
+export const rowsOfOpenings = (
+  job: Job,
+  columns: number,
+  labels: number,
+  rows: (planned: PlannedOpening) => CellResult[][],
+): CellResult[][] =>
+  planJob(job).flatMap((planned) => {
+    try {
+      if (failed(planned)) throw planned.fault;
+      return within(planned.opening, () => rows(planned));
+    } catch (fault) {
+      const error = cellError(fault, job.unit);
+      return [Array.from({ length: columns }, (_, i) => (i < labels ? planned.opening.label : error))];
+    }
   });
 
 /** A TRUE or FALSE, which some hosts pass as 1 and 0; blank is the default. */

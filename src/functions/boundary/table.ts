@@ -18,7 +18,9 @@ export function readTable<N extends string>(
   known: readonly N[],
   required: readonly N[],
 ): Table<N> {
-  const [header, ...body] = readRange(table, raw);
+  const [header, ...body] = readRange(table, raw).filter(({ cells }) =>
+    cells.some(({ value }) => value !== 0 && !isBlank(value)),
+  );
   if (!header) throw new Fault("table.blank", { table, required });
   const names = new Names(known);
   const headings = header.cells.map((cell) => readHeading(table, cell, names));
@@ -53,10 +55,15 @@ function checkHeadings<N extends string>(
   required: readonly N[],
 ): void {
   const seen = new Set<N>();
+  const own = new Set<string>();
   for (const { name, typed } of headings) {
-    if (name && seen.has(name)) throw new Fault("table.headingTwice", { table, name });
+    if (name ? seen.has(name) : own.has(fold(typed)))
+      throw new Fault("table.headingTwice", { table, name: name ?? typed });
     if (name) seen.add(name);
-    else checkSpelling(table, typed, names);
+    else if (fold(typed) !== "") {
+      own.add(fold(typed));
+      checkSpelling(table, typed, names);
+    }
   }
   if (seen.size === 0) throw new Fault("table.noHeader", { table, required, first: cells.map(({ value }) => value) });
   const missing = required.filter((name) => !seen.has(name));
@@ -71,10 +78,11 @@ function checkSpelling<N extends string>(table: string, typed: string, names: Na
   if (edits <= 2) throw new Fault("table.headingMisspelt", { table, heading: typed, nearest: name });
 }
 
-/** Columns that hold something under a heading that says nothing to us. */
+/** Headings that say nothing to us, and columns that hold something under no heading at all. */
 function unread<N extends string>(headings: readonly Heading<N>[], body: readonly RangeRow[]): string[] {
-  const columns = Math.max(...body.map(({ cells }) => cells.length));
+  const columns = body.reduce((most, { cells }) => Math.max(most, cells.length), headings.length);
+  const holds = (c: number): boolean => body.some(({ cells }) => !isBlank(cells[c]?.value) && cells[c]?.value !== 0);
   return Array.from({ length: columns }, (_, c) => c)
-    .filter((c) => !headings[c]?.name && body.some(({ cells }) => !isBlank(cells[c]?.value) && cells[c]?.value !== 0))
-    .map((c) => headings[c]?.typed || `column ${c + 1}`);
+    .filter((c) => !headings[c]?.name && (headings[c]?.typed || holds(c)))
+    .map((c) => headings[c]?.typed || `number ${c + 1}, which has no heading,`);
 }

@@ -1,5 +1,6 @@
-import { add, isZero, less, multiply, ratio, subtract, type Rational } from "../../length";
+import { add, equal, isNegative, less, multiply, ratio, subtract, type Rational } from "../../length";
 import { designLoad } from "../../wood";
+import { blockingOf } from "../hardware/slides";
 import { setbackOf } from "../plan/box-plan";
 import type { Drawer, PlannedOpening } from "../plan/plan";
 import { half, isMoreThan, limit, look, stop, type Found } from "./finding";
@@ -10,7 +11,8 @@ export function checkBox(drawer: Drawer): Found[] {
   const s = opening.standards;
   const { unit } = opening;
   const found: Found[] = [];
-  const mounted = s.slide === "side-mount" || s.slide === "center-mount";
+  // A center-mount slide runs under the bottom, and a wood runner is as high as one makes it.
+  const mounted = s.slide === "side-mount";
   if (mounted && less(drawer.sideHeight.value, s["slide height"])) {
     found.push(stop("box.belowSlide", { height: drawer.sideHeight.value, slide: s["slide height"] }));
   } else if (mounted && drawer.slideCenterline) {
@@ -25,7 +27,10 @@ export function checkBox(drawer: Drawer): Found[] {
     found.push(look("box.belowFront", { by: subtract(front.bottom.value, boxBottom.value) }));
   }
   const above = subtract(drawer.zone.top.value, top);
-  if (opening.boxHeights && less(above, s["space above"]))
+  const tight = limit("1/16", "1.5", unit);
+  if (less(s["space below"], tight) || less(above, tight))
+    found.push(look("box.rubs", { below: s["space below"], above }));
+  else if (opening.boxHeights && less(above, s["space above"]))
     found.push(look("box.tightAbove", { above, asked: s["space above"] }));
   if (isMoreThan(stock.width.value, multiply(stock.depth.value, ratio(3, 2)))) {
     found.push(look("box.wide", { width: stock.width.value, depth: stock.depth.value }));
@@ -40,16 +45,20 @@ export function checkStock({ opening, drawers }: PlannedOpening): Found[] {
   const { stock } = drawers[0]!;
   const found: Found[] = [];
   if (s["bottom fit"] === "applied") {
+    if (s.slide === "undermount") found.push(stop("bottom.noRecess"));
     if (less(s["space below"], limit("1/4", "6", unit))) found.push(look("bottom.rubs", { below: s["space below"] }));
   } else {
     const offset = s["groove offset"];
     if (less(offset, limit("1/4", "6", unit))) found.push(look("groove.nearEdge", { offset }));
     if (s.slide === "undermount" && less(offset, limit("1/2", "12.7", unit)))
       found.push(look("groove.undermount", { offset }));
-    for (const [part, thickness] of [
-      ["side", stock.side],
-      ["end", stock.end],
-    ] as const) {
+    const parts = equal(stock.side, stock.end)
+      ? ([["side and end", stock.side]] as const)
+      : ([
+          ["side", stock.side],
+          ["end", stock.end],
+        ] as const);
+    for (const [part, thickness] of parts) {
       if (isMoreThan(s["groove depth"], half(thickness)))
         found.push(look("groove.deep", { part, depth: s["groove depth"], thickness }));
     }
@@ -63,8 +72,10 @@ export function checkStock({ opening, drawers }: PlannedOpening): Found[] {
   const rating = s["slide rating"];
   const load = designLoad(stock.insideWidth.value, stock.insideDepth.value, unit);
   if (rating !== undefined && rating < load) found.push(stop("slide.overloaded", { rating, load }));
-  if (s.construction === "face frame" && s.slide === "side-mount" && !opening.caseWidth)
-    found.push(look("blocking.unknown"));
+  const blocking = blockingOf(drawers[0]!);
+  // A center-mount slide hangs on the frame's rail.
+  if (!blocking && s.slide !== "center-mount") found.push(look("blocking.unknown"));
+  if (blocking && isNegative(blocking)) found.push(look("blocking.narrow", { by: blocking.neg() }));
   return found;
 }
 
@@ -77,5 +88,5 @@ function checkJoint(joint: string, depth: Rational | undefined, side: Rational, 
 
 function checkDepth(opening: Rational, box: Rational, setback: Rational, rear: Rational): Found[] {
   const behind = subtract(subtract(opening, setback), box);
-  return less(behind, rear) && !isZero(rear) ? [look("box.rearClearance", { behind, rear })] : [];
+  return less(behind, rear) ? [look("box.rearClearance", { behind, rear })] : [];
 }

@@ -1,9 +1,10 @@
-import { isNegative, isPositive, isZero, less, subtract } from "../../length";
-import { pullsOf, stripOf } from "../plan/parts";
+import { equal, isNegative, isPositive, less, subtract, times } from "../../length";
+import { stripOf } from "../plan/parts";
 import type { PlannedOpening } from "../plan/plan";
+import { pullsOf } from "../plan/pulls";
 import type { Standards } from "../tables/standards";
 import { isMoreThan, limit, look, stop, type Found } from "./finding";
-import { isSheetGood } from "./stock";
+import { isSolidWood } from "./stock";
 
 /** What is doubtful about the fronts of an opening. */
 export function checkFronts(planned: PlannedOpening, ends: { left: boolean; right: boolean }): Found[] {
@@ -15,27 +16,53 @@ export function checkFronts(planned: PlannedOpening, ends: { left: boolean; righ
     const shares = opening.drawers.some((drawer) => "parts" in drawer);
     found.push(look(shares ? "fronts.remainder" : "fronts.unfilled", { left: fronts.left, step: s["front step"] }));
   }
-  if (drawers.length > 1 && less(s["front gap"], limit("1/16", "1.5", unit)))
+  const isInset = s["front style"] === "inset";
+  const hasNeighbour = drawers.length > 1 || (!isInset && !(ends.left && ends.right));
+  if (hasNeighbour && less(s["front gap"], limit("1/16", "1.5", unit))) {
     found.push(look("gap.tight", { gap: s["front gap"] }));
-  if (s["front style"] === "inset" && less(s["inset gap"], limit("1/16", "1.5", unit))) {
-    found.push(look("gap.tight", { gap: s["inset gap"] }));
+  }
+  if (isInset && less(s["inset gap"], limit("1/16", "1.5", unit))) {
+    found.push(look("gap.tightInset", { gap: s["inset gap"] }));
   }
   const width = drawers[0]!.front.width.value;
-  if (pullsOf(drawers[0]!) === 1 && !less(width, s["two pulls from"])) found.push(look("pull.one", { width }));
+  if (pullsOf(drawers[0]!).length === 1 && !less(width, s["two pulls from"])) found.push(look("pull.one", { width }));
   if (
-    !isSheetGood(s["front material"]) &&
+    isSolidWood(s["front material"]) &&
     s["front grain"] === "vertical" &&
     isMoreThan(width, limit("12", "300", unit))
   ) {
     found.push(look("front.solidUpright", { width, material: s["front material"] }));
   }
   if (s["front match"] === "opening" && drawers.length > 1) {
-    const { between } = stripOf(planned);
-    if (isMoreThan(between, s["front gap"])) {
-      found.push(look("match.kerf", { kerf: s.kerf, gap: s["front gap"], jump: subtract(between, s["front gap"]) }));
+    const { between, hung } = stripOf(planned);
+    if (isMoreThan(between, hung)) {
+      found.push(look("match.kerf", { kerf: s.kerf, gap: hung, jump: subtract(between, hung) }));
     }
   }
-  return [...found, ...checkReveals(s, ends)];
+  return [...found, ...checkReveals(s, ends), ...checkShares(planned)];
+}
+
+/** Where a rail or partition is thinner than the gap between the fronts before it, the opening shows beside it. */
+function checkShares({ opening, face }: PlannedOpening): Found[] {
+  const s = opening.standards;
+  if (s["front style"] === "inset") return [];
+  if (s.construction === "face frame") return checkRails(s);
+  const over: [string, boolean][] = [
+    ["left", isNegative(face.left.value)],
+    ["right", isNegative(face.right.value)],
+    ["bottom", isPositive(face.bottom.value)],
+    ["top", less(face.top.value, opening.least("height"))],
+  ];
+  return over.filter(([, shows]) => shows).map(([side]) => stop("front.short", { side }));
+}
+
+/** Fronts above and below a frame's rail overlay it from both sides. */
+function checkRails(s: Standards): Found[] {
+  return (["rail above", "rail below"] as const).flatMap((name): Found[] => {
+    const rail = s[name];
+    if (rail === undefined || rail === "none" || !isMoreThan(times(2, s["frame overlay"]), rail)) return [];
+    return [stop("overlay.collides", { name, rail, overlay: s["frame overlay"] })];
+  });
 }
 
 /** An overlay front must cover the carcase's edge, and should not stand out past it unseen. */
@@ -50,7 +77,8 @@ function checkReveals(s: Standards, ends: { left: boolean; right: boolean }): Fo
   ];
   return reveals.flatMap(([side, reveal]): Found[] => {
     const thickness = s["cabinet thickness"];
-    if (!less(reveal, thickness) && !isZero(thickness)) return [stop("reveal.open", { side, reveal, thickness })];
+    // One that leaves the opening itself uncovered is found by its share.
+    if (equal(reveal, thickness)) return [look("reveal.edge", { side, thickness })];
     return isNegative(reveal) ? [look("reveal.past", { side, by: reveal.neg() })] : [];
   });
 }

@@ -1,11 +1,13 @@
-import { Fault } from "../../length";
-import { failed, type Plan, type PlannedOpening } from "../plan/plan";
+import { equal, Fault } from "../../length";
+import { failed, within, type Plan, type PlannedOpening } from "../plan/plan";
 import type { Job } from "../tables/job";
 import type { Opening, OpeningHeading } from "../tables/opening";
 import type { Table } from "../tables/table";
 import { checkBox, checkStock } from "./boxes";
-import { stop, type Finding, type Found } from "./finding";
+import { look, stop, type Finding, type Found } from "./finding";
+import { checkFit } from "./fit";
 import { checkFronts } from "./fronts";
+import { checkPull, checkScrews } from "./hardware";
 import { checkSolidBottom, checkThickness } from "./stock";
 import { checkInnerReveals, checkMeasurements, checkTables } from "./tables";
 
@@ -18,15 +20,43 @@ export type { Finding, Level } from "./finding";
 export function findingsOf(table: Table<OpeningHeading>, job: Job, plan: Plan): Finding[] {
   return together([
     ...checkTables(table, job),
+    ...checkCabinets(job, plan),
     ...plan.flatMap((planned) => [
       ...at(
         planned.opening.label,
         faultless(() => checkMeasurements(planned.opening)),
       ),
-      ...(failed(planned) ? at(planned.opening.label, [asFinding(planned.fault)]) : checkPlanned(planned)),
+      ...(failed(planned) ? at(planned.opening.label, [asFinding(planned.fault)]) : checkReadable(planned)),
     ]),
   ]);
 }
+
+/** A cell that the plan has no use for may still be wrong: it is found, and hides no other opening. */
+function checkReadable(planned: PlannedOpening): Finding[] {
+  try {
+    return within(planned.opening, () => checkPlanned(planned));
+  } catch (thrown) {
+    if (!(thrown instanceof Fault)) throw thrown;
+    return at(planned.opening.label, [asFinding(thrown)]);
+  }
+}
+
+/** Openings side by side under one top and over one bottom are equally high, unless rails say otherwise. */
+function checkCabinets({ cabinets }: Job, plan: Plan): Finding[] {
+  const planned = new Map(plan.filter((p): p is PlannedOpening => !failed(p)).map((p) => [p.opening, p]));
+  return cabinets.flatMap(({ openings }) => {
+    const able = openings.filter((opening) => planned.has(opening));
+    const first = able[0];
+    if (!first || first.standards.construction === "face frame") return [];
+    const bare = able.filter(({ standards: s }) => !isRail(s["rail above"]) && !isRail(s["rail below"]));
+    const odd = bare.find((opening) => !equal(opening.least("height"), bare[0]!.least("height")));
+    if (!odd) return [];
+    const heights = { a: bare[0]!.least("height"), b: odd.least("height") };
+    return at(`${bare[0]!.label}, ${odd.label}`, [look("cabinet.heights", heights)]);
+  });
+}
+
+const isRail = (rail: unknown): boolean => rail !== undefined && rail !== "none";
 
 function checkPlanned(planned: PlannedOpening): Finding[] {
   const { opening, drawers } = planned;
@@ -36,6 +66,8 @@ function checkPlanned(planned: PlannedOpening): Finding[] {
     ...at(opening.label, checkFronts(planned, ends)),
     ...drawers.flatMap((drawer) => at(drawer.label, checkBox(drawer))),
     ...at(opening.label, checkStock(planned)),
+    ...at(opening.label, checkFit(planned)),
+    ...drawers.flatMap((drawer) => at(drawer.label, [...checkScrews(drawer), ...checkPull(drawer)])),
     ...at(opening.label, checkThickness(planned)),
     ...at(opening.label, checkSolidBottom(planned)),
   ];
@@ -66,10 +98,16 @@ function together(findings: readonly Finding[]): Finding[] {
   for (const finding of findings) {
     const key = `${finding.level} ${finding.code} ${Object.values(finding.data).map(keyOf).join("|")}`;
     const like = merged.get(key);
-    if (like && finding.code !== "plan.fault") merged.set(key, { ...like, where: `${like.where}, ${finding.where}` });
+    if (like && isOfCell(finding)) merged.set(key, { ...like, where: `${like.where}, ${finding.where}` });
     else merged.set(like ? `${key} ${finding.where}` : key, finding);
   }
   return [...merged.values()];
 }
 
-const keyOf = (value: unknown): string => (value instanceof Fault ? value.code : String(value));
+/** A cell that cannot be read is one finding, however many openings want it. */
+const keyOf = (value: unknown): string =>
+  value instanceof Fault ? `${value.code} ${String(value.data.argument)}` : String(value);
+
+/** Whether a finding is of one cell, and not of each opening that it stands in. */
+const isOfCell = ({ data: { fault } }: Finding): boolean =>
+  !(fault instanceof Fault) || fault.data.argument !== undefined;

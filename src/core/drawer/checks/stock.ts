@@ -2,11 +2,13 @@ import { equal, ratio, type Rational } from "../../length";
 import type { PlannedOpening } from "../plan/plan";
 import { look, type Found } from "./finding";
 
-/** Stock that has no grain to move across: sheets of any kind, by the words of their names. */
-export const isSheetGood = (material: string): boolean =>
-  /ply|mdf|hdf|hardboard|particle|chipboard|melamine|laminate|osb|board|baltic|veneer/i.test(material);
+/** Wood that moves across its grain: what is not named as a sheet of some kind, or as no wood at all. */
+export const isSolidWood = (material: string): boolean =>
+  !/ply|mdf|hdf|\bosb\b|(hard|particle|chip|fib(re|er)|block|lam(in)?) ?-?board|melamine|laminate|baltic|veneer/i.test(
+    material,
+  ) && !/acrylic|glass|metal|alumini?um|steel|plastic|polycarbonate|phenolic/i.test(material);
 
-const isPlywood = (material: string): boolean => /ply|baltic/i.test(material);
+const isPlywood = (material: string): boolean => /ply/i.test(material);
 
 /**
  * Nominal thickness, and what a sheet sold by that name may measure, in inches.
@@ -41,7 +43,7 @@ export function checkThickness({ opening, drawers }: PlannedOpening): Found[] {
 export function checkSolidBottom({ opening }: PlannedOpening): Found[] {
   const s = opening.standards;
   const material = s["bottom material"];
-  if (isSheetGood(material)) return [];
+  if (!isSolidWood(material)) return [];
   return [
     s["bottom fit"] === "open back"
       ? look("bottom.solidGrain", { material })

@@ -1,8 +1,8 @@
-import { less, type Rational, type Unit } from "../../length";
+import { less, ratio, type Rational, type Unit } from "../../length";
 import type { Job } from "../tables/job";
 import { MEASURED, type Opening, type OpeningHeading } from "../tables/opening";
 import type { Table } from "../tables/table";
-import { isMoreThan, limit, look, type Finding, type Found } from "./finding";
+import { isMoreThan, look, type Finding, type Found } from "./finding";
 
 /** What the tables hold that no plan shows. */
 export function checkTables({ rows, unread, zeros }: Table<OpeningHeading>, { openings }: Job): Finding[] {
@@ -31,7 +31,10 @@ export function checkMeasurements(opening: Opening): Found[] {
 
 /** Openings for drawers are inches to some feet wide, high and deep. */
 const isDoubtful = (size: Rational, unit: Unit): boolean =>
-  unit === "in" ? isMoreThan(size, limit("120", "0", unit)) : less(size, limit("0", "50", unit));
+  unit === "in" ? isMoreThan(size, LARGEST_INCHES) : less(size, SMALLEST_MM);
+
+const LARGEST_INCHES = ratio(120);
+const SMALLEST_MM = ratio(50);
 
 /** A reveal of a side that has a neighbour says nothing: the front goes to the middle of the partition. */
 export function checkInnerReveals(opening: Opening, left: boolean, right: boolean): Found[] {

@@ -80,10 +80,21 @@ export const setbackOf = (s: Standards): Rational => (s["front style"] === "inse
 function slideAndDepth(opening: Opening): { slide: Size; depth: Size } {
   const s = opening.standards;
   const [depth, setback, own] = [opening.least("depth"), setbackOf(s), s["box depth"]];
-  const slide = slideLength(depth, s["rear clearance"], setback, s["slide lengths"]);
-  if (own === "slide") return { slide, depth: sum(plus("slide length", slide)) };
+  if (own === "slide") {
+    const slide = slideLength(depth, s["rear clearance"], setback, s["slide lengths"]);
+    return { slide, depth: sum(plus("slide length", slide)) };
+  }
   const room = subtract(depth, setback);
   if (less(room, own)) throw new Fault("box.deep", { depth: own, room });
+  // A wood runner is made in the shop: where none on sale is short enough, it is as long as its box.
+  if (
+    s.slide === "wood runner" &&
+    !longestWithin(lesserOf(own, subtract(room, s["rear clearance"])), s["slide lengths"])
+  ) {
+    const runner = given(own, "as long as the box, made in the shop");
+    return { slide: runner, depth: given(own, "as the standard says") };
+  }
+  const slide = slideLength(depth, s["rear clearance"], setback, s["slide lengths"]);
   const fitting = longestWithin(
     own,
     s["slide lengths"].filter((length) => !less(slide.value, length)),
@@ -92,6 +103,8 @@ function slideAndDepth(opening: Opening): { slide: Size; depth: Size } {
   const shorter = new Size(fitting, (write) => `longest slide on sale within the box depth ${write(own)}`);
   return { slide: less(fitting, slide.value) ? shorter : slide, depth: given(own, "as the standard says") };
 }
+
+const lesserOf = (a: Rational, b: Rational): Rational => (less(b, a) ? b : a);
 
 /** The height that a box may stand in, measured up from the opening's floor. */
 export interface Zone {

@@ -1,5 +1,5 @@
-import { divide, Fault, isPositive, less, ratio, subtract, type Rational } from "../../length";
-import { minus, plus, sum, type Size, type Term } from "../size";
+import { Fault, isPositive, less, type Rational } from "../../length";
+import { minus, minusSum, plus, plusSum, shared, sum, type Size, type Term } from "../size";
 import type { Opening } from "../tables/opening";
 import type { Standards } from "../tables/standards";
 
@@ -9,6 +9,9 @@ export interface Face {
   top: Size;
   height: Size;
   width: Size;
+  /** How far the fronts reach past the opening's sides; negative where they stay inside it. */
+  left: Size;
+  right: Size;
 }
 
 /**
@@ -23,6 +26,8 @@ export function faceOf(opening: Opening, left?: Opening, right?: Opening): Face 
     top,
     height: sum(plus("upper edge", top), minus("lower edge", bottom)),
     width: sum(plus("opening width", opening.least("width")), ...leftShare, ...rightShare),
+    left: sum(...leftShare),
+    right: sum(...rightShare),
   };
   for (const side of ["height", "width"] as const) {
     if (!isPositive(face[side].value)) throw new Fault("face.none", { side, size: face[side].value });
@@ -50,21 +55,21 @@ function edges(opening: Opening, left?: Opening, right?: Opening): Edges {
 
 function lowerEdge(s: Standards): Size {
   const rail = railOf(s, "rail below");
-  if (rail) return sum(minus("half of rail less front gap", rail));
+  if (rail) return sum(minusSum(rail));
   return sum(minus("cabinet thickness", s["cabinet thickness"]), plus("bottom reveal", s["bottom reveal"]));
 }
 
 function upperEdge(s: Standards, height: Rational): Size {
   const rail = railOf(s, "rail above");
   const from = plus("opening height", height);
-  if (rail) return sum(from, plus("half of rail less front gap", rail));
+  if (rail) return sum(from, plusSum(rail));
   return sum(from, plus("cabinet thickness", s["cabinet thickness"]), minus("top reveal", s["top reveal"]));
 }
 
 /** Half of what a shared rail leaves beside the gap; nothing where the carcase itself is there. */
-function railOf(s: Standards, name: "rail above" | "rail below"): Rational | undefined {
+function railOf(s: Standards, name: "rail above" | "rail below"): Size | undefined {
   const rail = s[name];
-  return rail === undefined || rail === "none" ? undefined : half(subtract(rail, s["front gap"]));
+  return rail === undefined || rail === "none" ? undefined : halfBesideGap("rail", rail, s["front gap"]);
 }
 
 /** How far the front reaches past the opening's side: over the carcase's end, or to the middle of a partition. */
@@ -76,7 +81,7 @@ function sideShare(opening: Opening, neighbour: Opening | undefined, side: "left
   }
   const partition = partitionRightOf(side === "left" ? neighbour : opening);
   const gap = greaterGap(s, neighbour.standards);
-  return [plus("half of partition less front gap", half(subtract(partition, gap)))];
+  return [plusSum(halfBesideGap("partition", partition, gap))];
 }
 
 /** The partition between an opening and its neighbour to the right. */
@@ -86,4 +91,5 @@ export const partitionRightOf = ({ standards: s }: Opening): Rational =>
 const greaterGap = (a: Standards, b: Standards): Rational =>
   less(a["front gap"], b["front gap"]) ? b["front gap"] : a["front gap"];
 
-const half = (length: Rational): Rational => divide(length, ratio(2));
+const halfBesideGap = (name: string, stock: Rational, gap: Rational): Size =>
+  shared(sum(plus(name, stock), minus("front gap", gap)), 2);

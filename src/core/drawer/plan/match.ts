@@ -1,4 +1,4 @@
-import { terms } from "../../length";
+import { keyOf } from "../../length";
 import { lesser, Size } from "../size";
 import type { Draft } from "./plan";
 
@@ -12,8 +12,7 @@ export function matchHeights(drafts: readonly Draft[]): void {
     const circle = circleOf(draft);
     if (circle === undefined || draft.opening.boxHeights) continue;
     draft.fronts.fronts.forEach(({ height }, place) => {
-      const { numerator, denominator } = terms(height.value);
-      const key = `${circle} ${numerator}/${denominator}`;
+      const key = `${circle} ${keyOf(height.value)}`;
       if (!circles.has(key)) circles.set(key, []);
       circles.get(key)!.push({ draft, place });
     });

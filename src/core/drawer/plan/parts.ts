@@ -1,7 +1,7 @@
-import { add, less, terms, times, total, type Rational } from "../../length";
+import { add, keyOf, less, subtract, times, total, type Rational } from "../../length";
 import { plus, sum, type Size } from "../size";
-import type { Standards } from "../tables/standards";
-import type { Drawer, PlannedOpening } from "./plan";
+import { within, type Drawer, type PlannedOpening } from "./plan";
+import { pullsOf } from "./pulls";
 
 /** Parts of a drawer, in the order of a cut list. */
 export const PART_NAMES = ["Side", "Box front", "Box back", "Bottom", "Front", "Pull plate", "Pull strip"] as const;
@@ -26,7 +26,7 @@ export interface Part {
  * @param grouped pieces equal in all but their drawer stand together
  */
 export function cutList(plans: readonly PlannedOpening[], grouped: boolean): Part[] {
-  const parts = plans.flatMap(({ drawers }) => drawers.flatMap(partsOf));
+  const parts = plans.flatMap(({ opening, drawers }) => within(opening, () => drawers.flatMap(partsOf)));
   const sorted = PART_NAMES.flatMap((name) => parts.filter((part) => part.name === name));
   return grouped ? group(sorted) : sorted;
 }
@@ -40,7 +40,7 @@ export function partsOf(drawer: Drawer): Part[] {
   const cut = drawer.front.cut;
   const bottom = bottomCut(drawer);
   const common = { drawers: [label], quantity: copies };
-  const pulls = copies * pullsOf(drawer);
+  const pulls = s["pull kind"] === "shop-made" ? copies * pullsOf(drawer).length : 0;
   const pull = {
     drawers: [label],
     quantity: pulls,
@@ -94,7 +94,7 @@ export function partsOf(drawer: Drawer): Part[] {
       grain: "length",
       ...(s["front match"] === "opening" ? { grainGroup: opening.label } : {}),
     },
-    ...(s["pull kind"] === "shop-made" && pulls > 0
+    ...(pulls > 0
       ? [
           { name: "Pull plate", ...pull, width: s["pull width"] } as const,
           { name: "Pull strip", ...pull, width: s["pull standoff"] } as const,
@@ -113,45 +113,28 @@ export function bottomCut({ stock, opening }: Drawer): { width: Size; depth: Siz
   return { width: sum(plus("box width", stock.width), overhang), depth: sum(plus("box depth", stock.depth), overhang) };
 }
 
-/** Pulls on one front: as many as the standard says, or two from a width on. */
-export function pullsOf({ front, opening }: Drawer): number {
-  const s: Standards = opening.standards;
-  const asked = s["pulls per front"];
-  return asked === "auto" ? (less(front.width.value, s["two pulls from"]) ? 1 : 2) : asked;
-}
-
+/** Fronts of a grain group stay one a row: they are cut in this order, and one cannot take another's place. */
 function group(parts: readonly Part[]): Part[] {
-  const groups = new Map<string, Part>();
+  const groups = new Map<string, Part & { drawers: string[] }>();
   for (const part of parts) {
-    const key = [
-      part.name,
-      ...[part.length, part.width, part.thickness].map(written),
-      part.material,
-      part.grain,
-      part.grainGroup ?? "",
-    ].join("|");
+    const sizes = [part.length, part.width, part.thickness].map(keyOf);
+    const own = part.grainGroup === undefined ? "" : part.drawers.join();
+    const key = [part.name, ...sizes, part.material, part.grain, own].join("|");
     const like = groups.get(key);
-    if (like)
-      groups.set(key, {
-        ...like,
-        quantity: like.quantity + part.quantity,
-        drawers: [...like.drawers, ...part.drawers],
-      });
-    else groups.set(key, part);
+    if (like) {
+      like.quantity += part.quantity;
+      like.drawers.push(...part.drawers);
+    } else groups.set(key, { ...part, drawers: [...part.drawers] });
   }
   return [...groups.values()];
 }
 
-const written = (length: Rational): string => {
-  const { numerator, denominator } = terms(length);
-  return `${numerator}/${denominator}`;
-};
-
 /** The strip that an opening's fronts are cut from in order: their cut sizes along it, and what lies between them. */
-export function stripOf({ drawers, opening }: PlannedOpening): { length: Rational; between: Rational } {
-  const { "front gap": gap, kerf } = opening.standards;
-  // Where the gap is wider than the kerf, its width is cut away, so that the grain runs on across it.
-  const between = less(gap, kerf) ? kerf : gap;
+export function stripOf({ drawers, opening }: PlannedOpening): { length: Rational; between: Rational; hung: Rational } {
+  const { "front gap": gap, kerf, "edge band": band, "pre-mill": mill } = opening.standards;
+  // What lies between two cut fronts once they hang: it is cut away, so that the grain runs on across it.
+  const hung = subtract(add(gap, times(2, band)), times(2, mill));
+  const between = less(hung, kerf) ? kerf : hung;
   const lengths = drawers.map(({ front }) => front.cut.height.value);
-  return { length: add(total(lengths), times(lengths.length - 1, between)), between };
+  return { length: add(total(lengths), times(lengths.length - 1, between)), between, hung };
 }

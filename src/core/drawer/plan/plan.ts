@@ -1,7 +1,7 @@
 import { divide, Fault, isPositive, less, ratio, subtract, ZERO, type Rational } from "../../length";
 import { minus, plus, Size, sum } from "../size";
 import type { Cabinet, Job } from "../tables/job";
-import { MEASURED, type Opening } from "../tables/opening";
+import type { Opening } from "../tables/opening";
 import type { Standards } from "../tables/standards";
 import { boxStock, ownHeight, zonesOf, type BoxStock, type Zone } from "./box-plan";
 import { faceOf, type Face } from "./face";
@@ -12,6 +12,8 @@ import { matchHeights } from "./match";
 export interface Drawer {
   label: string;
   opening: Opening;
+  cabinet: Cabinet;
+  face: Face;
   front: Front;
   zone: Zone;
   stock: BoxStock;
@@ -52,12 +54,14 @@ export function planJob(job: Job): Plan {
     const fault = disagreement(cabinet);
     return cabinet.openings.map((opening, i) => draft(opening, cabinet, i, fault));
   });
-  matchHeights(drafts.filter((d): d is Draft => !("fault" in d)));
-  const plans = new Map(drafts.map((d) => [d.opening, "fault" in d ? d : finish(d)]));
+  matchHeights(drafts.filter(isDraft));
+  const plans = new Map(drafts.map((d) => [d.opening, isDraft(d) ? finish(d) : d]));
   return job.openings.map((opening) => plans.get(opening)!);
 }
 
-/** An opening whose boxes have their own heights, not yet matched to others. */
+const isDraft = (d: Draft | FailedOpening): d is Draft => !("fault" in d);
+
+/** An opening on its way to a plan. */
 export interface Draft {
   opening: Opening;
   cabinet: Cabinet;
@@ -65,32 +69,34 @@ export interface Draft {
   fronts: Fronts;
   zones: Zone[];
   stock: BoxStock;
+  /** What each box has room for, until they are matched to others. */
   heights: Size[];
 }
 
 function draft(opening: Opening, cabinet: Cabinet, place: number, fault?: Fault): Draft | FailedOpening {
   return attempt({ opening, cabinet }, () => {
     if (fault) throw fault;
-    // Faults go through the columns in their usual order, whatever needs them first.
-    for (const size of MEASURED) opening.least(size);
+    opening.readAll();
     const face = faceOf(opening, cabinet.openings[place - 1], cabinet.openings[place + 1]);
     const fronts = frontsOf(opening, face);
     const zones = zonesOf(opening, fronts.fronts);
     const stock = boxStock(opening);
-    const heights = zones.map((zone, i) => ownHeight(opening, zone, i, zones.length));
-    return { opening, cabinet, face, fronts, zones, stock, heights };
+    const own = zones.map((zone, i) => ownHeight(opening, zone, i, zones.length));
+    // An opening that fails by its own heights must not lower those of others.
+    for (const height of own) checkHeight(opening.standards, height);
+    return { opening, cabinet, face, fronts, zones, stock, heights: own };
   });
 }
 
 function finish(draft: Draft): PlannedOpening | FailedOpening {
-  const { opening, cabinet, face, fronts, zones, stock, heights } = draft;
+  const { opening, cabinet, face, fronts, zones, heights } = draft;
   return attempt({ opening, cabinet }, () => ({
     opening,
     cabinet,
     face,
     fronts,
     drawers: fronts.fronts.map((front, i) =>
-      drawerOf(opening, drawerLabel(opening.label, i + 1), front, zones[i]!, stock, heights[i]!),
+      drawerOf(draft, drawerLabel(opening.label, i + 1), front, zones[i]!, heights[i]!),
     ),
   }));
 }
@@ -99,8 +105,10 @@ function finish(draft: Draft): PlannedOpening | FailedOpening {
 export const drawerLabel = (opening: string, number: number): string =>
   /\d$/.test(opening) ? `${opening}-${number}` : `${opening}${number}`;
 
-function drawerOf(opening: Opening, label: string, front: Front, zone: Zone, stock: BoxStock, boxHeight: Size): Drawer {
+function drawerOf(draft: Draft, label: string, front: Front, zone: Zone, boxHeight: Size): Drawer {
+  const { opening, cabinet, face, stock } = draft;
   const s = opening.standards;
+  checkHeight(s, boxHeight);
   const boxBottom = sum(plus("zone bottom", zone.bottom), plus("space below", s["space below"]));
   const insideHeight = insideHeightOf(s, boxHeight);
   const applied = s["bottom fit"] === "applied";
@@ -110,6 +118,8 @@ function drawerOf(opening: Opening, label: string, front: Front, zone: Zone, sto
   return {
     label,
     opening,
+    cabinet,
+    face,
     front,
     zone,
     stock,
@@ -140,9 +150,15 @@ function centerline(s: Standards, boxBottom: Size, boxHeight: Size): Size {
   const standard = s["slide centerline"];
   if (standard === "center") return sum(from, plus("half of box height", halfOf(boxHeight.value)));
   if (standard === "bottom") return sum(from, plus("half of slide height", halfOf(s["slide height"])));
-  if (less(boxHeight.value, standard))
-    throw new Fault("slide.aboveBox", { centerline: standard, height: boxHeight.value });
   return sum(from, plus("slide centerline", standard));
+}
+
+/** @throws Fault where a box so high has nothing inside, or is lower than its slide's centerline */
+function checkHeight(s: Standards, boxHeight: Size): void {
+  insideHeightOf(s, boxHeight);
+  const standard = s["slide centerline"];
+  if (s.slide === "undermount" || typeof standard === "string" || !less(boxHeight.value, standard)) return;
+  throw new Fault("slide.aboveBox", { centerline: standard, height: boxHeight.value });
 }
 
 const halfOf = (length: Rational): Rational => divide(length, ratio(2));
@@ -182,7 +198,20 @@ function attempt<T>(where: { opening: Opening; cabinet: Cabinet }, work: () => T
   try {
     return work();
   } catch (thrown) {
-    if (!(thrown instanceof Fault)) throw thrown;
-    return { ...where, fault: new Fault(thrown.code, { ...thrown.data, openingLabel: where.opening.label }) };
+    return { ...where, fault: ofOpening(where.opening, thrown) };
   }
+}
+
+/** Works something out of a planned opening; what fails names the opening. */
+export function within<T>(opening: Opening, work: () => T): T {
+  try {
+    return work();
+  } catch (thrown) {
+    throw ofOpening(opening, thrown);
+  }
+}
+
+function ofOpening({ label }: Opening, thrown: unknown): Fault {
+  if (!(thrown instanceof Fault)) throw thrown;
+  return new Fault(thrown.code, { ...thrown.data, openingLabel: label });
 }

@@ -2,8 +2,9 @@ import { Fault, total, toDouble, multiply, add, type Rational } from "../../leng
 import { given, plus, Size, sum, type Write } from "../size";
 import { MEASURED, type Opening } from "../tables/opening";
 import { partitionRightOf } from "./face";
+import { mountingOf, sideSpace } from "./mounting";
 import { bottomCut, stripOf } from "./parts";
-import { failed, type Drawer, type Plan, type PlannedOpening } from "./plan";
+import { failed, within, type Drawer, type Plan, type PlannedOpening } from "./plan";
 
 /** One size of a drawer, and how it came about. A diagonal is a root, and so no exact length. */
 export interface WorkingRow {
@@ -38,6 +39,7 @@ const isOf = (opening: string, label: string): boolean =>
 
 function rows(drawer: Drawer, planned: PlannedOpening): WorkingRow[] {
   const { front, stock, zone, opening } = drawer;
+  const mounting = within(opening, () => mountingOf(planned)).find((one) => one.drawer === drawer)!;
   const bottom = bottomCut(drawer);
   const sized: [string, Size | undefined][] = [
     ...MEASURED.map((size): [string, Size] => [`Opening ${size}`, measured(opening, size)]),
@@ -68,6 +70,15 @@ function rows(drawer: Drawer, planned: PlannedOpening): WorkingRow[] {
     ["Inside width", stock.insideWidth],
     ["Inside depth", stock.insideDepth],
     ["Inside height", drawer.insideHeight],
+    ["Side space", sideSpace(drawer)],
+    ["Box spacer", mounting.boxSpacer],
+    ["Slide spacer", mounting.slideSpacer],
+    ["Front past box left", mounting.pastLeft],
+    ["Front past box right", mounting.pastRight],
+    ["Front below box", mounting.below],
+    ["Pull height", mounting.pullHeight],
+    ["Pull from left", mounting.pulls[0]],
+    ["Second pull", mounting.pulls[1]],
     ["Cabinet outside width", outsideWidth(planned)],
   ];
   return [
@@ -88,14 +99,25 @@ function strip(planned: PlannedOpening): Size {
   return new Size(
     length,
     (write) =>
-      `${planned.drawers.map(({ front }) => write(front.cut.height.value)).join(" + ")}, and between them ${planned.drawers.length - 1} × ${write(between)}, the wider of gap and kerf`,
+      `${planned.drawers.map(({ front }) => write(front.cut.height.value)).join(" + ")}, and between them ${planned.drawers.length - 1} × ${write(between)}, the kerf or what lies between the cut fronts once they hang`,
   );
+}
+
+/** A neighbour's cell that cannot be read is no fault of this drawer. */
+function isMeasured(opening: Opening): boolean {
+  try {
+    opening.readAll();
+    return true;
+  } catch (thrown) {
+    if (thrown instanceof Fault) return false;
+    throw thrown;
+  }
 }
 
 /** The stiles of a face frame are not among the openings, so that its cabinet's width cannot be told from them. */
 function outsideWidth({ cabinet, opening }: PlannedOpening): Size | undefined {
   const { openings } = cabinet;
-  if (opening.standards.construction === "face frame") return undefined;
+  if (opening.standards.construction === "face frame" || !openings.every(isMeasured)) return undefined;
   const partitions = openings.slice(0, -1).map(partitionRightOf);
   return sum(
     plus("cabinet thickness", opening.standards["cabinet thickness"], 2),

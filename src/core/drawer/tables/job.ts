@@ -28,8 +28,8 @@ export interface Cabinet {
  */
 export function readJob(table: Table<OpeningHeading>, typed: ReadonlyMap<StandardName | "unit", Typed>): Job {
   const unit = readUnit(typed.get("unit"));
-  const standards = readStandards(typed, unit);
   const labels = readLabels(table.rows);
+  const standards = readStandards(typed, unit);
   const openings = table.rows.map((row, i) => new Opening(row, labels[i]!, unit, standards));
   return { unit, standards, openings, cabinets: groupByCabinet(openings) };
 }

@@ -26,6 +26,10 @@ export const length = (sign: Sign): Kind<Rational> =>
 export const lengthOr = <const W extends string>(sign: Sign, ...words: W[]): Kind<Rational | W> =>
   kind((typed, unit) => words.find((word) => sameWord(typed.value, word)) ?? readLength(typed, unit, sign));
 
+/** What stands in no table by default: `none` says so. */
+export const orNone = <T>(read: Kind<T>): Kind<T | undefined> =>
+  kind((typed, unit) => (sameWord(typed.value, "none") ? undefined : read.parse({ typed, unit })));
+
 /** One of a few words; the first is the default. */
 export const word = <const W extends string>(words: readonly W[], synonyms: Record<string, NoInfer<W>> = {}): Kind<W> =>
   kind(({ value }) => findWord(value, words, synonyms));
@@ -53,7 +57,12 @@ export const text: Kind<string> = kind(({ value }) => {
 /** A plain number within bounds, whole or not. */
 export const number = (least: number, most: number, whole = false): Kind<number> =>
   kind(({ value }) => {
-    const read = typeof value === "string" && /^\s*\d+(\.\d+)?\s*$/.test(value) ? Number(value) : value;
+    // `none` is zero, here as everywhere.
+    const read = sameWord(value, "none")
+      ? 0
+      : typeof value === "string" && /^\s*\d+(\.\d+)?\s*$/.test(value)
+        ? Number(value)
+        : value;
     if (typeof read !== "number" || !Number.isFinite(read)) throw new Fault("number.wrongType", { received: value });
     if (whole && !(Number.isInteger(read) && read >= least && read <= most)) {
       throw new Fault("number.notWhole", { received: value, least, most });

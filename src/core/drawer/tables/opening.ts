@@ -1,14 +1,17 @@
 import * as z from "zod/mini";
-import { equal, Fault, less, naming, type Rational, type Typed, type Unit } from "../../length";
+import { Fault, less, naming, readLength, type Rational, type Typed, type Unit } from "../../length";
 import { readDrawers } from "../drawers-text";
 import type { DrawerAsked } from "../fronts";
 import { kind, lengths, number, text, type Kind } from "./kinds";
 import { STANDARD_NAMES, readStandard, type StandardName, type Standards } from "./standards";
 import type { Row } from "./table";
 
-const drawers: Kind<DrawerAsked[]> = kind((typed, unit) =>
-  readDrawers([typeof typed.value === "string" ? typed.value : lengths("any").parse({ typed, unit })[0]!], unit),
-);
+/** A whole number is a count, which has no unit, whatever the heading says. */
+const drawers: Kind<DrawerAsked[]> = kind((typed, unit) => {
+  const { value, mark } = typed;
+  if (typeof value === "string") return readDrawers([value], unit, mark);
+  return readDrawers([readLength(Number.isInteger(value) ? { value } : typed, unit)], unit);
+});
 
 /** The columns that only an opening has, as zod describes them. */
 export const openingSchema = z.object({
@@ -75,10 +78,13 @@ export class Opening {
     return this.optional("box heights");
   }
 
-  /** Whether all measurements of a size agree. */
-  isSquare(size: Measured): boolean {
-    const [first, ...others] = this.measurements(size);
-    return others.every((other) => equal(other, first!));
+  /** Reads every cell, from left to right, then asks for what is missing, so that no cell passes unread. */
+  readAll(): void {
+    for (const heading of this.row.cells.keys()) {
+      if (heading in openingSchema.shape) this.column(heading as keyof Columns);
+      else void this.standards[heading as StandardName];
+    }
+    for (const heading of REQUIRED_HEADINGS) this.column(heading);
   }
 
   /** Reads a column once; `naming` puts the cell's place on its fault. */

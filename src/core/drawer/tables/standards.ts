@@ -1,7 +1,7 @@
 import * as z from "zod/mini";
-import { Fault, isBlank, type Typed, type Unit } from "../../length";
-import { length, lengthOr, lengths, number, text, word, type Kind } from "./kinds";
-import { kind } from "./kinds";
+import { Fault, isBlank, type Rational, type Typed, type Unit } from "../../length";
+import { sameWord } from "../words";
+import { kind, length, lengthOr, lengths, number, orNone, text, word, type Kind } from "./kinds";
 
 const JOINTS = ["butt", "rabbet", "dado", "dovetail", "half-blind dovetail", "box joint"] as const;
 
@@ -19,10 +19,19 @@ const open = <T>(read: Kind<T>): Standard<T | undefined> => ({ read });
 /** A rail: its height, or none where the carcase's own top or bottom is there. */
 const rail = open(lengthOr("positive", "none"));
 
-const pullCount: Kind<number | "auto"> = kind(({ value }) => {
-  if (typeof value === "string" && value.trim().toLowerCase() === "auto") return "auto";
-  return number(0, 2, true).parse({ typed: { value }, unit: "in" });
-});
+/** So many, or as many as the rule of the trade says. */
+const countOrAuto = (most: number): Kind<number | "auto"> =>
+  kind(({ value }, unit) =>
+    sameWord(value, "auto") ? "auto" : number(0, most, true).parse({ typed: { value }, unit }),
+  );
+
+/** A length, or what the rule of the trade gives for the stock. */
+const lengthOrAuto = lengthOr("positive", "auto");
+
+/** Places to line up with, or none. */
+const linesOrNone: Kind<Rational[] | "none"> = kind((typed, unit) =>
+  sameWord(typed.value, "none") ? "none" : lengths().parse({ typed, unit }),
+);
 
 /**
  * What a shop always does: the names of the standards table, and of the columns that hold for one opening alone.
@@ -35,15 +44,15 @@ export const STANDARDS = {
   "inset gap": standard(length("not negative"), "3/32", "2"),
   slide: standard(word(["side-mount", "center-mount", "wood runner", "undermount"]), "side-mount"),
   "side clearance": open(length("not negative")),
-  "undermount deduction": open(length("positive")),
+  "undermount deduction": open(orNone(length("positive"))),
   "slide lengths": standard(lengths(), "10;12;14;16;18;20;22;24;26;28", "250;300;350;400;450;500;550;600;650;700"),
   "rear clearance": standard(length("not negative"), "1/2", "12"),
   "box depth": standard(lengthOr("positive", "slide"), "slide"),
   "slide centerline": standard(lengthOr("not negative", "center", "bottom"), "center"),
   "slide height": standard(length("positive"), "1 3/4", "45"),
-  "slide rating": open(number(1, 10_000)),
+  "slide rating": open(orNone(number(1, 10_000))),
   "corner joint": standard(word(JOINTS, { "finger joint": "box joint" }), "butt"),
-  "joint depth": open(length("positive")),
+  "joint depth": open(orNone(length("positive"))),
   "side thickness": standard(length("positive"), "1/2", "12"),
   "end thickness": open(length("positive")),
   "bottom thickness": standard(length("positive"), "1/4", "6"),
@@ -80,14 +89,33 @@ export const STANDARDS = {
   "cut tolerance": standard(length("not negative"), "1/64", "0.4"),
   "slide tolerance low": standard(length("not negative"), "0"),
   "slide tolerance high": standard(length("not negative"), "1/32", "0.8"),
-  "pulls per front": standard(pullCount, "auto"),
+  "pulls per front": standard(countOrAuto(2), "auto"),
   "two pulls from": standard(length("positive"), "24", "600"),
   "pull spacing": standard(length("not negative"), "128 mm", "128"),
   "pull height": standard(lengthOr("not negative", "center"), "center"),
+  "pull line": standard(linesOrNone, "none"),
   "pull kind": standard(word(["bought", "shop-made"]), "bought"),
   "pull length": standard(length("positive"), "6", "150"),
   "pull width": standard(length("positive"), "1", "25"),
   "pull standoff": standard(length("positive"), "1/2", "12"),
+  "screw lengths": standard(
+    lengths(),
+    "3/8;1/2;5/8;3/4;1;1 1/4;1 1/2;1 3/4;2;2 1/4;2 1/2;3",
+    "10;12;16;20;25;30;35;40;45;50;60;70;80",
+  ),
+  "slide screws": standard(number(0, 20, true), "3"),
+  "slide screw length": standard(lengthOrAuto, "auto"),
+  "corner fastening": standard(word(["auto", "pocket screws", "screws", "nails", "none"]), "auto"),
+  "corner screws": standard(countOrAuto(20), "auto"),
+  "corner screw length": standard(lengthOrAuto, "auto"),
+  "nail spacing": standard(length("positive"), "4", "100"),
+  "bottom screws": standard(countOrAuto(20), "auto"),
+  "bottom screw length": standard(lengthOrAuto, "auto"),
+  "front screws": standard(countOrAuto(20), "auto"),
+  "four screws from": standard(length("positive"), "24", "600"),
+  "front screw length": standard(lengthOrAuto, "auto"),
+  "pull screw length": standard(lengthOrAuto, "auto"),
+  glue: standard(word(["joints", "none"]), "joints"),
   kerf: standard(length("not negative"), "1/8", "3.2"),
   "sheet trim": standard(length("not negative"), "0"),
   "sheet effort": standard(word(["quick", "standard", "thorough"]), "quick"),

@@ -1,0 +1,108 @@
+import { add, less, ratio, times, total, ZERO, type Rational, type Unit } from "../../length";
+import type { Drawer } from "../plan/plan";
+import type { Standards } from "../tables/standards";
+import type { Item } from "./item";
+import {
+  everyFew,
+  lengthOrRule,
+  longestScrew,
+  pocketScrew,
+  round,
+  scaled,
+  screwThrough,
+  shortestScrew,
+} from "./screws";
+
+/**
+ * What holds the corners besides glue: pocket screws in butt joints, nails in rabbets and dadoes, nothing in joints
+ * that lock.
+ * @source common practice: one to every 4 in (100 mm) of a corner's height, at least two; through a side into an end
+ * two and a half times the side's thickness
+ */
+export function cornerItems({ opening, stock, sideHeight, backHeight }: Drawer): Item[] {
+  const { standards: s, unit } = opening;
+  const fastening = fasteningOf(s);
+  if (fastening === "none") return [];
+  const each = (height: Rational): number =>
+    s["corner screws"] === "auto" ? everyFew(height, round("4", "100", unit), 2) : s["corner screws"];
+  const quantity = ratio(2 * each(sideHeight.value) + 2 * each(backHeight.value));
+  const asked = s["corner screw length"];
+  if (fastening === "pocket screws") {
+    const thinner = less(stock.side, stock.end) ? stock.side : stock.end;
+    return [
+      {
+        name: "pocket screw",
+        size: lengthOrRule(asked, () => pocketScrew(thinner, unit)),
+        quantity,
+        unit: "each",
+        purpose: "ends",
+        // Driven at a slant from one piece into the other.
+        most: scaled(thinner, 5, 2),
+      },
+    ];
+  }
+  return [
+    {
+      name: fastening === "nails" ? "corner nail" : "corner screw",
+      size: lengthOrRule(asked, () => longestScrew(s, scaled(stock.side, 5, 2))),
+      quantity,
+      unit: "each",
+      purpose: "corners",
+      most: add(stock.side, stock.endLength.value),
+    },
+  ];
+}
+
+export function fasteningOf(s: Standards): "pocket screws" | "screws" | "nails" | "none" {
+  if (s["corner fastening"] !== "auto") return s["corner fastening"];
+  switch (s["corner joint"]) {
+    case "butt":
+      return "pocket screws";
+    case "rabbet":
+    case "dado":
+      return "nails";
+    default:
+      return "none";
+  }
+}
+
+/**
+ * Nails round an applied bottom; screws up into the back over a bottom that slides in under it.
+ * @source common practice: three times as long as the bottom is thick; screws one to every 8 in (200 mm), at least two
+ */
+export function bottomItems({ opening, stock, sideHeight, backHeight }: Drawer): Item[] {
+  const { standards: s, unit } = opening;
+  const bottom = s["bottom thickness"];
+  const into = s["bottom fit"] === "applied" ? sideHeight.value : backHeight.value;
+  const common = {
+    size: lengthOrRule(s["bottom screw length"], () => bottomScrew(s, bottom, into, unit)),
+    unit: "each",
+    most: add(bottom, into),
+  } as const;
+  if (s["bottom fit"] === "applied") {
+    const edges = [stock.width, stock.depth].map(({ value }) => everyFew(value, s["nail spacing"], 1));
+    const quantity = ratio(2 * (edges[0]! + edges[1]!));
+    return [{ name: "bottom nail", ...common, quantity, purpose: "bottom" }];
+  }
+  if (s["bottom fit"] === "grooved") return [];
+  const rule = (): number => everyFew(stock.insideWidth.value, round("8", "200", unit), 2);
+  const quantity = ratio(s["bottom screws"] === "auto" ? rule() : s["bottom screws"]);
+  return [{ name: "bottom screw", ...common, quantity, purpose: "back" }];
+}
+
+function bottomScrew(s: Standards, bottom: Rational, into: Rational, unit: Unit): Rational | undefined {
+  const usual = shortestScrew(s, times(3, bottom));
+  return usual && !less(add(bottom, into), usual) ? usual : screwThrough(s, bottom, into, unit);
+}
+
+/**
+ * A bead of glue along every corner, and round an applied bottom. A bottom in grooves is not glued.
+ * @source common practice
+ */
+export function glueItems({ opening, stock, sideHeight, backHeight }: Drawer, pulls: Rational): Item[] {
+  if (opening.standards.glue === "none") return [];
+  const corners = times(2, add(sideHeight.value, backHeight.value));
+  const around = times(2, add(stock.width.value, stock.depth.value));
+  const bottom = opening.standards["bottom fit"] === "applied" ? around : ZERO;
+  return [{ name: "glue", quantity: total([corners, bottom, pulls]), unit: "length", purpose: "joints" }];
+}

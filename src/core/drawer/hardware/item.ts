@@ -1,0 +1,61 @@
+import type { Rational } from "../../length";
+
+/** What is bought or made besides the pieces of the cut list, in the order of its list. */
+export const ITEMS = [
+  "side-mount slide",
+  "center-mount slide",
+  "undermount slide",
+  "wood runner",
+  "blocking",
+  "slide screw",
+  "runner screw",
+  "blocking screw",
+  "pocket screw",
+  "corner screw",
+  "corner nail",
+  "bottom nail",
+  "bottom screw",
+  "front screw",
+  "pull",
+  "shop-made pull",
+  "pull screw",
+  "edge band",
+  "glue",
+] as const;
+export type ItemName = (typeof ITEMS)[number];
+
+/** What an item is for; its wording belongs to whoever shows it. */
+export const PURPOSES = [
+  "none",
+  "datasheet",
+  "frame",
+  "frameUnknown",
+  "box",
+  "cabinet",
+  "partition",
+  "blocking",
+  "ends",
+  "corners",
+  "bottom",
+  "back",
+  "front",
+  "pull",
+  "plate",
+  "joints",
+] as const;
+export type Purpose = (typeof PURPOSES)[number];
+
+/** Equal items. */
+export interface Item {
+  name: ItemName;
+  /** Its length, a blocking's thickness, a bought pull's spacing; none where there is none, or none is known. */
+  size?: Rational;
+  /** Pieces or pairs; a length in the job's unit where `unit` is length. */
+  quantity: Rational;
+  unit: "pair" | "each" | "length";
+  purpose: Purpose;
+  /** A size that tells more about it: a band's width, the length of a blocking, the stock of a pocket hole. */
+  detail?: Rational;
+  /** What a screw or nail may not exceed: the stock that it ends in, and what it goes through before. */
+  most?: Rational;
+}

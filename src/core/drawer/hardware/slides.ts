@@ -1,0 +1,125 @@
+import { add, isPositive, less, ratio, share, subtract, ZERO, type Rational } from "../../length";
+import { partitionRightOf } from "../plan/face";
+import type { Drawer } from "../plan/plan";
+import type { Item } from "./item";
+import { lengthOrRule, longestScrew, round, screwThrough } from "./screws";
+
+/**
+ * Slides, what they are screwed to behind a face frame, and their screws. Each half of a slide has as many screws as
+ * the standard says.
+ * @source common practice: three screws in each half, no longer than the stock that they end in
+ */
+export function slideItems(drawer: Drawer): Item[] {
+  const { opening, stock } = drawer;
+  const { slide } = opening.standards;
+  const size = stock.slide.value;
+  switch (slide) {
+    case "side-mount":
+      return [slidesOf(drawer), ...blockingItems(drawer), ...sideScrews(drawer), ...wallScrews(drawer)];
+    case "undermount":
+      return [{ ...slidesOf(drawer), purpose: "datasheet" }, ...blockingItems(drawer), ...wallScrews(drawer)];
+    case "center-mount":
+      // One slide under the middle, on brackets that come with it.
+      return [{ name: "center-mount slide", size, quantity: ratio(1), unit: "each", purpose: "datasheet" }];
+    default:
+      return [slidesOf(drawer), ...blockingItems(drawer), ...runnerScrews(drawer)];
+  }
+}
+
+const slidesOf = ({ opening, stock }: Drawer): Item => {
+  const { slide } = opening.standards;
+  const name = slide === "wood runner" ? slide : (`${slide} slide` as const);
+  return { name, size: stock.slide.value, quantity: ratio(1), unit: "pair", purpose: "none" };
+};
+
+/** What a face frame hides at each side of its opening; none where the case width is not given. */
+export function blockingOf({ opening }: Pick<Drawer, "opening">): Rational | undefined {
+  if (opening.standards.construction !== "face frame") return ZERO;
+  const { caseWidth } = opening;
+  return caseWidth && share(subtract(caseWidth, opening.least("width")), 2);
+}
+
+function blockingItems(drawer: Drawer): Item[] {
+  const { opening, stock } = drawer;
+  const thickness = blockingOf(drawer);
+  if (thickness && !isPositive(thickness)) return [];
+  const blocking = { name: "blocking", quantity: ratio(2), unit: "each", detail: stock.slide.value } as const;
+  if (!thickness) return [{ ...blocking, purpose: "frameUnknown" }];
+  const { standards: s, unit } = opening;
+  return [
+    { ...blocking, size: thickness, purpose: "frame" },
+    ...carcase(drawer).map((wall): Item => ({
+      name: "blocking screw",
+      size: screwThrough(s, thickness, wall.stock, unit),
+      quantity: ratio(s["slide screws"]),
+      unit: "each",
+      purpose: wall.purpose,
+      most: add(thickness, wall.stock),
+    })),
+  ];
+}
+
+function sideScrews(drawer: Drawer): Item[] {
+  const { stock, opening } = drawer;
+  return [
+    {
+      name: "slide screw",
+      size: slideScrew(drawer, stock.side),
+      quantity: ratio(2 * opening.standards["slide screws"]),
+      unit: "each",
+      purpose: "box",
+      most: stock.side,
+    },
+  ];
+}
+
+const wallScrews = (drawer: Drawer): Item[] =>
+  walls(drawer).map((wall): Item => ({
+    name: "slide screw",
+    size: slideScrew(drawer, wall.stock),
+    quantity: ratio(drawer.opening.standards["slide screws"]),
+    unit: "each",
+    purpose: wall.purpose,
+    most: wall.stock,
+  }));
+
+/** Wood runners are of the sides' stock, screwed on through their thickness. */
+const runnerScrews = (drawer: Drawer): Item[] => {
+  const { opening, stock } = drawer;
+  const { standards: s, unit } = opening;
+  return walls(drawer).map((wall): Item => ({
+    name: "runner screw",
+    size: lengthOrRule(s["slide screw length"], () => screwThrough(s, stock.side, wall.stock, unit)),
+    quantity: ratio(s["slide screws"]),
+    unit: "each",
+    purpose: wall.purpose,
+    most: add(stock.side, wall.stock),
+  }));
+};
+
+function slideScrew({ opening }: Drawer, stock: Rational): Rational | undefined {
+  const usual = round("5/8", "16", opening.unit);
+  const s = opening.standards;
+  return lengthOrRule(s["slide screw length"], () => longestScrew(s, less(stock, usual) ? stock : usual));
+}
+
+interface Wall {
+  stock: Rational;
+  purpose: "cabinet" | "partition" | "blocking";
+}
+
+/** What slides are screwed to at both sides: blocking where there is any, with the carcase behind it. */
+function walls(drawer: Drawer): Wall[] {
+  const blocking = blockingOf(drawer);
+  if (blocking && !isPositive(blocking)) return carcase(drawer);
+  return carcase(drawer).map(({ stock }) => ({ stock: add(stock, blocking ?? ZERO), purpose: "blocking" }));
+}
+
+/** What stands at both sides of an opening. A partition may be screwed into from both sides. */
+function carcase({ opening, cabinet: { openings } }: Drawer): Wall[] {
+  const place = openings.indexOf(opening);
+  const [left, right] = [openings[place - 1], openings[place + 1]];
+  const end: Wall = { stock: opening.standards["cabinet thickness"], purpose: "cabinet" };
+  const partition = (of: typeof opening): Wall => ({ stock: partitionRightOf(of), purpose: "partition" });
+  return [left ? partition(left) : end, right ? partition(opening) : end];
+}

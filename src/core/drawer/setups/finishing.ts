@@ -1,0 +1,54 @@
+import { equal, isZero, subtract, type Rational } from "../../length";
+import { within, type Drawer, type PlannedOpening } from "../plan/plan";
+import { pullHeightOf, pullHolesOf } from "../plan/pulls";
+import type { Opening } from "../tables/opening";
+import { after, together, type Need, type Step } from "./setup";
+
+/** Applied bottoms trimmed flush, fronts milled for their band, and the holes of the pulls. */
+export function finishing(plans: readonly PlannedOpening[]): Step[] {
+  const needs = (of: (drawer: Drawer) => Need[]): Need[] =>
+    plans.flatMap(({ opening, drawers }) => within(opening, () => drawers.flatMap(of)));
+  const holes = needs(pullHoles);
+  return [
+    ...(plans.some(({ opening }) => isApplied(opening)) ? [{ caution: "nailing" } as const] : []),
+    ...together(needs(trimmed)),
+    ...together(needs(milled)),
+    ...after("drill", [
+      ...together(holes.filter(({ setting }) => setting === "top")),
+      ...together(holes.filter(({ setting }) => setting === "end")),
+      ...together(holes.filter(({ setting }) => setting === "left")),
+    ]),
+  ];
+}
+
+const isApplied = ({ standards }: Opening): boolean => standards["bottom fit"] === "applied";
+
+function trimmed({ opening, label }: Drawer): Need[] {
+  const overhang = opening.standards["bottom overhang"];
+  if (!isApplied(opening) || isZero(overhang)) return [];
+  const common = { pieces: opening.quantity, name: "Bottom", drawers: [label] } as const;
+  return [{ operation: "trim", setting: "overhang", value: overhang, ...common }];
+}
+
+function milled({ opening, label }: Drawer): Need[] {
+  const mill = opening.standards["pre-mill"];
+  if (isZero(mill)) return [];
+  const common = { pieces: opening.quantity, name: "Front", drawers: [label] } as const;
+  return [{ operation: "pre-mill", setting: "cutter", value: mill, ...common }];
+}
+
+/** Holes that lie alike from both ends need one stop: the front is turned round against it. */
+function pullHoles(drawer: Drawer): Need[] {
+  const { opening, front, label } = drawer;
+  const holes = pullHolesOf(drawer);
+  if (holes.length === 0) return [];
+  const common = { operation: "pull hole", pieces: opening.quantity, name: "Front", drawers: [label] } as const;
+  const width = front.width.value;
+  const mirrored = (hole: Rational): Rational => subtract(width, hole);
+  const even = holes.every((hole, i) => equal(mirrored(hole), holes[holes.length - 1 - i]!));
+  const half = even ? holes.slice(0, Math.ceil(holes.length / 2)) : holes;
+  return [
+    { ...common, setting: "top", value: subtract(front.top, pullHeightOf(drawer).value) },
+    ...half.map((hole): Need => ({ ...common, setting: even ? "end" : "left", value: hole })),
+  ];
+}

@@ -1,0 +1,119 @@
+import { compare, Fault, isZero, keyOf, ZERO, type Rational } from "../../length";
+import { groovePasses } from "../groove";
+import { fasteningOf } from "../hardware/box";
+import { partsOf, type Part, type PartName } from "../plan/parts";
+import { within, type Drawer, type PlannedOpening } from "../plan/plan";
+import { after, together, type Caution, type Need, type Operation, type Setting, type Step } from "./setup";
+
+/** Grooves for the bottoms, then the corner joints. Every blade height once, and under it every fence once. */
+export function jointing(plans: readonly PlannedOpening[]): Step[] {
+  const needs = plans.flatMap(({ opening, drawers }) => within(opening, () => drawers.flatMap(cutsOf)));
+  return [
+    ...after("groove", [
+      ...(needs.some(({ stopped }) => stopped) ? [{ caution: "stopped" } as const] : []),
+      ...byDepth(needs, "groove"),
+    ]),
+    ...JOINTS.flatMap(([joint, caution]) => after(caution, byDepth(needs, joint))),
+    ...together(needs.filter(({ operation }) => operation === "pocket hole")),
+  ];
+}
+
+const JOINTS: readonly (readonly [Operation, Caution])[] = [
+  ["rabbet", "joint"],
+  ["dado", "joint"],
+  ["dovetail", "router"],
+  ["half-blind dovetail", "router"],
+  ["box joint", "joint"],
+];
+
+/** A need under a blade height of its own. */
+interface Cut extends Need {
+  depth: Rational;
+  stopped?: boolean;
+}
+
+/** Depth by depth: the depth itself, then what is set under it. */
+function byDepth(needs: readonly Cut[], operation: Operation): Step[] {
+  const own = needs.filter((need) => need.operation === operation);
+  const depths = new Map<string, Cut[]>();
+  for (const need of own) {
+    const key = keyOf(need.depth);
+    if (!depths.has(key)) depths.set(key, []);
+    depths.get(key)!.push(need);
+  }
+  return [...depths.values()]
+    .sort(([a], [b]) => compare(a!.depth, b!.depth))
+    .flatMap((cuts) => SETTINGS.flatMap((setting) => together(cuts.filter((cut) => cut.setting === setting))));
+}
+
+const SETTINGS: readonly Setting[] = ["blade", "socket", "baseline", "pass"];
+
+function cutsOf(drawer: Drawer): Cut[] {
+  const parts = partsOf(drawer);
+  const pick = (...names: PartName[]): Part[] => parts.filter(({ name }) => names.includes(name));
+  return [...grooves(drawer, pick), ...corners(drawer, pick)];
+}
+
+type Pick = (...names: PartName[]) => Part[];
+
+/** An applied bottom needs none; under an open back the bottom slides in from behind. */
+function grooves({ opening }: Drawer, pick: Pick): Cut[] {
+  const s = opening.standards;
+  if (s["bottom fit"] === "applied") return [];
+  const grooved = s["bottom fit"] === "grooved" ? pick("Side", "Box front", "Box back") : pick("Side", "Box front");
+  const shows = ["dovetail", "half-blind dovetail", "box joint"].includes(s["corner joint"]);
+  return passes("groove", grooved, s["bottom thickness"], s.kerf, s["groove offset"], s["groove depth"]).map((cut) =>
+    shows ? { ...cut, stopped: true } : cut,
+  );
+}
+
+function corners({ opening, stock }: Drawer, pick: Pick): Cut[] {
+  const s = opening.standards;
+  const [joint, depth] = [s["corner joint"], s["joint depth"] ?? ZERO];
+  const baseline = (parts: Part[], length: Rational): Cut[] =>
+    parts.map((part) => need(joint as Operation, "baseline", length, ZERO, part));
+  switch (joint) {
+    case "butt":
+      return fasteningOf(s) === "pocket screws"
+        ? pick("Box front", "Box back").map((part) => need("pocket hole", "jig", stock.end, ZERO, part))
+        : [];
+    case "rabbet":
+    case "dado":
+      return passes(joint, pick("Side"), stock.end, s.kerf, ZERO, depth);
+    case "half-blind dovetail":
+      return [
+        ...pick("Box front", "Box back").map((part) => need(joint, "socket", depth, ZERO, part)),
+        ...baseline(pick("Side"), depth),
+        ...baseline(pick("Box front", "Box back"), stock.side),
+      ];
+    default:
+      return [...baseline(pick("Side"), stock.end), ...baseline(pick("Box front", "Box back"), stock.side)];
+  }
+}
+
+/** The blade's height, and the fence of every pass. */
+function passes(
+  operation: Operation,
+  parts: readonly Part[],
+  width: Rational,
+  kerf: Rational,
+  offset: Rational,
+  depth: Rational,
+): Cut[] {
+  if (isZero(kerf)) throw new Fault("kerf.none");
+  const fences = groovePasses(width, kerf, offset, depth);
+  return parts.flatMap((part) => [
+    need(operation, "blade", depth, depth, part),
+    ...fences.map(({ fence, bladeHeight }) => need(operation, "pass", fence, bladeHeight, part)),
+  ]);
+}
+
+const need = (operation: Operation, setting: Setting, value: Rational, depth: Rational, part: Part): Cut => ({
+  operation,
+  setting,
+  value,
+  depth,
+  pieces: part.quantity,
+  name: part.name,
+  drawers: part.drawers,
+});

@@ -1,0 +1,95 @@
+import { equal, keyOf, less, type Unit } from "../../length";
+import { limit } from "../checks/finding";
+import { cutList, stripOf, type Part } from "../plan/parts";
+import type { PlannedOpening } from "../plan/plan";
+import type { Opening } from "../tables/opening";
+import { after, together, type Need, type SetUp, type Step } from "./setup";
+
+/**
+ * Rips by fence distance and crosscuts by stop, the widest and longest first, for what they leave makes the others.
+ * Fronts that match come from one strip in order: it is set aside first, and divided after the rest.
+ * @source common practice: batch every piece that shares one saw setting
+ */
+export function sawing(plans: readonly PlannedOpening[], unit: Unit): Step[] {
+  const parts = cutList(plans, false);
+  const matched = plans.filter(({ opening }) => opening.standards["front match"] === "opening");
+  // Where the grain of matched fronts runs up, their strip is ripped once, and crosscut in order.
+  const upright = new Set(matched.filter(({ opening }) => isUpright(opening)).map(({ opening }) => opening.label));
+  const grainUp = ({ grainGroup }: Part): boolean => grainGroup !== undefined && upright.has(grainGroup);
+  const rips = parts.filter((part) => !fromStrip(part) || grainUp(part));
+  const crosscuts = parts.filter((part) => !grainUp(part));
+  const strips = alikeStrips(matched);
+  return [
+    ...after("strip", strips.map(stripItself)),
+    ...after("rip", [
+      ...(parts.some((part) => isSmall(part, unit)) ? [{ caution: "small" } as const] : []),
+      ...widestFirst(rips.map((part) => needOf(part, "rip"))),
+    ]),
+    ...after("crosscut", widestFirst(crosscuts.map((part) => needOf(part, "crosscut")))),
+    ...strips.flatMap(inOrder),
+  ];
+}
+
+const fromStrip = ({ grainGroup }: Part): boolean => grainGroup !== undefined;
+
+const isUpright = ({ standards }: Opening): boolean => standards["front grain"] === "vertical";
+
+const needOf = ({ name, drawers, quantity, width, length }: Part, operation: "rip" | "crosscut"): Need => ({
+  operation,
+  setting: operation === "rip" ? "fence" : "stop",
+  value: operation === "rip" ? width : length,
+  pieces: quantity,
+  name,
+  drawers,
+});
+
+const widestFirst = (needs: readonly Need[]): SetUp[] => together(needs).reverse();
+
+/** Pieces that bring the hands near the blade. */
+const isSmall = ({ length, width }: Part, unit: Unit): boolean =>
+  less(length, limit("6", "150", unit)) || less(width, limit("3", "75", unit));
+
+/** Openings whose strips are cut alike, and so together. */
+function alikeStrips(matched: readonly PlannedOpening[]): PlannedOpening[][] {
+  const alike = new Map<string, PlannedOpening[]>();
+  for (const planned of matched) {
+    const sizes = [stripOf(planned).between, ...planned.drawers.map(({ front }) => front.cut.height.value)];
+    const key = [planned.opening.standards["front grain"], ...sizes.map(keyOf)].join("|");
+    alike.set(key, [...(alike.get(key) ?? []), planned]);
+  }
+  return [...alike.values()];
+}
+
+const copiesOf = (openings: readonly PlannedOpening[]): number =>
+  openings.reduce((sum, { opening }) => sum + opening.quantity, 0);
+
+const frontsOf = (drawers: readonly string[]) => [{ name: "Front", drawers } as const];
+
+const stripItself = (openings: readonly PlannedOpening[]): SetUp => ({
+  operation: "strip",
+  setting: "strip",
+  value: stripOf(openings[0]!).length,
+  pieces: copiesOf(openings),
+  parts: frontsOf(openings.flatMap(({ drawers }) => drawers.map(({ label }) => label))),
+});
+
+/** The fronts of a strip from the top down; neighbours of one height share a setting. */
+function inOrder(openings: readonly PlannedOpening[]): SetUp[] {
+  const first = openings[0]!;
+  const copies = copiesOf(openings);
+  const [operation, setting] = isUpright(first.opening)
+    ? (["crosscut", "stopInOrder"] as const)
+    : (["rip", "fenceInOrder"] as const);
+  const cuts: SetUp[] = [];
+  first.drawers.forEach(({ front: { cut } }, place) => {
+    const labels = openings.map(({ drawers }) => drawers[place]!.label);
+    const last = cuts[cuts.length - 1];
+    if (!last || !equal(last.value, cut.height.value)) {
+      cuts.push({ operation, setting, value: cut.height.value, pieces: copies, parts: frontsOf(labels) });
+      return;
+    }
+    const parts = frontsOf([...last.parts[0]!.drawers, ...labels]);
+    cuts[cuts.length - 1] = { ...last, pieces: last.pieces + copies, parts };
+  });
+  return cuts;
+}

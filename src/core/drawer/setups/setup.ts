@@ -1,0 +1,80 @@
+import { compare, keyOf, type Rational } from "../../length";
+import type { PartName } from "../plan/parts";
+
+/** Ways to work a piece, each with its own tool or direction. */
+export type Operation =
+  | "rip"
+  | "crosscut"
+  | "strip"
+  | "groove"
+  | "rabbet"
+  | "dado"
+  | "dovetail"
+  | "half-blind dovetail"
+  | "box joint"
+  | "pocket hole"
+  | "pre-mill"
+  | "trim"
+  | "pull hole";
+
+/** What is set, in words that whoever shows it has. */
+export type Setting =
+  | "fence"
+  | "stop"
+  | "stopInOrder"
+  | "fenceInOrder"
+  | "strip"
+  | "blade"
+  | "pass"
+  | "baseline"
+  | "socket"
+  | "jig"
+  | "cutter"
+  | "overhang"
+  | "end"
+  | "left"
+  | "top";
+
+/** What a careful person says before a kind of work begins. */
+export type Caution =
+  "general" | "rip" | "crosscut" | "small" | "strip" | "groove" | "stopped" | "joint" | "router" | "nailing" | "drill";
+
+/** One setting, and every piece that is worked with it. */
+export interface SetUp {
+  operation: Operation;
+  setting: Setting;
+  value: Rational;
+  pieces: number;
+  parts: readonly { name: PartName; drawers: readonly string[] }[];
+}
+
+export type Step = SetUp | { caution: Caution };
+
+/** What some pieces of one drawer need: a set-up of their own, before equal ones are put together. */
+export interface Need {
+  operation: Operation;
+  setting: Setting;
+  value: Rational;
+  pieces: number;
+  name: PartName;
+  drawers: readonly string[];
+}
+
+/** One set-up for all needs of equal value, the least first. The needs are of one operation and setting. */
+export function together(needs: readonly Need[]): SetUp[] {
+  const found = new Map<string, Omit<SetUp, "parts"> & { parts: { name: PartName; drawers: string[] }[] }>();
+  for (const { name, drawers, pieces, ...need } of needs) {
+    const key = keyOf(need.value);
+    const like = found.get(key) ?? { ...need, pieces: 0, parts: [] };
+    found.set(key, like);
+    like.pieces += pieces;
+    const part = like.parts.find((one) => one.name === name);
+    if (part) part.drawers.push(...drawers);
+    else like.parts.push({ name, drawers: [...drawers] });
+  }
+  return [...found.values()].sort((a, b) => compare(a.value, b.value));
+}
+
+/** A caution before set-ups, where there are any. */
+export const after = (caution: Caution, steps: readonly Step[]): Step[] =>
+  steps.length > 0 ? [{ caution }, ...steps] : [];

@@ -1,0 +1,56 @@
+import { mountingOf, type Mounting } from "../core/drawer";
+import { lengthResult, rowsOfOpenings, table, withJob } from "./boundary";
+
+/**
+ * Tells how every drawer is hung: the spacers under boxes and slides, where the front lies on its box, and where its pulls and screws go.
+ * @customfunction
+ * @group Plan
+ * @param {any[][]} openings One row an opening, as in PLAN
+ * @param {any[][]} [standards] Two columns, name and value, as in PLAN
+ * @returns {any[][]} A table: Drawer, Box spacer (from the box below, or the floor), Slide spacer (from the floor to the slide's lower edge), Slide centerline, Front bottom, Front past box left, Front past box right, Front below box, Pull height, Pull from left, Second pull, Front screws; in the unit, heights up from the floor of the opening
+ * @throws #VALUE! where a table cannot be read; an opening that cannot be planned gives one row of errors, #N/A where no slide fits, and the others are right
+ * @example =DRAWER.MOUNTING({"Opening","Width","Height","Depth","Drawers";"B",24,26.25,23.25,1}) // => {"Drawer","Box spacer","Slide spacer","Slide centerline","Front bottom",…;"B1",0.5,12.375,13.25,-0.75,1.1875,1.1875,1.25,13.0625,6.34375,19.03125,4}
+ * @source common practice: spacers under the lowest box and between boxes set slides without measuring
+ */
+export function MOUNTING(openings: any[][], standards?: any[][]): any[][] {
+  return withJob([openings, standards], 1, ({ job }) =>
+    table(
+      HEADINGS,
+      rowsOfOpenings(job, HEADINGS.length, 1, (planned) =>
+        mountingOf(planned).map((mounting) => [
+          mounting.drawer.label,
+          ...sizes(mounting).map((size) => (size ? lengthResult(size.value, job.unit) : "")),
+          mounting.frontScrews,
+        ]),
+      ),
+    ),
+  );
+}
+
+const HEADINGS = [
+  "Drawer",
+  "Box spacer",
+  "Slide spacer",
+  "Slide centerline",
+  "Front bottom",
+  "Front past box left",
+  "Front past box right",
+  "Front below box",
+  "Pull height",
+  "Pull from left",
+  "Second pull",
+  "Front screws",
+];
+
+const sizes = ({ drawer, ...m }: Mounting) => [
+  m.boxSpacer,
+  m.slideSpacer,
+  drawer.slideCenterline,
+  drawer.front.bottom,
+  m.pastLeft,
+  m.pastRight,
+  m.below,
+  m.pullHeight,
+  m.pulls[0],
+  m.pulls[1],
+];

@@ -1,0 +1,130 @@
+import { describe, expect, test } from "vitest";
+import { FIT } from "../../src/functions";
+import { column, messageOf, openings } from "./tables";
+
+const one = openings(["B", 24, 26.25, 23.25, 1]);
+const row = (standards?: unknown[][], table = one) => FIT(table, standards)[1]!;
+const verdict = (standards?: unknown[][]) => row(standards)[8];
+/** Opening, thickness and cut tolerance, and what the slide allows. */
+const tolerances = (o: unknown, t: unknown, c: unknown, low: unknown, high: unknown) => [
+  ["opening tolerance", o],
+  ["thickness tolerance", t],
+  ["cut tolerance", c],
+  ["slide tolerance low", low],
+  ["slide tolerance high", high],
+];
+
+describe("FIT(openings, standards): the side space per side", () => {
+  test("has one row a drawer under the headings of the contract", () => {
+    const table = FIT(openings(["B", 24, 26.25, 23.25, 3]));
+    expect(table[0]).toEqual([
+      "Drawer",
+      "Nominal",
+      "Least",
+      "Most",
+      "Likely least",
+      "Likely most",
+      "Allowed least",
+      "Allowed most",
+      "Verdict",
+    ]);
+    expect(column(table, "Drawer")).toEqual(["B1", "B2", "B3"]);
+  });
+
+  test("butt joints: b = c + 2t, and a likely range of the root of o² + c² + (2t)²", () => {
+    const [o, c, t] = [1 / 32, 1 / 64, 1 / 64];
+    expect(row().slice(1, 8)).toEqual([
+      0.5,
+      0.5 - (o + c + 2 * t) / 2,
+      0.5 + (o + c + 2 * t) / 2,
+      0.5 - 3 / 128,
+      0.5 + 3 / 128,
+      0.5,
+      17 / 32,
+    ]);
+  });
+
+  test.each(["rabbet", "dado"])("%s: b = 3c + 2t, for both joints' depths are cut too", (joint) => {
+    const cells = row([
+      ["corner joint", joint],
+      ["joint depth", "1/4"],
+      ...tolerances("1/32", "1/64", "1/64", 0, "1/32"),
+    ]);
+    expect(cells.slice(2, 4)).toEqual([0.5 - 7 / 128, 0.5 + 7 / 128]);
+    expect(cells[4]).toBeCloseTo(0.5 - Math.sqrt(4 + 3 + 4) / 128, 14);
+  });
+
+  test.each(["dovetail", "box joint"])("%s: b = c, for the ends run to the outer faces", (joint) => {
+    const cells = row([["corner joint", joint]]);
+    expect(cells.slice(2, 4)).toEqual([0.5 - 3 / 128, 0.5 + 3 / 128]);
+    expect(cells[4]).toBeCloseTo(0.5 - Math.sqrt(4 + 1) / 128, 14);
+  });
+
+  test("millimetres have tolerances of their own: 12.7 ∓ 0.6 likely, up to 13.5 allowed", () => {
+    const cells = row([["unit", "mm"]], openings(["B", 600, 660, 590, 1]));
+    expect(cells.slice(1, 8)).toEqual([12.7, 11.7, 13.7, 12.1, 13.3, 12.7, 13.5]);
+  });
+
+  test("nominal is half of what the box leaves, also under a deduction", () => {
+    const cells = row([
+      ["slide", "undermount"],
+      ["undermount deduction", "1 5/8"],
+      ["side thickness", "5/8"],
+    ]);
+    expect(cells[1]).toBe(0.1875);
+  });
+});
+
+describe("FIT(openings, standards): the verdict", () => {
+  test("fits even at worst", () => {
+    expect(verdict(tolerances(0, 0, 0, 0, 0))).toBe("Fits even at worst.");
+    expect(verdict(tolerances("1/32", "1/64", "1/64", "1/16", "1/16"))).toBe("Fits even at worst.");
+  });
+
+  test("fits in likelihood: how far the worst case misses", () => {
+    expect(verdict(tolerances("1/32", "1/64", "1/64", "3/128", "3/128"))).toBe(
+      "Fits in all likelihood; at worst 1/64 in short or 1/64 in over a side: try the first box before the rest.",
+    );
+    expect(verdict(tolerances("1/32", "1/64", "1/64", "3/128", "1/16"))).toBe(
+      "Fits in all likelihood; at worst 1/64 in short a side: try the first box before the rest.",
+    );
+  });
+
+  test("binds: how far, and how much narrower the boxes must be", () => {
+    expect(verdict(tolerances("1/32", "1/64", "1/64", 0, "1/16"))).toBe(
+      "May bind: up to 1/32 in short a side. Make the boxes 1/16 in narrower.",
+    );
+    expect(verdict()).toBe(
+      "May bind: up to 1/32 in short a side. Make the boxes 1/32 in narrower, and measure closer: opening and stock vary more than the slide allows.",
+    );
+  });
+
+  test("loose: how far, and to make the boxes wider or shim", () => {
+    expect(verdict(tolerances("1/32", "1/64", "1/64", "1/16", 0))).toBe(
+      "May be loose: up to 1/32 in over a side. Make the boxes 1/16 in wider, or shim the slides.",
+    );
+  });
+
+  test("both ways: measure closer", () => {
+    expect(verdict(tolerances("1/32", "1/64", "1/64", "1/128", "1/128"))).toBe(
+      "May bind or be loose: up to 1/64 in short or 1/64 in over a side. Measure closer: opening and stock vary more than the slide allows.",
+    );
+  });
+
+  test("a box made narrower as the verdict says fits", () => {
+    const standards = tolerances("1/32", "1/64", "1/64", 0, "1/16");
+    const moved = tolerances("1/32", "1/64", "1/64", "1/32", "1/32");
+    expect(String(verdict(standards))).toMatch(/^May bind/);
+    const cells = row([...moved, ["side clearance", "17/32"]]);
+    expect(cells.slice(6, 8)).toEqual(row(standards).slice(6, 8));
+    expect(cells[8]).toMatch(/^Fits in all likelihood/);
+  });
+
+  test("an opening that cannot be planned gives one row of errors, and the others are right", () => {
+    const table = FIT(openings(["A", "wide", 20, 20.5, 2], ["B", 18, 20, 20.5, 1]));
+    expect(table.length).toBe(3);
+    expect(table[1]![0]).toBe("A");
+    expect(messageOf(table[1]![8])).toMatch(/^#VALUE! openings, row 2, Width is "wide", which is no length/);
+    expect(table[2]![1]).toBe(0.5);
+  });
+});

@@ -1,0 +1,218 @@
+import { describe, expect, test } from "vitest";
+import { SETUPS } from "../../src/functions";
+import { expectValueError, shown } from "../cell";
+import { openings } from "./tables";
+
+const three = openings(["B", 24, 26.25, 23.25, 3]);
+const one = openings(["A", 18, 20, 20.5, 1]);
+const steps = (operation: string, table = three, standards?: unknown[][]) =>
+  SETUPS(table, standards).filter((row) => row[1] === operation);
+/** Setting, value and pieces. */
+const set = (...args: Parameters<typeof steps>) => steps(...args).map((row) => row.slice(2, 5));
+const cautions = (table: unknown[][], standards?: unknown[][]) =>
+  steps("Caution", table, standards).map((row) => row[2]);
+
+describe("SETUPS(openings, standards)", () => {
+  test("lists every setting once, in the order to cut", () => {
+    const table = SETUPS(three, [["height step", "1/4"]]);
+    expect(table[0]).toEqual(["Step", "Operation", "Setting", "Value", "Pieces", "Parts"]);
+    const boxes = "Side B1, B2, B3; Box front B1, B2, B3; Box back B1, B2, B3";
+    expect(table.filter((row) => row[1] !== "Caution").slice(1, 13)).toEqual([
+      [1, "Rip", "Fence", 25.375, 3, "Front B1, B2, B3"],
+      [2, "Rip", "Fence", 21.4375, 3, "Bottom B1, B2, B3"],
+      [3, "Rip", "Fence", 7.5, 12, boxes],
+      [4, "Crosscut", "Stop", 22.4375, 3, "Bottom B1, B2, B3"],
+      [5, "Crosscut", "Stop", 22, 12, boxes],
+      [6, "Crosscut", "Stop", 9.125, 3, "Front B1, B2, B3"],
+      [7, "Groove", "Blade height", 0.25, 12, boxes],
+      [8, "Groove", "Fence to the near side of the blade", 0.375, 12, boxes],
+      [9, "Groove", "Fence to the near side of the blade", 0.5, 12, boxes],
+      [10, "Pocket holes", "Jig and drill collar, for stock of", 0.5, 6, boxes.slice(boxes.indexOf("Box front"))],
+      [11, "Pull holes", "Fence, from the front's upper edge to the hole", 4.5625, 3, "Front B1, B2, B3"],
+      [12, "Pull holes", "Stop block, from either end to the hole", 25.375 / 4 - 64 / 25.4, 3, "Front B1, B2, B3"],
+    ]);
+  });
+
+  test("numbers its steps from 1, and cautions have no number", () => {
+    const table = SETUPS(three).slice(1);
+    const numbers = table.filter((row) => row[1] !== "Caution").map(([step]) => step);
+    expect(numbers).toEqual(numbers.map((_, i) => i + 1));
+    expect(new Set(table.filter((row) => row[1] === "Caution").map(([step]) => step))).toEqual(new Set([""]));
+  });
+
+  test("one setting serves every piece that needs it, of whatever drawer and part", () => {
+    const table = openings(["A", 18, 20, 20.5, 2], ["B", 24, 20, 20.5, 2]);
+    const sides = steps("Crosscut", table).find((row) => row[3] === 20)!;
+    expect(sides.slice(4)).toEqual([8, "Side A1, A2, B1, B2"]);
+  });
+
+  test("quantity multiplies pieces, never rows", () => {
+    const table = [
+      ["Width", "Height", "Depth", "Drawers", "Quantity"],
+      [18, 20, 20.5, 1, 5],
+    ];
+    expect(set("Groove", table).map(([, , pieces]) => pieces)).toEqual([20, 20, 20]);
+  });
+
+  test("a groove for a 1/2 in bottom takes four passes, fence at 1/4, 3/8, 1/2, 5/8, blade 1/4 high", () => {
+    expect(
+      set("Groove", one, [
+        ["side thickness", "3/4"],
+        ["bottom thickness", "1/2"],
+        ["groove offset", "1/4"],
+      ]),
+    ).toEqual([
+      ["Blade height", 0.25, 4],
+      ["Fence to the near side of the blade", 0.25, 4],
+      ["Fence to the near side of the blade", 0.375, 4],
+      ["Fence to the near side of the blade", 0.5, 4],
+      ["Fence to the near side of the blade", 0.625, 4],
+    ]);
+  });
+
+  test("an open back leaves the box back without a groove, an applied bottom every piece", () => {
+    expect(steps("Groove", one, [["bottom fit", "open back"]])[0]!.slice(4)).toEqual([3, "Side A1; Box front A1"]);
+    expect(steps("Groove", one, [["bottom fit", "applied"]])).toEqual([]);
+  });
+
+  test("grooves of one height share the fence positions that they have in common", () => {
+    const table = [
+      ["Width", "Height", "Depth", "Drawers", "Bottom thickness"],
+      [18, 20, 20.5, 1, ""],
+      [18, 20, 20.5, 1, "1/2"],
+    ];
+    expect(set("Groove", table).map(([, value, pieces]) => [value, pieces])).toEqual([
+      [0.25, 8],
+      [0.375, 8],
+      [0.5, 8],
+      [0.625, 4],
+      [0.75, 4],
+    ]);
+  });
+
+  test("rabbets: blade height, and the passes that make them as wide as the ends are thick", () => {
+    expect(
+      set("Rabbet", one, [
+        ["corner joint", "rabbet"],
+        ["joint depth", "3/16"],
+        ["kerf", "1/4"],
+      ]).map(([, value, pieces]) => [value, pieces]),
+    ).toEqual([
+      [0.1875, 2],
+      [0, 2],
+      [0.25, 2],
+    ]);
+  });
+
+  test("joints that lock: baselines and sockets, and grooves that stop short of the ends", () => {
+    const half = [
+      ["corner joint", "half-blind dovetail"],
+      ["joint depth", "3/8"],
+    ];
+    expect(set("Half-blind dovetail", one, half)).toEqual([
+      ["Socket depth", 0.375, 2],
+      ["Baseline, from the end", 0.375, 2],
+      ["Baseline, from the end", 0.5, 2],
+    ]);
+    expect(set("Box joint", one, [["corner joint", "box joint"]])).toEqual([["Baseline, from the end", 0.5, 4]]);
+    expect(cautions(one, half).some((text) => /stop it in the sides short of both ends/.test(String(text)))).toBe(true);
+    expect(cautions(one).some((text) => /short of both ends/.test(String(text)))).toBe(false);
+  });
+
+  test("an applied bottom is trimmed flush by its overhang", () => {
+    const standards = [
+      ["bottom fit", "applied"],
+      ["bottom overhang", "1/8"],
+    ];
+    expect(set("Trim flush", one, standards)).toEqual([["Bearing-guided bit, overhang", 0.125, 1]]);
+    expect(steps("Trim flush", one, [["bottom fit", "applied"]])).toEqual([]);
+  });
+
+  test("fronts that match are ripped in one strip, and crosscut in order from its top", () => {
+    const table = openings(["A", 18, 20, 20.5, "5; 10; 5"], ["B", 18, 20, 20.5, "5; 10; 5"]);
+    const matched = SETUPS(table, [["front match", "opening"]]);
+    const ordered = matched.filter((row) => row[2] === "Stop, in order down the strip");
+    expect(ordered.map((row) => row.slice(3))).toEqual([
+      [5, 2, "Front A1, B1"],
+      [10, 2, "Front A2, B2"],
+      [5, 2, "Front A3, B3"],
+    ]);
+    expect(matched.find((row) => row[1] === "Set aside")!.slice(3)).toEqual([20.25, 2, "Front A1, A2, A3, B1, B2, B3"]);
+    expect(matched.find((row) => row[1] === "Rip" && row[3] === 19)!.slice(4)).toEqual([
+      6,
+      "Front A1, A2, A3, B1, B2, B3",
+    ]);
+  });
+
+  test("with horizontal grain the strip is crosscut first, and ripped in order", () => {
+    const matched = SETUPS(openings(["A", 18, 20, 20.5, 2]), [
+      ["front match", "opening"],
+      ["front grain", "horizontal"],
+    ]);
+    const fronts = matched.filter((row) => String(row[5]).startsWith("Front") && row[1] !== "Pull holes");
+    expect(fronts.map((row) => row.slice(1, 5))).toEqual([
+      ["Set aside", "Length of the strip, cuts between its fronts included", 21.375, 1],
+      ["Crosscut", "Stop", 19.375, 2],
+      ["Rip", "Fence, in order down the strip", 10.625, 2],
+    ]);
+  });
+
+  test("pull holes: one stop for holes that lie alike from both ends, else each from the left", () => {
+    const spaced = (standards: unknown[][]) =>
+      set("Pull holes", one, [["pull spacing", 4], ["pull height", 2], ...standards]);
+    expect(spaced([])).toEqual([
+      ["Fence, from the front's upper edge to the hole", 2, 1],
+      ["Stop block, from either end to the hole", 7.6875, 1],
+    ]);
+    expect(spaced([["pull line", 8]]).slice(1)).toEqual([
+      ["Stop block, from the left end to the hole", 5.9375, 1],
+      ["Stop block, from the left end to the hole", 9.9375, 1],
+    ]);
+    expect(spaced([["pulls per front", 0]])).toEqual([]);
+  });
+
+  test("edges are milled for their band", () => {
+    expect(
+      set("Pre-mill", one, [
+        ["edge band", "1/16"],
+        ["pre-mill", "1/32"],
+      ]),
+    ).toEqual([["Taken off each edge", 0.03125, 1]]);
+  });
+
+  test("cautions stand before what they belong to", () => {
+    const rows = SETUPS(one, [
+      ["bottom fit", "applied"],
+      ["pull kind", "shop-made"],
+    ]);
+    const before = (operation: string) => {
+      const place = rows.findIndex((row) => row[1] === operation);
+      const above = rows.slice(0, place).reverse();
+      const since = above.findIndex((row) => row[1] !== "Caution");
+      return above.slice(0, since < 0 ? undefined : since).map((row) => String(row[2]));
+    };
+    expect(String(rows[1]![2])).toMatch(/makers' manuals.*local codes/);
+    expect(before("Rip").join()).toMatch(/Small pieces.*push block.*Blade upright.*kick back/);
+    expect(before("Crosscut").join()).toMatch(/never the fence together/);
+    expect(before("Pull holes").join()).toMatch(/Clamp the stop block.*Nail the bottom.*away from corners/);
+    expect(cautions(one).join()).toMatch(/Grooves do not go through: the guard comes off.*push blocks/);
+    expect(cautions(one, [["bottom fit", "applied"]]).join()).not.toMatch(/Grooves/);
+  });
+
+  test("a kerf wider than a groove, or of nothing, is refused with its opening", () => {
+    expectValueError(
+      () => SETUPS(one, [["kerf", "3/8"]]),
+      "Opening A: groove width is 1/4 in, narrower than the kerf, 3/8 in. This blade cannot cut it.",
+    );
+    expectValueError(
+      () => SETUPS(one, [["kerf", 0]]),
+      "Opening A: kerf is 0, and no blade cuts so thin. Give what the blade cuts.",
+    );
+  });
+
+  test("one bad row fails the whole call and names it, so that nobody cuts too little", () => {
+    expect(shown(() => SETUPS(openings(["A", 18, 10, 20.5, 1], ["B", 18, 10, 9, 1])))).toMatch(
+      /^#N\/A Opening B: No slide fits/,
+    );
+  });
+});

@@ -1,0 +1,108 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { PARTS, SETUPS } from "../../src/functions";
+import { num, of, openings, records, size, standards, type Cell } from "./jobs";
+
+type Row = Record<string, Cell>;
+/** Pieces by part, of rows that list drawers with their part: `Side A1, A2; Bottom A1`. */
+const labels = (rows: Row[]): string[] =>
+  rows
+    .flatMap((row) =>
+      String(row["Parts"])
+        .split("; ")
+        .flatMap((part) => {
+          const [, name, drawers] = /^(.*?) (O\w.*)$/.exec(part)!;
+          return drawers!.split(", ").map((drawer) => `${name} ${drawer}`);
+        }),
+    )
+    .sort();
+const pieces = (rows: Row[], column: string): number => rows.reduce((total, row) => total + num(row[column]), 0);
+
+/** Which parts need an operation, and by which setting its pieces are counted. */
+const NEEDS: [operation: string, setting: RegExp, need: (part: string, standard: (name: string) => Cell) => boolean][] =
+  [
+    ["Rip", /^Fence/, () => true],
+    ["Crosscut", /^Stop/, () => true],
+    [
+      "Groove",
+      /^Blade height/,
+      (part, s) =>
+        s("bottom fit") !== "applied" &&
+        (["Side", "Box front"].includes(part) || (part === "Box back" && s("bottom fit") === "grooved")),
+    ],
+    ["Rabbet", /^Blade height/, (part, s) => s("corner joint") === "rabbet" && part === "Side"],
+    ["Dado", /^Blade height/, (part, s) => s("corner joint") === "dado" && part === "Side"],
+    ["Dovetail", /^Baseline/, (part, s) => s("corner joint") === "dovetail" && /Side|Box/.test(part)],
+    ["Box joint", /^Baseline/, (part, s) => s("corner joint") === "box joint" && /Side|Box/.test(part)],
+    [
+      "Half-blind dovetail",
+      /^Baseline/,
+      (part, s) => s("corner joint") === "half-blind dovetail" && /Side|Box/.test(part),
+    ],
+    ["Half-blind dovetail", /^Socket/, (part, s) => s("corner joint") === "half-blind dovetail" && /Box/.test(part)],
+    ["Pocket holes", /./, (part, s) => s("corner joint") === "butt" && /Box/.test(part)],
+    ["Trim flush", /./, (part, s) => part === "Bottom" && s("bottom fit") === "applied" && s("bottom overhang") !== 0],
+    ["Pull holes", /^Fence/, (part, s) => part === "Front" && s("pulls per front") !== 0],
+  ];
+
+describe("laws of set-ups", () => {
+  test("every operation takes every piece of PARTS that needs it exactly once", () => {
+    fc.assert(
+      fc.property(openings, standards, (table, values) => {
+        const rows = records(SETUPS(table, values)).filter((row) => row["Operation"] !== "Caution");
+        const parts = records(PARTS(table, values, false));
+        for (const [operation, setting, need] of NEEDS) {
+          const own = rows.filter((row) => row["Operation"] === operation && setting.test(String(row["Setting"])));
+          const needed = parts.filter((part) => need(String(part["Part"]), (name) => of(values, name)));
+          expect(labels(own), operation).toEqual(
+            needed.map((part) => `${String(part["Part"])} ${String(part["Drawer"])}`).sort(),
+          );
+          expect(pieces(own, "Pieces"), operation).toBe(pieces(needed, "Qty"));
+        }
+      }),
+    );
+  });
+
+  test("no setting stands twice, but in the order of a strip", () => {
+    fc.assert(
+      fc.property(openings, standards, (table, values) => {
+        const settings = records(SETUPS(table, values))
+          .filter((row) => !["Caution", "Set aside"].includes(String(row["Operation"])))
+          .filter((row) => !/in order down the strip/.test(String(row["Setting"])))
+          .map((row) => `${String(row["Operation"])} ${String(row["Setting"])} ${String(row["Value"])}`);
+        expect(new Set(settings).size).toBe(settings.length);
+      }),
+    );
+  });
+
+  test("rips and crosscuts are set to the sizes of PARTS", () => {
+    fc.assert(
+      fc.property(openings, standards, (table, values) => {
+        const rows = records(SETUPS(table, values));
+        const parts = records(PARTS(table, values, false));
+        const settings = (operation: string) =>
+          new Set(rows.filter((row) => row["Operation"] === operation).map((row) => row["Value"]));
+        expect(settings("Rip")).toEqual(new Set(expected("Width")));
+        expect(settings("Crosscut")).toEqual(new Set(expected("Length")));
+        function expected(column: string): Cell[] {
+          return parts.map((part) => part[column]!).sort((a, b) => num(a) - num(b));
+        }
+      }),
+    );
+  });
+
+  test("the passes of a groove leave no ridge, and reach from its offset to its far cheek", () => {
+    fc.assert(
+      fc.property(openings, standards, (table, values) => {
+        fc.pre(of(values, "bottom fit") !== "applied");
+        const fences = records(SETUPS(table, values))
+          .filter((row) => row["Operation"] === "Groove" && /^Fence/.test(String(row["Setting"])))
+          .map((row) => num(row["Value"]));
+        const kerf = size(of(values, "kerf"));
+        expect(fences[0]).toBe(0.375);
+        expect(fences[fences.length - 1]! + kerf).toBeCloseTo(0.375 + size(of(values, "bottom thickness")), 12);
+        fences.slice(1).forEach((fence, i) => expect(fence - fences[i]!).toBeLessThanOrEqual(kerf + 1e-12));
+      }),
+    );
+  });
+});
