@@ -115,8 +115,20 @@ describe("SETUPS(openings, standards)", () => {
       ["Baseline, from the end", 0.5, 2],
     ]);
     expect(set("Box joint", one, [["corner joint", "box joint"]])).toEqual([["Baseline, from the end", 0.5, 4]]);
-    expect(cautions(one, half).some((text) => /stop it in the sides short of both ends/.test(String(text)))).toBe(true);
+    expect(cautions(one, half).some((text) => /stop it short of both ends/.test(String(text)))).toBe(true);
     expect(cautions(one).some((text) => /short of both ends/.test(String(text)))).toBe(false);
+  });
+
+  test("pocket holes follow the corners' fastening, and not the joint alone", () => {
+    const fastened = (fastening: string, joint: string) =>
+      set("Pocket holes", one, [
+        ["corner fastening", fastening],
+        ["corner joint", joint],
+        ["joint depth", "1/4"],
+      ]);
+    expect(fastened("auto", "rabbet")).toEqual([]);
+    expect(fastened("none", "butt")).toEqual([]);
+    expect(fastened("pocket screws", "rabbet")).toEqual([["Jig and drill collar, for stock of", 0.5, 2]]);
   });
 
   test("an applied bottom is trimmed flush by its overhang", () => {
@@ -144,6 +156,19 @@ describe("SETUPS(openings, standards)", () => {
     ]);
   });
 
+  test("between fronts of a strip as much is cut away as their gap and bands take, but no less than the kerf", () => {
+    const between = (...standards: unknown[][]) =>
+      set("Set aside", openings(["A", 18, 20, 20.5, 2], ["B", 24, 20, 20.5, 2]), [
+        ["front match", "opening"],
+        ...standards,
+      ])
+        .filter(([setting]) => String(setting).startsWith("To cut away"))
+        .map(([, value, pieces]) => [value, pieces]);
+    expect(between(["front gap", "1/4"])).toEqual([[0.25, 2]]);
+    expect(between(["front gap", "1/4"], ["edge band", "1/16"])).toEqual([[0.375, 2]]);
+    expect(between(["front gap", "1/16"])).toEqual([[0.125, 2]]);
+  });
+
   test("with horizontal grain the strip is crosscut first, and ripped in order", () => {
     const matched = SETUPS(openings(["A", 18, 20, 20.5, 2]), [
       ["front match", "opening"],
@@ -152,6 +177,7 @@ describe("SETUPS(openings, standards)", () => {
     const fronts = matched.filter((row) => String(row[5]).startsWith("Front") && row[1] !== "Pull holes");
     expect(fronts.map((row) => row.slice(1, 5))).toEqual([
       ["Set aside", "Length of the strip, cuts between its fronts included", 21.375, 1],
+      ["Set aside", "To cut away between two fronts, kerf included", 0.125, 1],
       ["Crosscut", "Stop", 19.375, 2],
       ["Rip", "Fence, in order down the strip", 10.625, 2],
     ]);

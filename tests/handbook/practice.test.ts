@@ -1,5 +1,15 @@
 import { describe, expect, test } from "vitest";
-import { BOXWIDTH, BOTTOMWIDTH, FRONTHEIGHT, GROOVEPASSES, SLIDELENGTH } from "../../src/functions";
+import {
+  BOTTOMWIDTH,
+  BOXWIDTH,
+  FRONTHEIGHT,
+  GROOVEPASSES,
+  HARDWARE,
+  LENGTH,
+  MOUNTING,
+  SETUPS,
+  SLIDELENGTH,
+} from "../../src/functions";
 import { reference } from "./reference";
 
 const mm = "mm" as never;
@@ -45,5 +55,56 @@ describe("common practice", () => {
       expect(bottom).toBeGreaterThan(23 - 1.5);
       expect(bottom).toBe(23 - 1.5 + 2 * groove - 1 / 16);
     }
+  });
+
+  const drawers = (width: number, count: unknown) => [
+    ["Width", "Height", "Depth", "Drawers"],
+    [width, 20, 20.5, count],
+  ];
+  const sizes = (item: string, standards: unknown[][], width = 18) =>
+    HARDWARE(drawers(width, 1), standards)
+      .filter(([name]) => name === item)
+      .map(([, size, quantity]) => [size, quantity]);
+
+  test("a 1/2 in spacer under the lowest box, and 1/2 in between boxes that fill their spaces", () => {
+    fact("practice.spacers", /^a 1\/2 in spacer under the lowest box and between boxes/);
+    const filled = [
+      ["space above", 0],
+      ["height step", 0],
+      ["match heights", "none"],
+    ];
+    const spacers = MOUNTING(drawers(18, 4), filled)
+      .slice(1)
+      .map((row) => row[1]);
+    expect(spacers).toEqual([0.5, 0.5, 0.5, 0.5]);
+  });
+
+  test("two screws hold a front, four a wide one", () => {
+    fact("practice.front.screws", /^two screws hold a front to its box, four on a wide one$/);
+    expect([sizes("Front screw", [])[0]![1], sizes("Front screw", [], 30)[0]![1]]).toEqual([2, 4]);
+  });
+
+  test("pocket screws: 1/2 in stock takes 1 in, 3/4 in stock 1 1/4 in, 1 1/2 in stock 2 1/2 in", () => {
+    const text = fact("practice.pocket.screws", /1\/2 in stock 1 in/);
+    for (const [, stock, screw] of text.matchAll(/([\d/ ]+) in stock ([\d/ ]+) in/g)) {
+      const [[size]] = sizes("Pocket screw", [["side thickness", stock!.trim()]]) as [[number]];
+      expect(size, stock).toBe(LENGTH(screw!.trim()));
+    }
+  });
+
+  test("a small box: the bottom nailed on with glue, cut a little large, and trimmed flush", () => {
+    fact("practice.small.box", /1\/4 in bottom glued and nailed on, cut a little large and trimmed flush/);
+    const standards = [
+      ["bottom fit", "applied"],
+      ["bottom overhang", "1/16"],
+    ];
+    expect(sizes("Bottom nail", standards).length).toBe(1);
+    expect(SETUPS(drawers(18, 1), standards).find(([, operation]) => operation === "Trim flush")![3]).toBe(1 / 16);
+  });
+
+  test("pieces that share one saw setting are cut together", () => {
+    fact("practice.order", /batch every piece that shares one saw setting/);
+    const stops = SETUPS(drawers(18, 3)).filter(([, operation]) => operation === "Crosscut");
+    expect(stops.find((row) => row[3] === 20)!.slice(4)).toEqual([6, "Side A1, A2, A3"]);
   });
 });

@@ -31,6 +31,7 @@ const OPERATIONS: Record<Operation, string> = {
 
 const SETTINGS: Record<Setting, string> = {
   strip: "Length of the strip, cuts between its fronts included",
+  between: "To cut away between two fronts, kerf included",
   fence: "Fence",
   stop: "Stop",
   stopInOrder: "Stop, in order down the strip",
@@ -60,7 +61,8 @@ const CAUTIONS: Record<Caution, string> = {
     "Small pieces: rip them from long stock, cut them to length last, and hold them with a clamp or push block, never by hand.",
   groove:
     "Grooves do not go through: the guard comes off, so use push blocks and a featherboard, and put it back on at once; a riving knife lower than the blade stays. Cut a test piece; lower edge and inner face against fence and table.",
-  stopped: "These joints show the groove's end: stop it in the sides short of both ends.",
+  stopped:
+    "The groove's end may show in these joints: let it run out within a tail or socket, or stop it short of both ends.",
   joint:
     "Both ends of each piece. Not a through cut: guard off, push block or sled, guard back on at once. Where the blade meets the fence, a sacrificial fence. Try the joint in an offcut.",
   router:

@@ -51,7 +51,7 @@ const SETTINGS: readonly Setting[] = ["blade", "socket", "baseline", "pass"];
 function cutsOf(drawer: Drawer): Cut[] {
   const parts = partsOf(drawer);
   const pick = (...names: PartName[]): Part[] => parts.filter(({ name }) => names.includes(name));
-  return [...grooves(drawer, pick), ...corners(drawer, pick)];
+  return [...grooves(drawer, pick), ...corners(drawer, pick), ...pocketHoles(drawer, pick)];
 }
 
 type Pick = (...names: PartName[]) => Part[];
@@ -74,9 +74,7 @@ function corners({ opening, stock }: Drawer, pick: Pick): Cut[] {
     parts.map((part) => need(joint as Operation, "baseline", length, ZERO, part));
   switch (joint) {
     case "butt":
-      return fasteningOf(s) === "pocket screws"
-        ? pick("Box front", "Box back").map((part) => need("pocket hole", "jig", stock.end, ZERO, part))
-        : [];
+      return [];
     case "rabbet":
     case "dado":
       return passes(joint, pick("Side"), stock.end, s.kerf, ZERO, depth);
@@ -90,6 +88,12 @@ function corners({ opening, stock }: Drawer, pick: Pick): Cut[] {
       return [...baseline(pick("Side"), stock.end), ...baseline(pick("Box front", "Box back"), stock.side)];
   }
 }
+
+/** They are drilled into the ends, whatever joint the screws help. */
+const pocketHoles = ({ opening, stock }: Drawer, pick: Pick): Cut[] =>
+  fasteningOf(opening.standards) === "pocket screws"
+    ? pick("Box front", "Box back").map((part) => need("pocket hole", "jig", stock.end, ZERO, part))
+    : [];
 
 /** The blade's height, and the fence of every pass. */
 function passes(

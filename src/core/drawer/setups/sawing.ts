@@ -20,7 +20,7 @@ export function sawing(plans: readonly PlannedOpening[], unit: Unit): Step[] {
   const crosscuts = parts.filter((part) => !grainUp(part));
   const strips = alikeStrips(matched);
   return [
-    ...after("strip", strips.map(stripItself)),
+    ...after("strip", [...strips.map(stripItself), ...together(strips.flatMap(betweenFronts))]),
     ...after("rip", [
       ...(parts.some((part) => isSmall(part, unit)) ? [{ caution: "small" } as const] : []),
       ...widestFirst(rips.map((part) => needOf(part, "rip"))),
@@ -72,6 +72,19 @@ const stripItself = (openings: readonly PlannedOpening[]): SetUp => ({
   pieces: copiesOf(openings),
   parts: frontsOf(openings.flatMap(({ drawers }) => drawers.map(({ label }) => label))),
 });
+
+/** What is cut away between two fronts, so that the grain runs on once they hang. */
+const betweenFronts = (openings: readonly PlannedOpening[]): Need[] =>
+  openings
+    .filter(({ drawers }) => drawers.length > 1)
+    .map((planned) => ({
+      operation: "strip",
+      setting: "between",
+      value: stripOf(planned).between,
+      pieces: planned.opening.quantity,
+      name: "Front",
+      drawers: planned.drawers.map(({ label }) => label),
+    }));
 
 /** The fronts of a strip from the top down; neighbours of one height share a setting. */
 function inOrder(openings: readonly PlannedOpening[]): SetUp[] {

@@ -24,6 +24,7 @@ export type Setting =
   | "stopInOrder"
   | "fenceInOrder"
   | "strip"
+  | "between"
   | "blade"
   | "pass"
   | "baseline"
