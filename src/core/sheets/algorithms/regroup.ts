@@ -1,0 +1,64 @@
+import type { Draft, DraftSheet, Model } from "../model";
+import { Random } from "../random";
+import { count } from "./patterns";
+
+/**
+ * Improves a large answer a few sheets at a time: takes those that hold least, and others at random, lets another
+ * algorithm cut what lies on them anew, and keeps what is lighter.
+ *
+ * Limits: sees no gain that needs more sheets at once. Ignores the rest of the answer while it works on a part.
+ */
+export function regroup(model: Model, start: Draft, options: Options): Draft {
+  const random = new Random(options.seed);
+  let best = start;
+  for (let round = 0; round < options.rounds && best.weight > options.least; round++) {
+    const [some, rest] = choose(model, best, options.sheets, random);
+    const answer = options.recut(
+      remainder(model, rest),
+      { weight: weightOf(model, some), waiting: 0, sheets: some },
+      round,
+    );
+    if (answer.waiting > 0 || answer.weight > weightOf(model, some)) continue;
+    best = { weight: weightOf(model, rest) + answer.weight, waiting: 0, sheets: [...rest, ...answer.sheets] };
+  }
+  return best;
+}
+
+export interface Options {
+  rounds: number;
+  /** Sheets taken at a time. */
+  sheets: number;
+  least: number;
+  seed: number;
+  recut: (part: Model, start: Draft, round: number) => Draft;
+}
+
+/** The same kinds and sizes, without the pieces that lie on these sheets and without the sheets themselves. */
+export function remainder(model: Model, rest: readonly DraftSheet[]): Model {
+  const counts = Int32Array.from(model.kinds, (kind) => kind.count);
+  for (const { root } of rest) count(root, counts, -1);
+  const used = model.sizes.map((_, s) => rest.filter(({ size }) => size === s).length);
+  return {
+    ...model,
+    kinds: model.kinds.map((kind, k) => ({ ...kind, count: counts[k]! })),
+    sizes: model.sizes.map((size, s) => ({ ...size, available: Math.max(0, size.available - used[s]!) })),
+    pieces: counts.reduce((sum, n) => sum + n, 0),
+  };
+}
+
+const weightOf = (model: Model, sheets: readonly DraftSheet[]): number =>
+  sheets.reduce((sum, { size }) => sum + model.sizes[size]!.weight, 0);
+
+/** Two in three of those chosen are chance; the rest are the emptiest for their weight. */
+function choose(model: Model, { sheets }: Draft, most: number, random: Random): [DraftSheet[], DraftSheet[]] {
+  const filled = (sheet: DraftSheet): number => {
+    const counts = new Int32Array(model.kinds.length);
+    count(sheet.root, counts);
+    const area = counts.reduce((sum, n, k) => sum + n * model.kinds[k]!.w * model.kinds[k]!.h, 0);
+    return area / model.sizes[sheet.size]!.weight;
+  };
+  const order = sheets.map((sheet) => ({ sheet, filled: filled(sheet) })).sort((a, b) => a.filled - b.filled);
+  const some = order.splice(0, Math.ceil(most / 3));
+  while (some.length < most && order.length > 0) some.push(...order.splice(random.below(order.length), 1));
+  return [some.map(({ sheet }) => sheet), order.map(({ sheet }) => sheet)];
+}

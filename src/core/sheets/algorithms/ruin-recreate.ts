@@ -1,0 +1,229 @@
+import { BLOCK, CHILD, DEAD, Forest, KIND, NEXT, NONE, PARENT, SIZE, STRIDE } from "../forest";
+import type { Draft, Model } from "../model";
+import { Places } from "../places";
+import { Random } from "../random";
+
+/**
+ * Ruin and recreate on guillotine trees, driven by a goal: the weight of the sheets must stay below that of the best
+ * known answer, and pieces that then find no place wait outside. Each round takes subtrees off a few sheets, lets what
+ * is left of a sheet be divided otherwise, and lays the waiting pieces where least is spoilt; late acceptance lets it
+ * pass through worse states. A state in which nothing waits is a better answer, and sets the next goal.
+ *
+ * Method: after Gardeyn and Wauters, "A goal-driven ruin and recreate heuristic for the 2D variable-sized bin packing
+ * problem with guillotine constraints", European Journal of Operational Research 301 (2022).
+ * Limits: no answer is worse than the one it starts from; it proves nothing. Ignores the largest offcut.
+ */
+export function ruinAndRecreate(
+  model: Model,
+  start: Draft,
+  options: { steps: number; least: number; seed: number },
+): Draft {
+  return new Search(model, start, options.seed).run(options.steps, options.least);
+}
+
+const BLINK = 100;
+
+export const TUNE = {
+  alpha: 0.05,
+  piece: 0.05,
+  shuffle: 10,
+  side: 20,
+  sheetsMax: 4,
+  perSheet: 4,
+  tuck: 30,
+  give: 20,
+  local: 95,
+  memory: 50,
+  iters: 0,
+};
+
+class Search {
+  private readonly random: Random;
+  private readonly current: Forest;
+  private readonly kept: Forest;
+  private readonly places: Places;
+  private best: Draft;
+  private readonly areas: Float64Array;
+  private readonly unit: number;
+  /** Nodes of the sheet in hand. */
+  private readonly nodes: number[] = [];
+
+  constructor(
+    private readonly model: Model,
+    start: Draft,
+    seed: number,
+  ) {
+    this.random = new Random(seed);
+    this.current = new Forest(model);
+    this.kept = new Forest(model);
+    this.places = new Places(this.current, this.random, BLINK);
+    this.best = start;
+    this.areas = Float64Array.from(model.kinds, ({ w, h }) => w * h);
+    this.unit = model.sizes.reduce((most, { w, h }) => Math.max(most, w * h), 0);
+    this.current.load(start);
+  }
+
+  run(steps: number, least: number): Draft {
+    const { current, kept, places } = this;
+    const history = new Float64Array(TUNE.memory);
+    let now = this.begin(history);
+    for (let round = 0; places.steps < steps; round++) {
+      TUNE.iters++;
+      if (this.complete()) {
+        this.best = current.draft();
+        if (this.best.weight <= least) break;
+        now = this.begin(history);
+        continue;
+      }
+      this.ruin();
+      this.recreate();
+      const value = this.value();
+      const late = round % history.length;
+      if (value <= now || value <= history[late]!) {
+        now = value;
+        kept.copy(current);
+      } else current.copy(kept);
+      if (now < history[late]!) history[late] = now;
+    }
+    return this.best;
+  }
+
+  /** Sets the goal below the best answer, and meets it. */
+  private begin(history: Float64Array): number {
+    const { best, current, kept, places } = this;
+    if (best.waiting === 0) places.goal = best.weight - 1;
+    while (current.weight > places.goal) current.remove(this.emptiest());
+    this.recreate();
+    const now = this.value();
+    history.fill(now);
+    kept.copy(current);
+    return now;
+  }
+
+  private complete(): boolean {
+    for (let kind = 0; kind < this.areas.length; kind++) if (this.current.waiting(kind) > 0) return false;
+    return true;
+  }
+
+  /** The sheet that holds least for its weight. */
+  private emptiest(): number {
+    const { current, model } = this;
+    const { data, end } = current;
+    let worst = NONE;
+    let least = Infinity;
+    for (let node = current.nodes(0); node < end; node += STRIDE) {
+      if (data[node + KIND] !== BLOCK || data[node + PARENT] !== NONE) continue;
+      const filled = this.filled(node) / model.sizes[data[node + SIZE]!]!.weight;
+      if (filled < least) {
+        worst = node;
+        least = filled;
+      }
+    }
+    return worst;
+  }
+
+  private filled(node: number): number {
+    const { data } = this.current;
+    const kind = data[node + KIND]!;
+    if (kind >= 0) return this.areas[kind >> 1]!;
+    let area = 0;
+    for (let child = data[node + CHILD]!; child !== NONE; child = data[child + NEXT]!) area += this.filled(child);
+    return area;
+  }
+
+  /** Takes subtrees off one to a few sheets; seldom, off sheets everywhere. */
+  private ruin(): void {
+    const { current, random } = this;
+    if (random.below(100) >= TUNE.local) {
+      for (let count = 1 + random.below(5); count > 0 && current.sheets > 0; count--) current.remove(this.anyNode());
+      return;
+    }
+    for (let sheets = 1 + random.below(TUNE.sheetsMax); sheets > 0 && current.sheets > 0; sheets--) {
+      const root = current.rootOf(this.anyNode());
+      if (this.ruinSheet(root)) this.redivide(root);
+    }
+  }
+
+  private anyNode(): number {
+    const { current, random } = this;
+    return current.liveFrom(random.below((current.end - current.nodes(0)) / STRIDE));
+  }
+
+  /** False where nothing is left of the sheet. */
+  private ruinSheet(root: number): boolean {
+    const { current, random } = this;
+    for (let count = 1 + random.below(TUNE.perSheet); count > 0; count--) {
+      this.gather(root);
+      const node = this.nodes[random.below(this.nodes.length)]!;
+      current.remove(node);
+      if (node === root || current.data[root + KIND] === DEAD) return false;
+    }
+    return true;
+  }
+
+  /** The same pieces on the sheet, and another division of what is left. */
+  private redivide(root: number): void {
+    const { current, random } = this;
+    const coin = random.below(100);
+    if (coin < TUNE.tuck) current.tuck(root);
+    else if (coin < TUNE.tuck + TUNE.give) {
+      this.gather(root);
+      const node = this.nodes[random.below(this.nodes.length)]!;
+      if (current.data[node + KIND] === BLOCK) current.give(node);
+    }
+  }
+
+  private gather(root: number): void {
+    this.nodes.length = 0;
+    this.collect(root);
+  }
+
+  private collect(node: number): void {
+    const { data } = this.current;
+    this.nodes.push(node);
+    if (data[node + KIND] !== BLOCK) return;
+    for (let child = data[node + CHILD]!; child !== NONE; child = data[child + NEXT]!) this.collect(child);
+  }
+
+  private recreate(): void {
+    const { current, places, random, model } = this;
+    places.find();
+    if (model.sizes.length > 1) places.sizeOrder = this.shuffledSizes();
+    const rule = random.below(100);
+    const order: number[] = [];
+    const keys: number[] = [];
+    for (let kind = 0; kind < model.kinds.length; kind++) {
+      const { w, h } = model.kinds[kind]!;
+      for (let copies = current.waiting(kind); copies > 0; copies--) {
+        const key = rule < TUNE.shuffle ? random.below(1024) : rule < TUNE.shuffle + TUNE.side ? Math.max(w, h) : w * h;
+        let at = order.length;
+        for (; at > 0 && keys[at - 1]! < key; at--) {
+          order[at] = order[at - 1]!;
+          keys[at] = keys[at - 1]!;
+        }
+        order[at] = kind;
+        keys[at] = key;
+      }
+    }
+    for (const kind of order) places.lay(kind);
+  }
+
+  private shuffledSizes(): number[] {
+    const order = this.model.sizes.map((_, s) => s);
+    for (let i = order.length - 1; i > 0; i--) {
+      const j = this.random.below(i + 1);
+      [order[i], order[j]] = [order[j]!, order[i]!];
+    }
+    return order;
+  }
+
+  /** Area that waits counts, each waiting piece a little more; free areas count the better, the larger they are. */
+  private value(): number {
+    let waiting = 0;
+    for (let kind = 0; kind < this.areas.length; kind++) {
+      const count = this.current.waiting(kind);
+      if (count > 0) waiting += count * (this.areas[kind]! / this.unit + TUNE.piece);
+    }
+    return waiting - TUNE.alpha * this.places.squares(this.unit);
+  }
+}

@@ -1,0 +1,55 @@
+import type { Draft, Model } from "../model";
+import { columns } from "./columns";
+import { constructive } from "./constructive";
+import { regroup, remainder } from "./regroup";
+import { ruinAndRecreate } from "./ruin-recreate";
+
+export type Effort = "quick" | "standard" | "thorough";
+
+/** Rectangles, or sums, that each algorithm may look at. */
+const STEPS: Record<Effort, Steps> = {
+  quick: { constructive: 50_000, ruin: 400_000, columns: 20_000_000, rounds: 4 },
+  standard: { constructive: 200_000, ruin: 10_000_000, columns: 400_000_000, rounds: 30 },
+  thorough: { constructive: 200_000, ruin: 45_000_000, columns: 1_500_000_000, rounds: 60 },
+};
+
+interface Steps {
+  constructive: number;
+  ruin: number;
+  columns: number;
+  rounds: number;
+}
+
+/** From so many pieces of a kind on, on average, fillings of sheets repeat. */
+const MANY = 8;
+
+/**
+ * The portfolio: each algorithm starts from the best answer so far, and all stop at the bound.
+ * @param least a weight below which no answer lies
+ */
+export function search(model: Model, effort: Effort, least: number): Draft {
+  const steps = STEPS[effort];
+  const start = constructive(model, { steps: steps.constructive, least, seed: 1 });
+  if (start.waiting === 0 && start.weight <= least) return start;
+  const many = model.pieces >= MANY * model.kinds.length ? mixed(model, effort, steps) : undefined;
+  if (!many || many.waiting > 0) return ruinAndRecreate(model, start, { steps: steps.ruin, least, seed: 7 });
+  const best = start.waiting === 0 && start.weight <= many.weight ? start : many;
+  return regroup(model, best, {
+    rounds: steps.rounds,
+    sheets: 12,
+    least,
+    seed: 3,
+    recut: (part, from, round) =>
+      ruinAndRecreate(part, from, { steps: steps.ruin / steps.rounds, least: 0, seed: round + 11 }),
+  });
+}
+
+/** Repeated fillings, and what they leave cut anew. */
+function mixed(model: Model, effort: Effort, steps: Steps): Draft | undefined {
+  const draft = columns(model, { steps: steps.columns, stacks: effort !== "quick" });
+  if (!draft || draft.waiting === 0) return draft;
+  const left = remainder(model, draft.sheets);
+  const start = constructive(left, { steps: steps.constructive, least: 0, seed: 1 });
+  const rest = ruinAndRecreate(left, start, { steps: steps.ruin / 2, least: 0, seed: 5 });
+  return { weight: draft.weight + rest.weight, waiting: rest.waiting, sheets: [...draft.sheets, ...rest.sheets] };
+}

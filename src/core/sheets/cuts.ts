@@ -1,0 +1,184 @@
+import type { Rational } from "../length";
+import { lengthOf, type Rectangle } from "./exact";
+import { isOffcut, type Piece, type Solution } from "./solution";
+
+/** One pass through the saw. Lengths in the problem's unit. */
+export interface SawCut {
+  /** The sheet's number, from 1. */
+  sheet: number;
+  /** From 1 on each sheet. */
+  step: number;
+  /** `rip` along the sheet's length, `crosscut` across it. */
+  kind: "rip" | "crosscut";
+  /** The size kept. */
+  setting: Rational;
+  from: SawPiece;
+  /** What lies on the table afterwards: what was kept, then what is left of the piece, if anything is. */
+  gives: readonly SawPiece[];
+  caution?: "short" | "narrow";
+}
+
+export interface SawPiece {
+  /** What it is: a sheet, a piece that is cut further, a part or an offcut. */
+  is: "sheet" | "piece" | "part" | "offcut";
+  /** The number of a piece on its sheet, from 1. */
+  piece?: number;
+  /** The number of a part among the problem's parts, from 0. */
+  part?: number;
+  length: Rational;
+  width: Rational;
+}
+
+/** A piece in hand that is less than this cannot be guided safely. */
+export interface SafeSizes {
+  /** Along the fence. */
+  guided: Rational;
+  /** Across it. */
+  wide: Rational;
+}
+
+/**
+ * All cuts in the order to make them. Each stage of a sheet is finished before the next, its equal settings together,
+ * the largest first: so rips come first wherever the layout begins with them.
+ */
+export function sawCuts(solution: Solution, safe: SafeSizes): SawCut[] {
+  return solution.sheets.flatMap((_, index) => new Sheet(solution, index, safe).cuts());
+}
+
+/** A piece in hand as it gets smaller, and its children that are still to be cut off it. */
+interface InHand {
+  number: number;
+  piece: Piece;
+  now: Rectangle;
+  rest: Piece[];
+}
+
+class Sheet {
+  private readonly made: SawCut[] = [];
+  private readonly numbers = new Map<Piece, number>();
+
+  constructor(
+    private readonly solution: Solution,
+    private readonly index: number,
+    private readonly safe: SafeSizes,
+  ) {}
+
+  cuts(): SawCut[] {
+    const { piece } = this.solution.sheets[this.index]!;
+    this.trim();
+    let stage = piece.cut ? [piece] : [];
+    while (stage.length > 0) {
+      this.cutStage(stage);
+      stage = stage.flatMap(({ cut }) => cut!.into.filter((child) => child.cut));
+    }
+    return this.made;
+  }
+
+  /** The four edges of the sheet, the long ones first. */
+  private trim(): void {
+    const { exact, sheets } = this.solution;
+    const { trim } = exact;
+    if (trim === 0) return;
+    const { stock } = sheets[this.index]!;
+    const now: Rectangle = { ...exact.stock[stock]! };
+    for (const [kind, side] of TRIM) {
+      const before = { ...now };
+      now[side] -= trim;
+      const last = kind === "crosscut" && this.made.length === 3;
+      const { piece } = sheets[this.index]!;
+      this.made.push(
+        this.cut(kind, now[side], this.shown("sheet", before), before, [
+          last ? this.name(piece) : this.shown("sheet", now),
+        ]),
+      );
+    }
+  }
+
+  private cutStage(stage: readonly Piece[]): void {
+    const hands = stage.map((piece): InHand => {
+      const rip = piece.cut!.kind === "rip";
+      const rest = [...piece.cut!.into].sort((a, b) => (rip ? b.width - a.width : b.length - a.length));
+      return { number: this.number(piece), piece, now: { length: piece.length, width: piece.width }, rest };
+    });
+    for (;;) {
+      const [next] = hands.filter((hand) => this.unfinished(hand)).sort((a, b) => this.order(a, b));
+      if (!next) return;
+      this.cutOff(next);
+    }
+  }
+
+  /** Rips before crosscuts, then by setting, then in the order of the sheet. */
+  private order(a: InHand, b: InHand): number {
+    const kind = (hand: InHand): number => (hand.piece.cut!.kind === "rip" ? 0 : 1);
+    return kind(a) - kind(b) || settingOf(b) - settingOf(a) || a.number - b.number;
+  }
+
+  private unfinished({ piece, now, rest }: InHand): boolean {
+    if (rest.length === 0) return false;
+    const [last] = rest;
+    return rest.length > 1 || (piece.cut!.kind === "rip" ? last!.width < now.width : last!.length < now.length);
+  }
+
+  private cutOff(hand: InHand): void {
+    const { exact } = this.solution;
+    const { kind } = hand.piece.cut!;
+    const side = kind === "rip" ? "width" : "length";
+    const kept = hand.rest.shift()!;
+    const before = { ...hand.now };
+    const from = this.shownPiece(hand, before);
+    hand.now[side] = Math.max(0, hand.now[side] - kept[side] - exact.kerf);
+    const gives = [this.name(kept)];
+    if (hand.rest.length === 1 && hand.rest[0]![side] === hand.now[side]) gives.push(this.name(hand.rest[0]!));
+    else if (hand.rest.length > 0) gives.push(this.shownPiece(hand, hand.now));
+    this.made.push(this.cut(kind, kept[side], from, before, gives));
+  }
+
+  private cut(kind: SawCut["kind"], setting: number, from: SawPiece, before: Rectangle, gives: SawPiece[]): SawCut {
+    const { exact } = this.solution;
+    const cut: SawCut = {
+      sheet: this.index + 1,
+      step: this.made.length + 1,
+      kind,
+      setting: lengthOf(setting, exact),
+      from,
+      gives,
+    };
+    const [guided, wide] = kind === "rip" ? [before.length, before.width] : [before.width, before.length];
+    if (lengthOf(guided, exact).compare(this.safe.guided) < 0) cut.caution = "short";
+    else if (lengthOf(wide, exact).compare(this.safe.wide) < 0) cut.caution = "narrow";
+    return cut;
+  }
+
+  private number(piece: Piece): number {
+    const known = this.numbers.get(piece);
+    if (known !== undefined) return known;
+    this.numbers.set(piece, this.numbers.size + 1);
+    return this.numbers.size;
+  }
+
+  private name(piece: Piece): SawPiece {
+    if (piece.part) return { ...this.shown("part", piece), part: piece.part.index };
+    if (isOffcut(piece)) return this.shown("offcut", piece);
+    return { ...this.shown("piece", piece), piece: this.number(piece) };
+  }
+
+  /** The sheet itself where nothing was trimmed off it, else a numbered piece. */
+  private shownPiece({ piece, number }: InHand, now: Rectangle): SawPiece {
+    const whole = piece === this.solution.sheets[this.index]!.piece && this.solution.exact.trim === 0;
+    return whole ? this.shown("sheet", now) : { ...this.shown("piece", now), piece: number };
+  }
+
+  private shown(is: SawPiece["is"], { length, width }: Rectangle): SawPiece {
+    const { exact } = this.solution;
+    return { is, length: lengthOf(length, exact), width: lengthOf(width, exact) };
+  }
+}
+
+const TRIM = [
+  ["rip", "width"],
+  ["rip", "width"],
+  ["crosscut", "length"],
+  ["crosscut", "length"],
+] as const;
+
+const settingOf = ({ piece, rest }: InHand): number => (piece.cut!.kind === "rip" ? rest[0]!.width : rest[0]!.length);

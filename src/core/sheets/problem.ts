@@ -1,0 +1,36 @@
+import type { Rational } from "../length";
+
+/** Parts to be cut from stock of one material and thickness. All lengths in one unit, whichever it is. */
+export interface Problem {
+  parts: readonly Part[];
+  stock: readonly Stock[];
+  /** What the blade takes between neighbours. */
+  kerf: Rational;
+  /** Taken off each edge of a sheet first. */
+  trim: Rational;
+}
+
+export interface Part {
+  name: string;
+  drawer?: string;
+  quantity: number;
+  length: Rational;
+  width: Rational;
+  /** Whether the part's length must lie along the sheet's, across it, or either way. */
+  grain: "length" | "width" | "any";
+  /** Parts of one group are laid in one row along the sheet's length, in their order here. */
+  grainGroup?: string;
+  /** The rows of `stock` that it may be cut from; all where not given. */
+  from?: readonly number[];
+}
+
+export interface Stock {
+  name: string;
+  length: Rational;
+  width: Rational;
+  price?: Rational;
+  /** As many as needed where not given. */
+  available?: number;
+  /** `none` frees every part to turn; the grain runs along the length where not given. */
+  grain?: "length" | "none";
+}

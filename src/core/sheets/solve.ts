@@ -1,0 +1,83 @@
+import { Fault, ratio, type Rational } from "../length";
+import { search, type Effort } from "./algorithms";
+import { leastWeight } from "./bounds";
+import { build } from "./build";
+import { exact, type Exact } from "./exact";
+import type { Problem } from "./problem";
+import { reduce } from "./reduce";
+import { simplerProblems } from "./simpler";
+import { isOffcut, piecesOf, type CutSheet, type Least, type Solution } from "./solution";
+import { flaws } from "./verify";
+
+/**
+ * Cuts the parts from the stock at least cost, then from fewest sheets, then leaving the largest single offcut.
+ * @throws Fault where something is wrong with the problem, or its stock does not suffice
+ */
+export function solve(problem: Problem, effort: Effort): Solution {
+  const sizes = exact(problem);
+  const pieces = problem.parts.reduce((sum, { quantity }) => sum + quantity, 0);
+  if (pieces === 0) return { problem, exact: sizes, sheets: [], least: leastOf(problem, sizes, 0, 0), proven: true };
+  const { model } = reduce(problem, sizes);
+  const least = leastWeight(model, effort === "quick" ? 20 : 60);
+  const best = bestOf(problem, sizes, effort, least);
+  if (!best) throw new Fault("sheets.stockExhausted", { parts: problem.parts.map(({ name }) => name) });
+  const solution: Solution = {
+    problem,
+    exact: sizes,
+    sheets: best.sheets,
+    least: leastOf(problem, sizes, least, model.pieces),
+    proven: best.weight <= least,
+  };
+  const [flaw] = flaws(solution);
+  if (flaw) throw new Error(`An answer cannot be cut as it says: ${flaw}.`);
+  return solution;
+}
+
+interface Answer {
+  weight: number;
+  sheets: CutSheet[];
+}
+
+function bestOf(problem: Problem, sizes: Exact, effort: Effort, least: number): Answer | undefined {
+  let best: Answer | undefined;
+  for (const { problem: simpler, fully } of simplerProblems(problem)) {
+    const reduced = attempt(() => reduce(simpler, sizes));
+    if (!reduced) continue;
+    const draft = search(reduced.model, fully ? effort : "quick", least);
+    if (draft.waiting > 0) continue;
+    const answer = { weight: draft.weight, sheets: build(draft, reduced, sizes) };
+    if (!best || better(answer, best)) best = answer;
+    if (best.weight <= least) break;
+  }
+  return best;
+}
+
+/** A simpler problem may have no answer where the whole problem has one. */
+function attempt<T>(make: () => T): T | undefined {
+  try {
+    return make();
+  } catch (thrown) {
+    if (thrown instanceof Fault) return undefined;
+    throw thrown;
+  }
+}
+
+const better = (a: Answer, b: Answer): boolean =>
+  a.weight !== b.weight ? a.weight < b.weight : largestOffcut(a.sheets) > largestOffcut(b.sheets);
+
+/** The area of the largest single offcut, in small units. */
+export function largestOffcut(sheets: readonly CutSheet[]): number {
+  let largest = 0;
+  for (const { piece } of sheets)
+    for (const each of piecesOf(piece))
+      if (isOffcut(each) && each.length * each.width > largest) largest = each.length * each.width;
+  return largest;
+}
+
+/** A weight is a cost, taken once more than there are pieces, and a number of sheets. */
+function leastOf({ stock }: Problem, { priced, costScale }: Exact, weight: number, pieces: number): Least {
+  const sheets = weight % (pieces + 1);
+  if (stock.length === 1) return { measure: "sheets", value: ratio(sheets) };
+  const cost: Rational = ratio(BigInt(Math.floor(weight / (pieces + 1))), costScale);
+  return { measure: priced ? "cost" : "area", value: cost };
+}

@@ -1,0 +1,75 @@
+import { equal, parseLength, writeNumber } from "../core/length";
+import { sawCuts, type SawPiece } from "../core/sheets";
+import { cutCaution, lengthResult, table, withSheets, type CellResult } from "./boundary";
+
+/** @customenum {string} */
+enum SheetEffort {
+  /** A few hundred ways of laying out, the best of them */
+  quick = "quick",
+  /** Goes on improving: the usual choice */
+  standard = "standard",
+  /** Improves for about two seconds of work on 100 parts */
+  thorough = "thorough",
+}
+
+/** @customenum {string} */
+enum Unit {
+  /** Inches, and inches in the result */
+  inches = "in",
+  /** Millimetres, and millimetres in the result */
+  millimetres = "mm",
+}
+
+/**
+ * Gives the order in which to cut sheets into parts at the table saw (guards, push blocks and supports as the saw's manual says).
+ * @customfunction
+ * @group Sheets
+ * @param {any[][]} parts The cut list: Length, Width, Qty and, where needed, Part, Drawer, Thickness, Material, Grain (length, width, any), Grain group; as PARTS gives it
+ * @param {any[][]} stock What there is to cut from: Length, Width and, where needed, Material, Thickness, Price, Available (blank: as many as needed), Grain (length, none)
+ * @param {any} [kerf] Width of the blade's cut, 0 or more: 1/8 in, 3.2 mm (default)
+ * @param {any} [trim] Taken off each edge of a sheet first, 0 or more: 0 (default)
+ * @param {SheetEffort} [effort] quick, standard (default) or thorough
+ * @param {Unit} [unit] Unit of numbers without a mark, and of the result: in (default) or mm
+ * @returns {any[][]} A table, one row a cut: Sheet, Step, Cut (rip along the sheet's length, or crosscut), Setting (size kept), From (the piece in hand), Gives (what comes of it, and a caution where the piece is too small to be guided safely)
+ * @throws #N/A where a part fits no stock of its material and thickness, or the stock does not suffice; #VALUE! where a table cannot be read
+ * @example =DRAWER.CUTS({"Part","Length","Width","Qty";"Shelf",48,48,2},{"Length","Width";97,48}) // => {"Sheet","Step","Cut","Setting","From","Gives";1,1,"crosscut",48,"sheet 97 × 48","Shelf 48 × 48; rest of the sheet 48 7/8 × 48";…}
+ * @source common practice: rips first, equal fence settings kept together
+ */
+export function CUTS(
+  parts: any[][],
+  stock: any[][],
+  kerf?: any,
+  trim?: any,
+  effort?: SheetEffort,
+  unit?: Unit,
+): any[][] {
+  return withSheets([parts, stock, kerf, trim, effort, unit], ({ groups, unit: u }) => {
+    const safe = { guided: parseLength(u === "in" ? "6" : "150", u), wide: parseLength(u === "in" ? "2" : "50", u) };
+    let before = 0;
+    const rows = groups.flatMap(({ parts: list, stock: from, solution }): CellResult[][] => {
+      const first = before;
+      before += solution.sheets.length;
+      const said = ({ is, piece, part, length, width }: SawPiece): string => {
+        const isWhole = from.some((sheet) => equal(sheet.length, length) && equal(sheet.width, width));
+        const rest = is === "sheet" && !isWhole ? "rest of the sheet" : is;
+        const what = part !== undefined ? list[part]!.name : piece !== undefined ? `piece ${letters(piece)}` : rest;
+        return `${what} ${writeNumber(length, u)} × ${writeNumber(width, u)}`;
+      };
+      return sawCuts(solution, safe).map(({ sheet, step, kind, setting, from: inHand, gives, caution }) => [
+        first + sheet,
+        step,
+        kind,
+        lengthResult(setting, u),
+        said(inHand),
+        gives.map(said).join("; ") + (caution ? `. ${cutCaution(caution)}` : ""),
+      ]);
+    });
+    return table(["Sheet", "Step", "Cut", "Setting", "From", "Gives"], rows);
+  });
+}
+
+/** A, B … Z, AA, AB … */
+function letters(n: number): string {
+  const last = String.fromCharCode(64 + (((n - 1) % 26) + 1));
+  return n <= 26 ? last : letters(Math.floor((n - 1) / 26)) + last;
+}

@@ -1,0 +1,64 @@
+import { placements } from "../core/sheets";
+import { lengthResult, table, withSheets, type CellResult } from "./boundary";
+
+/** @customenum {string} */
+enum SheetEffort {
+  /** A few hundred ways of laying out, the best of them */
+  quick = "quick",
+  /** Goes on improving: the usual choice */
+  standard = "standard",
+  /** Improves for about two seconds of work on 100 parts */
+  thorough = "thorough",
+}
+
+/** @customenum {string} */
+enum Unit {
+  /** Inches, and inches in the result */
+  inches = "in",
+  /** Millimetres, and millimetres in the result */
+  millimetres = "mm",
+}
+
+/**
+ * Lays out a list of parts on sheets, each part with its place measured from the sheet's lower left corner.
+ * @customfunction
+ * @group Sheets
+ * @param {any[][]} parts The cut list: Length, Width, Qty and, where needed, Part, Drawer, Thickness, Material, Grain (length, width, any), Grain group; as PARTS gives it
+ * @param {any[][]} stock What there is to cut from: Length, Width and, where needed, Material, Thickness, Price, Available (blank: as many as needed), Grain (length, none)
+ * @param {any} [kerf] Width of the blade's cut, 0 or more: 1/8 in, 3.2 mm (default)
+ * @param {any} [trim] Taken off each edge of a sheet first, 0 or more: 0 (default)
+ * @param {SheetEffort} [effort] quick, standard (default) or thorough
+ * @param {Unit} [unit] Unit of numbers without a mark, and of the result: in (default) or mm
+ * @returns {any[][]} A table, one row a piece: Sheet (numbered), Material, Part, Drawer, From left, From bottom, Length (along the sheet's length), Width, Turned (TRUE where the part's length lies across)
+ * @throws #N/A where a part fits no stock of its material and thickness, or the stock does not suffice; #VALUE! where a table cannot be read
+ * @example =DRAWER.LAYOUT({"Part","Length","Width","Qty";"Shelf",48,48,2},{"Length","Width";97,48}) // => {"Sheet","Material","Part","Drawer","From left","From bottom","Length","Width","Turned";1,"","Shelf","",0,0,48,48,FALSE;1,"","Shelf","",48.125,0,48,48,FALSE}
+ * @source common practice: a saw cuts sheets from edge to edge
+ */
+export function LAYOUT(
+  parts: any[][],
+  stock: any[][],
+  kerf?: any,
+  trim?: any,
+  effort?: SheetEffort,
+  unit?: Unit,
+): any[][] {
+  return withSheets([parts, stock, kerf, trim, effort, unit], ({ groups, unit: u }) => {
+    let before = 0;
+    const rows = groups.flatMap(({ parts: list, stock: from, solution }): CellResult[][] => {
+      const first = before;
+      before += solution.sheets.length;
+      return placements(solution).map(({ sheet, stock: row, part, fromLeft, fromBottom, length, width, turned }) => [
+        first + sheet,
+        from[row]!.material || list[part]!.material,
+        list[part]!.name,
+        list[part]!.drawer ?? "",
+        ...[fromLeft, fromBottom, length, width].map((size) => lengthResult(size, u)),
+        turned,
+      ]);
+    });
+    return table(
+      ["Sheet", "Material", "Part", "Drawer", "From left", "From bottom", "Length", "Width", "Turned"],
+      rows,
+    );
+  });
+}

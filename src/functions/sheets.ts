@@ -1,0 +1,72 @@
+import { toDouble, writeNumber } from "../core/length";
+import { stockUses } from "../core/sheets";
+import { lengthResult, table, withSheets, type CellResult, type SheetGroup } from "./boundary";
+
+/** @customenum {string} */
+enum SheetEffort {
+  /** A few hundred ways of laying out, the best of them */
+  quick = "quick",
+  /** Goes on improving: the usual choice */
+  standard = "standard",
+  /** Improves for about two seconds of work on 100 parts */
+  thorough = "thorough",
+}
+
+/** @customenum {string} */
+enum Unit {
+  /** Inches, and inches in the result */
+  inches = "in",
+  /** Millimetres, and millimetres in the result */
+  millimetres = "mm",
+}
+
+/**
+ * Tells how many sheets to buy for a list of parts, every cut running edge to edge, and how near that is to the least possible.
+ * @customfunction
+ * @group Sheets
+ * @param {any[][]} parts The cut list: Length, Width, Qty and, where needed, Part, Drawer, Thickness, Material, Grain (length, width, any), Grain group; as PARTS gives it
+ * @param {any[][]} stock What there is to cut from: Length, Width and, where needed, Material, Thickness, Price, Available (blank: as many as needed), Grain (length, none)
+ * @param {any} [kerf] Width of the blade's cut, 0 or more: 1/8 in, 3.2 mm (default)
+ * @param {any} [trim] Taken off each edge of a sheet first, 0 or more: 0 (default)
+ * @param {SheetEffort} [effort] quick, standard (default) or thorough
+ * @param {Unit} [unit] Unit of numbers without a mark, and of the result: in (default) or mm
+ * @returns {any[][]} A table, one row a size of stock used: Material, Thickness, Sheet, Sheets, Least possible (proven; sheets for one size, else cost, or area without prices), Parts, Yield, Cost, Largest offcut
+ * @throws #N/A where a part fits no stock of its material and thickness, or the stock does not suffice; #VALUE! where a table cannot be read
+ * @example =DRAWER.SHEETS({"Length","Width","Qty";48,24,4},{"Length","Width";96,48},0) // => {"Material","Thickness","Sheet","Sheets","Least possible","Parts","Yield","Cost","Largest offcut";"","","96 × 48",1,1,4,1,"",""}
+ * @source common practice: a saw cuts sheets from edge to edge
+ */
+export function SHEETS(
+  parts: any[][],
+  stock: any[][],
+  kerf?: any,
+  trim?: any,
+  effort?: SheetEffort,
+  unit?: Unit,
+): any[][] {
+  return withSheets([parts, stock, kerf, trim, effort, unit], ({ groups, unit: u }) =>
+    table(
+      ["Material", "Thickness", "Sheet", "Sheets", "Least possible", "Parts", "Yield", "Cost", "Largest offcut"],
+      groups.flatMap((group) => rowsOf(group, u)),
+    ),
+  );
+}
+
+function rowsOf({ stock, solution }: SheetGroup, unit: "in" | "mm"): CellResult[][] {
+  const size = ({ length, width }: Pick<SheetGroup["stock"][number], "length" | "width">): string =>
+    `${writeNumber(length, unit)} × ${writeNumber(width, unit)}`;
+  const priced = stock.some(({ price }) => price !== undefined);
+  return stockUses(solution).map((use, i) => {
+    const row = stock[use.stock]!;
+    return [
+      row.material,
+      row.thickness ? lengthResult(row.thickness, unit) : "",
+      size(row),
+      use.sheets,
+      i === 0 ? toDouble(solution.least.value) : "",
+      use.parts,
+      toDouble(use.yield),
+      priced ? toDouble(use.cost) : "",
+      use.largestOffcut ? size(use.largestOffcut) : "",
+    ];
+  });
+}
