@@ -26,6 +26,7 @@ export default tseslint.config(
       eqeqeq: "error",
       "no-console": "error",
       "@typescript-eslint/no-non-null-assertion": "off",
+      "@typescript-eslint/no-unused-vars": ["error", { argsIgnorePattern: "^_", varsIgnorePattern: "^_" }],
     },
   },
   {

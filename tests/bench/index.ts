@@ -2,19 +2,24 @@ import { benchBrowser } from "./browser";
 import { benchEngine } from "./engine";
 import { benchFunctions } from "./functions";
 import { benchPlans } from "./plans";
+import { benchSheets } from "./sheets";
 
-/** `npm run bench` runs all; `npm run bench -- NAME …` runs those named. */
-const BENCHES: Record<string, () => void | Promise<void>> = {
+/** `npm run bench` runs all; `npm run bench -- NAME …` runs those named, and hands them what else stands there. */
+const BENCHES: Record<string, (args: readonly string[]) => void | Promise<void>> = {
   functions: benchFunctions,
   plans: benchPlans,
   engine: benchEngine,
+  sheets: benchSheets,
   browser: benchBrowser,
 };
 
-const names = process.argv.slice(2);
+const words = process.argv.slice(2);
+const names = words.filter((word) => word in BENCHES);
+const args = words.filter((word) => !(word in BENCHES));
+if (args.length > 0 && names.length === 0) {
+  throw new Error(`There is no bench ${args[0]}. There are: ${Object.keys(BENCHES).join(", ")}.`);
+}
 for (const name of names.length ? names : Object.keys(BENCHES)) {
-  const bench = BENCHES[name];
-  if (!bench) throw new Error(`There is no bench ${name}. There are: ${Object.keys(BENCHES).join(", ")}.`);
   console.log(`\n== ${name}, Node ${process.version} ==`);
-  await bench();
+  await BENCHES[name]!(args);
 }
