@@ -21,21 +21,23 @@ export function ruinAndRecreate(
   return new Search(model, start, options.seed).run(options.steps, options.least);
 }
 
+/** Ways looked at, on average, until one is passed over. */
 const BLINK = 100;
-
-export const TUNE = {
-  alpha: 0.05,
-  piece: 0.05,
-  shuffle: 10,
-  side: 20,
-  sheetsMax: 4,
-  perSheet: 4,
-  tuck: 30,
-  give: 20,
-  local: 95,
-  memory: 50,
-  iters: 0,
-};
+/** Rounds that a state is compared across. */
+const MEMORY = 50;
+/** Of a hundred rounds, those that ruin a few sheets only; and of how many sheets and how many nodes of each. */
+const LOCAL = 95;
+const SHEETS = 4;
+const NODES = 4;
+/** Of a hundred ruined sheets, those whose rests are gathered along them, and those with one rest given to a block. */
+const TUCK = 30;
+const GIVE = 20;
+/** Of a hundred rounds, those that lay pieces in any order, and those by their longer sides; others go by area. */
+const SHUFFLED = 10;
+const BY_SIDE = 20;
+/** In sheets: what a waiting piece counts beside its area, and what the squares of free areas count. */
+const PIECE = 0.05;
+const FREE = 0.05;
 
 class Search {
   private readonly random: Random;
@@ -65,10 +67,9 @@ class Search {
 
   run(steps: number, least: number): Draft {
     const { current, kept, places } = this;
-    const history = new Float64Array(TUNE.memory);
+    const history = new Float64Array(MEMORY);
     let now = this.begin(history);
     for (let round = 0; places.steps < steps; round++) {
-      TUNE.iters++;
       if (this.complete()) {
         this.best = current.draft();
         if (this.best.weight <= least) break;
@@ -134,11 +135,11 @@ class Search {
   /** Takes subtrees off one to a few sheets; seldom, off sheets everywhere. */
   private ruin(): void {
     const { current, random } = this;
-    if (random.below(100) >= TUNE.local) {
+    if (random.below(100) >= LOCAL) {
       for (let count = 1 + random.below(5); count > 0 && current.sheets > 0; count--) current.remove(this.anyNode());
       return;
     }
-    for (let sheets = 1 + random.below(TUNE.sheetsMax); sheets > 0 && current.sheets > 0; sheets--) {
+    for (let sheets = 1 + random.below(SHEETS); sheets > 0 && current.sheets > 0; sheets--) {
       const root = current.rootOf(this.anyNode());
       if (this.ruinSheet(root)) this.redivide(root);
     }
@@ -152,7 +153,7 @@ class Search {
   /** False where nothing is left of the sheet. */
   private ruinSheet(root: number): boolean {
     const { current, random } = this;
-    for (let count = 1 + random.below(TUNE.perSheet); count > 0; count--) {
+    for (let count = 1 + random.below(NODES); count > 0; count--) {
       this.gather(root);
       const node = this.nodes[random.below(this.nodes.length)]!;
       current.remove(node);
@@ -165,8 +166,8 @@ class Search {
   private redivide(root: number): void {
     const { current, random } = this;
     const coin = random.below(100);
-    if (coin < TUNE.tuck) current.tuck(root);
-    else if (coin < TUNE.tuck + TUNE.give) {
+    if (coin < TUCK) current.tuck(root);
+    else if (coin < TUCK + GIVE) {
       this.gather(root);
       const node = this.nodes[random.below(this.nodes.length)]!;
       if (current.data[node + KIND] === BLOCK) current.give(node);
@@ -195,7 +196,7 @@ class Search {
     for (let kind = 0; kind < model.kinds.length; kind++) {
       const { w, h } = model.kinds[kind]!;
       for (let copies = current.waiting(kind); copies > 0; copies--) {
-        const key = rule < TUNE.shuffle ? random.below(1024) : rule < TUNE.shuffle + TUNE.side ? Math.max(w, h) : w * h;
+        const key = rule < SHUFFLED ? random.below(1024) : rule < SHUFFLED + BY_SIDE ? Math.max(w, h) : w * h;
         let at = order.length;
         for (; at > 0 && keys[at - 1]! < key; at--) {
           order[at] = order[at - 1]!;
@@ -222,8 +223,8 @@ class Search {
     let waiting = 0;
     for (let kind = 0; kind < this.areas.length; kind++) {
       const count = this.current.waiting(kind);
-      if (count > 0) waiting += count * (this.areas[kind]! / this.unit + TUNE.piece);
+      if (count > 0) waiting += count * (this.areas[kind]! / this.unit + PIECE);
     }
-    return waiting - TUNE.alpha * this.places.squares(this.unit);
+    return waiting - FREE * this.places.squares(this.unit);
   }
 }

@@ -8,7 +8,7 @@ export type Effort = "quick" | "standard" | "thorough";
 
 /** Rectangles, or sums, that each algorithm may look at. */
 const STEPS: Record<Effort, Steps> = {
-  quick: { constructive: 50_000, ruin: 400_000, columns: 20_000_000, rounds: 4 },
+  quick: { constructive: 40_000, ruin: 300_000, columns: 20_000_000, rounds: 4 },
   standard: { constructive: 200_000, ruin: 10_000_000, columns: 400_000_000, rounds: 30 },
   thorough: { constructive: 200_000, ruin: 45_000_000, columns: 1_500_000_000, rounds: 60 },
 };
