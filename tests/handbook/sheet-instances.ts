@@ -4,7 +4,7 @@ const read = (name: string): unknown => JSON.parse(readFileSync(new URL(name, im
 
 /**
  * Rectangles for one size of bin, with the best known bounds: `O` oriented, `R` rotatable; `G` guillotine, `F` free.
- * @source classes 1 to 6 Berkey and Wang (1987), classes 7 to 10 Martello and Vigo (1998)
+ * @source classes 1 to 6 Berkey and Wang (1987), classes 7 to 10 Martello and Vigo (1998); authors and years from memory
  */
 export interface PackingInstance {
   id: string;
@@ -24,7 +24,7 @@ export const packingInstances = read("./rectangle-bin-packing.json") as PackingI
 /**
  * Rectangles in numbers, from sheets of several prices, with the bound and the best known cost of cutting in two
  * stages.
- * @source the gcut instances of Beasley (1985), with the demands and the sheets that the file gives them
+ * @source the gcut instances of Beasley (1985; author and year from memory), with the demands and the sheets that the file gives them
  */
 export interface PricedInstance {
   id: string;

@@ -7,7 +7,7 @@ import { Simplex } from "./simplex";
  * is worth most at its prices, and so on until none is worth more than it costs. Whole numbers of each filling are
  * kept; what the fractions held is returned as waiting, for another algorithm to lay.
  *
- * Method: Gilmore and Gomory (1965). Limits: fillings of up to three stages; sizes that are limited in number are not
+ * Method: Gilmore and Gomory (1965), cited from memory. Limits: fillings of up to three stages; sizes that are limited in number are not
  * used. Ignores kinds of which so few are wanted that no filling repeats.
  * @returns nothing where every size is limited, or some kind fits none of the others
  */

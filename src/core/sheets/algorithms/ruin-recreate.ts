@@ -10,7 +10,7 @@ import { Random } from "../random";
  * pass through worse states. A state in which nothing waits is a better answer, and sets the next goal.
  *
  * Method: after Gardeyn and Wauters, "A goal-driven ruin and recreate heuristic for the 2D variable-sized bin packing
- * problem with guillotine constraints", European Journal of Operational Research 301 (2022).
+ * problem with guillotine constraints", European Journal of Operational Research 301 (2022); cited from memory.
  * Limits: no answer is worse than the one it starts from; it proves nothing. Ignores the largest offcut.
  */
 export function ruinAndRecreate(

@@ -3,7 +3,7 @@
  * in any length x have values that together stay within the function's value of x. So the products of a function of
  * one side and a function of the other stay, on every sheet, within the product of the sheet's own values.
  *
- * Sources: Martello and Vigo (1998) for the first family, Fekete and Schepers (2001) for the second, Carlier, Clautiaux
+ * Sources, cited from memory: Martello and Vigo (1998) for the first family, Fekete and Schepers (2001) for the second, Carlier, Clautiaux
  * and Moukrim (2007) for the third. Values are whole numbers, and a family's functions are numbered by its parameter.
  */
 export interface SideFunction {
