@@ -12,7 +12,7 @@ export class Forest {
   weight = 0;
 
   constructor(readonly model: Model) {
-    this.data = new Int32Array(this.nodes(0) + (model.pieces * 8 + 64) * STRIDE);
+    this.data = new Int32Array(this.nodes(0) + (model.pieces * 12 + 64) * STRIDE);
     this.clear();
   }
 
@@ -39,6 +39,11 @@ export class Forest {
 
   get end(): number {
     return this.nodes(this.data[TOP]!);
+  }
+
+  /** Blocks within blocks have taken up most of the room; one more round still finds enough. */
+  get crowded(): boolean {
+    return this.data[TOP]! > this.model.pieces * 8;
   }
 
   get sheets(): number {

@@ -1,4 +1,4 @@
-import { AXIS, AXIS_X, AXIS_Y, BLOCK, CHILD, H, KIND, SIZE, STRIDE, USED, W, type Forest } from "./forest";
+import { AXIS, AXIS_X, AXIS_Y, BLOCK, CHILD, H, KIND, NONE, SIZE, STRIDE, USED, W, type Forest } from "./forest";
 import { TURNED, UPRIGHT, type Model } from "./model";
 import type { Random } from "./random";
 
@@ -18,10 +18,19 @@ export class Places {
   private readonly nodes: Int32Array;
   private readonly widths: Int32Array;
   private readonly heights: Int32Array;
+  /** Squares of the areas. */
+  private readonly wholes: Float64Array;
   private readonly sizes: Int32Array;
   private readonly model: Model;
   /** The thinnest piece: what is thinner than it is of no use. */
   private readonly thinnest: number;
+  /** Kinds that may lie turned on some size. */
+  private readonly turns: Uint8Array;
+  /** The place found, how a piece is to lie in it and be cut off, and what that spoils. */
+  private slot = NONE;
+  private turned = false;
+  private first = AXIS_X;
+  private least = Infinity;
   /** Ways still to be looked at until one is passed over unseen. */
   private untilBlink = Infinity;
 
@@ -37,6 +46,10 @@ export class Places {
     this.nodes = new Int32Array(room);
     this.widths = new Int32Array(room);
     this.heights = new Int32Array(room);
+    this.wholes = new Float64Array(room);
+    this.turns = Uint8Array.from(model.kinds, (_, k) =>
+      model.sizes.some((_size, s) => model.ways[k * model.sizes.length + s]! & TURNED) ? 1 : 0,
+    );
     this.sizes = new Int32Array(room);
     this.thinnest = model.kinds.reduce((least, { w, h }) => Math.min(least, w, h), Infinity);
     this.sizeOrder = model.sizes.map((_, s) => s);
@@ -48,66 +61,72 @@ export class Places {
     const { forest } = this;
     const { data, end } = forest;
     this.count = 0;
-    for (let node = forest.nodes(0); node < end; node += STRIDE) if (data[node + KIND] === BLOCK) this.offer(node);
+    const { thinnest } = this;
+    for (let node = forest.nodes(0); node < end; node += STRIDE) {
+      if (data[node + KIND] !== BLOCK) continue;
+      const used = data[node + USED]!;
+      const alongX = data[node + AXIS] === AXIS_X;
+      const w = data[node + W]! - (alongX ? used : 0);
+      const h = data[node + H]! - (alongX ? 0 : used);
+      if (((w - thinnest) | (h - thinnest)) >= 0) this.add(node, w, h);
+    }
     this.steps += (end - forest.nodes(0)) / (4 * STRIDE);
   }
 
   /** Lays a piece where least is spoilt, or on a new sheet; false where neither can be. */
   lay(kind: number): boolean {
-    const { widths, heights, sizes, count } = this;
     const { w, h } = this.model.kinds[kind]!;
-    const { ways } = this.model;
-    const row = kind * this.model.sizes.length;
-    let slot = -1;
-    let how = 0;
-    let least = Infinity;
-    for (let s = 0; s < count; s++) {
-      const lw = widths[s]!;
-      const lh = heights[s]!;
-      const way = ways[row + sizes[s]!]!;
-      for (let turn = 0; turn < 2; turn++) {
-        const pw = turn ? h : w;
-        const ph = turn ? w : h;
-        if (pw > lw || ph > lh || !(way & (turn ? TURNED : UPRIGHT))) continue;
-        if (--this.untilBlink === 0) {
-          this.untilBlink = 1 + this.random.below(2 * this.blink);
-          continue;
-        }
-        const whole = lw * lh;
-        const besideX = (lw - pw) * lh;
-        const aboveX = pw * (lh - ph);
-        const spoiltX = whole * whole - besideX * besideX - aboveX * aboveX;
-        if (spoiltX < least) {
-          slot = s;
-          how = turn;
-          least = spoiltX;
-        }
-        const besideY = (lw - pw) * ph;
-        const aboveY = lw * (lh - ph);
-        const spoiltY = whole * whole - besideY * besideY - aboveY * aboveY;
-        if (spoiltY < least) {
-          slot = s;
-          how = turn + 2;
-          least = spoiltY;
-        }
-      }
-    }
-    this.steps += count + 4;
+    this.slot = NONE;
+    this.least = Infinity;
+    this.look(kind, w, h, false);
+    if (w !== h && this.turns[kind]) this.look(kind, h, w, true);
+    this.steps += this.count + 4;
+    const { slot } = this;
     if (slot < 0) return this.layOnNew(kind);
     const node = this.nodes[slot]!;
     this.drop(slot);
-    this.put(node, kind, (how & 1) === 1, how < 2 ? AXIS_X : AXIS_Y);
+    this.put(node, kind, this.turned, this.first);
     return true;
+  }
+
+  private look(kind: number, pw: number, ph: number, turned: boolean): void {
+    const { widths, heights, wholes, sizes, count } = this;
+    const { ways } = this.model;
+    const row = kind * this.model.sizes.length;
+    const way = turned ? TURNED : UPRIGHT;
+    let { least, untilBlink } = this;
+    for (let s = 0; s < count; s++) {
+      const lw = widths[s]!;
+      const lh = heights[s]!;
+      const beside = lw - pw;
+      const above = lh - ph;
+      // Few places are large enough: one test for both sides is guessed right most of the time.
+      if ((beside | above) < 0 || !(ways[row + sizes[s]!]! & way)) continue;
+      if (--untilBlink === 0) {
+        untilBlink = 1 + this.random.below(2 * this.blink);
+        continue;
+      }
+      // The better of the two ways to divide the rest, without working out both.
+      const acrossX = beside * (lh + ph) >= above * (lw + pw);
+      const large = acrossX ? beside * lh : above * lw;
+      const small = acrossX ? pw * above : ph * beside;
+      const spoilt = wholes[s]! - large * large - small * small;
+      if (spoilt < least) {
+        this.slot = s;
+        this.first = acrossX ? AXIS_X : AXIS_Y;
+        this.turned = turned;
+        least = spoilt;
+      }
+    }
+    this.least = least;
+    this.untilBlink = untilBlink;
   }
 
   /** The sum of the squares of what is free, in areas of `unit`. */
   squares(unit: number): number {
     let sum = 0;
-    for (let s = 0; s < this.count; s++) {
-      const area = (this.widths[s]! * this.heights[s]!) / unit;
-      sum += area * area;
-    }
-    return sum;
+    for (let s = 0; s < this.count; s++) sum += this.wholes[s]!;
+    return sum / (unit * unit);
   }
 
   private layOnNew(kind: number): boolean {
@@ -146,12 +165,16 @@ export class Places {
     let h = data[block + H]!;
     if (data[block + AXIS] === AXIS_X) w -= data[block + USED]!;
     else h -= data[block + USED]!;
-    if (w < this.thinnest || h < this.thinnest) return;
+    if (w >= this.thinnest && h >= this.thinnest) this.add(block, w, h);
+  }
+
+  private add(block: number, w: number, h: number): void {
     const slot = this.count++;
     this.nodes[slot] = block;
     this.widths[slot] = w;
     this.heights[slot] = h;
-    this.sizes[slot] = data[block + SIZE]!;
+    this.wholes[slot] = w * h * (w * h);
+    this.sizes[slot] = this.forest.data[block + SIZE]!;
   }
 
   private drop(slot: number): void {
@@ -159,6 +182,7 @@ export class Places {
     this.nodes[slot] = this.nodes[last]!;
     this.widths[slot] = this.widths[last]!;
     this.heights[slot] = this.heights[last]!;
+    this.wholes[slot] = this.wholes[last]!;
     this.sizes[slot] = this.sizes[last]!;
   }
 }

@@ -18,7 +18,10 @@ export interface Part {
   width: Rational;
   /** Whether the part's length must lie along the sheet's, across it, or either way. */
   grain: "length" | "width" | "any";
-  /** Parts of one group are laid in one row along the sheet's length, in their order here. */
+  /**
+   * Parts of one group are laid in one row along the sheet's length, in their order here; where all their quantities
+   * have a common divisor, in so many such rows: an opening made twice has two runs of grain.
+   */
   grainGroup?: string;
   /** The rows of `stock` that it may be cut from; all where not given. */
   from?: readonly number[];
@@ -34,3 +37,20 @@ export interface Stock {
   /** `none` frees every part to turn; the grain runs along the length where not given. */
   grain?: "length" | "none";
 }
+
+/** How many rows a grain group makes. */
+export const rowsOf = (parts: readonly Part[], group: string): number =>
+  parts.reduce(
+    (common, { quantity, grainGroup }) => (grainGroup === group ? commonDivisor(common, quantity) : common),
+    0,
+  );
+
+/** The numbers of the parts in one row of a grain group, in order. */
+export function rowOf(parts: readonly Part[], group: string): number[] {
+  const rows = rowsOf(parts, group);
+  return parts.flatMap(({ quantity, grainGroup }, index) =>
+    grainGroup === group && rows > 0 ? Array.from({ length: quantity / rows }, () => index) : [],
+  );
+}
+
+export const commonDivisor = (a: number, b: number): number => (b === 0 ? a : commonDivisor(b, a % b));

@@ -1,7 +1,7 @@
 import { Fault } from "../length";
 import type { Exact } from "./exact";
 import { TURNED, UPRIGHT, type Kind, type Model, type SheetSize } from "./model";
-import type { Part, Problem } from "./problem";
+import { rowOf, rowsOf, type Part, type Problem } from "./problem";
 
 /** A model, and which parts its kinds stand for. */
 export interface Reduced {
@@ -54,18 +54,18 @@ export function reduce(problem: Problem, whole: Exact): Reduced {
 
 function membersOf({ parts }: Problem): Member[] {
   const members: Member[] = [];
-  const groups = new Map<string, RowPart[]>();
-  parts.forEach((part, index) => {
-    const group = part.grainGroup === undefined ? undefined : groups.get(part.grainGroup);
-    const copies = Array.from({ length: part.quantity }, () => ({ part: index, flipped: part.grain === "width" }));
-    if (part.grainGroup === undefined) members.push(...copies.map((copy) => ({ row: [copy] })));
-    else if (group) group.push(...copies);
-    else {
-      groups.set(part.grainGroup, copies);
-      members.push({ row: copies });
+  const laid = new Set<string>();
+  parts.forEach(({ quantity, grain, grainGroup }, part) => {
+    if (grainGroup === undefined) {
+      for (let n = 0; n < quantity; n++) members.push({ row: [{ part, flipped: grain === "width" }] });
+    } else if (!laid.has(grainGroup)) {
+      laid.add(grainGroup);
+      const row = rowOf(parts, grainGroup).map((index) => ({ part: index, flipped: parts[index]!.grain === "width" }));
+      const rows = rowsOf(parts, grainGroup);
+      if (row.length > 0) for (let n = 0; n < rows; n++) members.push({ row });
     }
   });
-  return members.filter(({ row }) => row.length > 0);
+  return members;
 }
 
 function sizesOf({ stock }: Problem, { stock: whole, kerf, trim }: Exact, pieces: number): SheetSize[] {

@@ -1,4 +1,4 @@
-import type { Problem } from "./problem";
+import { commonDivisor, type Problem } from "./problem";
 
 /** A problem any answer of which is an answer of the whole problem. */
 export interface Simpler {
@@ -18,7 +18,7 @@ export function simplerProblems(problem: Problem): Simpler[] {
   return [problem.stock, ...simplerStocks(problem)].flatMap((stock) => {
     const fully = stock === problem.stock;
     const whole = { problem: { ...problem, stock }, fully };
-    return turnable ? [whole, { problem: { ...problem, stock, parts: fixed }, fully }] : [whole];
+    return turnable ? [{ problem: { ...problem, stock, parts: fixed }, fully }, whole] : [whole];
   });
 }
 
@@ -31,4 +31,32 @@ function simplerStocks({ stock }: Problem): Problem["stock"][] {
   const singles = unlimited.map((row) => only((other) => other === row));
   if (unlimited.length === stock.length) return singles;
   return [only(({ available }) => available === undefined), ...(unlimited.length > 1 ? singles : [])];
+}
+
+/**
+ * Where all quantities have a common divisor, the job made so many times over: what is cut for one can be cut again for
+ * each. So twice the parts never take more than twice the sheets.
+ */
+export function shares(problem: Problem): { problem: Problem; times: number }[] {
+  const common = problem.parts.reduce((divisor, { quantity }) => commonDivisor(divisor, quantity), 0);
+  return primeDivisors(common).map((times) => ({
+    times,
+    problem: {
+      ...problem,
+      parts: problem.parts.map((part) => ({ ...part, quantity: part.quantity / times })),
+      stock: problem.stock.map((row) =>
+        row.available === undefined ? row : { ...row, available: Math.floor(row.available / times) },
+      ),
+    },
+  }));
+}
+
+function primeDivisors(n: number): number[] {
+  const primes: number[] = [];
+  for (let p = 2; n > 1; p++) {
+    if (n % p > 0) continue;
+    primes.push(p);
+    while (n % p === 0) n /= p;
+  }
+  return primes;
 }

@@ -5,7 +5,7 @@ import { build } from "./build";
 import { exact, type Exact } from "./exact";
 import type { Problem } from "./problem";
 import { reduce } from "./reduce";
-import { simplerProblems } from "./simpler";
+import { shares, simplerProblems } from "./simpler";
 import { isOffcut, piecesOf, type CutSheet, type Least, type Solution } from "./solution";
 import { flaws } from "./verify";
 
@@ -18,7 +18,7 @@ export function solve(problem: Problem, effort: Effort): Solution {
   const pieces = problem.parts.reduce((sum, { quantity }) => sum + quantity, 0);
   if (pieces === 0) return { problem, exact: sizes, sheets: [], least: leastOf(problem, sizes, 0, 0), proven: true };
   const { model } = reduce(problem, sizes);
-  const least = leastWeight(model, effort === "quick" ? 20 : 60);
+  const least = leastWeight(model, FUNCTIONS[effort]);
   const best = bestOf(problem, sizes, effort, least);
   if (!best) throw new Fault("sheets.stockExhausted", { parts: problem.parts.map(({ name }) => name) });
   const solution: Solution = {
@@ -33,6 +33,9 @@ export function solve(problem: Problem, effort: Effort): Solution {
   return solution;
 }
 
+/** Dual feasible functions of each family that a bound tries. */
+const FUNCTIONS: Record<Effort, number> = { quick: 12, standard: 60, thorough: 60 };
+
 interface Answer {
   weight: number;
   sheets: CutSheet[];
@@ -43,13 +46,30 @@ function bestOf(problem: Problem, sizes: Exact, effort: Effort, least: number): 
   for (const { problem: simpler, fully } of simplerProblems(problem)) {
     const reduced = attempt(() => reduce(simpler, sizes));
     if (!reduced) continue;
-    const draft = search(reduced.model, fully ? effort : "quick", least);
+    const draft = search(reduced.model, fully ? effort : "quick", least, best?.weight);
     if (draft.waiting > 0) continue;
     const answer = { weight: draft.weight, sheets: build(draft, reduced, sizes) };
     if (!best || better(answer, best)) best = answer;
-    if (best.weight <= least) break;
+    if (best.weight <= least) return best;
+  }
+  for (const { problem: share, times } of shares(problem)) {
+    const answer = repeated(problem, sizes, bestOfShare(share, sizes, effort), times);
+    if (answer && (!best || better(answer, best))) best = answer;
   }
   return best;
+}
+
+function bestOfShare(share: Problem, sizes: Exact, effort: Effort): Answer | undefined {
+  const reduced = attempt(() => reduce(share, sizes));
+  return reduced && bestOf(share, sizes, effort, leastWeight(reduced.model, FUNCTIONS[effort]));
+}
+
+/** The same sheets so many times over. */
+function repeated(whole: Problem, sizes: Exact, share: Answer | undefined, times: number): Answer | undefined {
+  if (!share) return undefined;
+  const { model } = reduce(whole, sizes);
+  const sheets = Array.from({ length: times }, () => share.sheets).flat();
+  return { weight: sheets.reduce((sum, { stock }) => sum + model.sizes[stock]!.weight, 0), sheets };
 }
 
 /** A simpler problem may have no answer where the whole problem has one. */

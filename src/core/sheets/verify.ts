@@ -1,6 +1,6 @@
 import type { Exact } from "./exact";
 import { piecesOf, type Piece, type Solution } from "./solution";
-import type { Part } from "./problem";
+import { rowOf, rowsOf, type Part } from "./problem";
 
 /**
  * What is wrong with an answer, whichever algorithm made it: nothing, if it can be cut as it says. Reads only the
@@ -112,36 +112,43 @@ function stockFlaws({ problem, sheets }: Solution): string[] {
   );
 }
 
-/** The parts of a group lie in one row, in their order, one kerf apart, their lower or left edges in line. */
+/** The parts of a group lie in rows, in their order, one kerf apart, their lower or left edges in line. */
 function groupFlaws({ problem, exact, sheets }: Solution): string[] {
-  const groups = new Set(
-    problem.parts.flatMap(({ grainGroup, quantity }) => (grainGroup !== undefined && quantity ? [grainGroup] : [])),
-  );
+  const groups = new Set(problem.parts.flatMap(({ grainGroup }) => (grainGroup === undefined ? [] : [grainGroup])));
   return [...groups].flatMap((group) => {
-    const order = problem.parts.flatMap(({ grainGroup, quantity }, index) =>
-      grainGroup === group ? Array.from({ length: quantity }, () => index) : [],
-    );
-    const inOrder = sheets.some(({ piece, stock }) => {
+    const order = rowOf(problem.parts, group);
+    const rows = sheets.map(({ piece, stock }) => {
       const members = [...piecesOf(piece)].filter(
         ({ part }) => part && problem.parts[part.index]?.grainGroup === group,
       );
-      const along = inRow(members, order, exact.kerf, "x");
-      return along || (problem.stock[stock]?.grain === "none" && inRow(members, order, exact.kerf, "y"));
+      const along = rowsAmong(members, order, exact.kerf, "x");
+      const count = along * order.length;
+      if (count === members.length || problem.stock[stock]?.grain !== "none") return along;
+      return along + rowsAmong(members, order, exact.kerf, "y");
     });
-    return inOrder ? [] : [`the grain of group ${group} does not run on`];
+    const found = rows.reduce((sum, n) => sum + n, 0);
+    return found >= rowsOf(problem.parts, group) ? [] : [`the grain of group ${group} does not run on`];
   });
 }
 
-function inRow(members: readonly Piece[], order: readonly number[], kerf: number, axis: "x" | "y"): boolean {
-  const row = [...members].sort((a, b) => a[axis] - b[axis]);
-  const end = (piece: Piece): number => (axis === "x" ? piece.x + piece.length : piece.y + piece.width);
+/** How many whole rows lie among pieces, each piece counted in one row only. */
+function rowsAmong(pieces: readonly Piece[], order: readonly number[], kerf: number, axis: "x" | "y"): number {
   const side = axis === "x" ? "y" : "x";
-  return (
-    row.length === order.length &&
-    row.every(
-      (piece, i) =>
-        piece.part!.index === order[i] &&
-        (i === 0 || (piece[axis] === end(row[i - 1]!) + kerf && piece[side] === row[0]![side])),
-    )
-  );
+  const end = (piece: Piece): number => (axis === "x" ? piece.x + piece.length : piece.y + piece.width);
+  const left = [...pieces].sort((a, b) => a[axis] - b[axis]);
+  let rows = 0;
+  while (left.length > 0) {
+    const row = [left[0]!];
+    for (const index of order.slice(1)) {
+      const last = row[row.length - 1]!;
+      const next = left.find(
+        (piece) => piece.part!.index === index && piece[axis] === end(last) + kerf && piece[side] === last[side],
+      );
+      if (next) row.push(next);
+    }
+    const whole = row.length === order.length && row[0]!.part!.index === order[0];
+    if (whole) rows++;
+    for (const piece of whole ? row : row.slice(0, 1)) left.splice(left.indexOf(piece), 1);
+  }
+  return rows;
 }

@@ -16,15 +16,15 @@ import { Random } from "../random";
 export function ruinAndRecreate(
   model: Model,
   start: Draft,
-  options: { steps: number; least: number; seed: number },
+  options: { steps: number; least: number; below?: number; seed: number },
 ): Draft {
-  return new Search(model, start, options.seed).run(options.steps, options.least);
+  return new Search(model, start, options.below ?? Infinity, options.seed).run(options.steps, options.least);
 }
 
 /** Ways looked at, on average, until one is passed over. */
 const BLINK = 100;
-/** Rounds that a state is compared across. */
-const MEMORY = 50;
+/** Rounds that a state is compared across: the longer the search, the more slowly it may settle. */
+const memoryOf = (steps: number): number => Math.ceil(Math.sqrt(steps) / 50);
 /** Of a hundred rounds, those that ruin a few sheets only; and of how many sheets and how many nodes of each. */
 const LOCAL = 95;
 const SHEETS = 4;
@@ -37,7 +37,7 @@ const SHUFFLED = 10;
 const BY_SIDE = 20;
 /** In sheets: what a waiting piece counts beside its area, and what the squares of free areas count. */
 const PIECE = 0.05;
-const FREE = 0.05;
+const FREE = 0.1;
 
 class Search {
   private readonly random: Random;
@@ -48,11 +48,16 @@ class Search {
   private readonly areas: Float64Array;
   private readonly unit: number;
   /** Nodes of the sheet in hand. */
-  private readonly nodes: number[] = [];
+  private readonly nodes: Int32Array;
+  private count = 0;
+  /** Waiting kinds, and what they are laid by. */
+  private readonly order: Int32Array;
+  private readonly keys: Float64Array;
 
   constructor(
     private readonly model: Model,
     start: Draft,
+    private readonly below: number,
     seed: number,
   ) {
     this.random = new Random(seed);
@@ -62,12 +67,15 @@ class Search {
     this.best = start;
     this.areas = Float64Array.from(model.kinds, ({ w, h }) => w * h);
     this.unit = model.sizes.reduce((most, { w, h }) => Math.max(most, w * h), 0);
+    this.nodes = new Int32Array(this.current.data.length / STRIDE);
+    this.order = new Int32Array(model.pieces);
+    this.keys = new Float64Array(model.pieces);
     this.current.load(start);
   }
 
   run(steps: number, least: number): Draft {
     const { current, kept, places } = this;
-    const history = new Float64Array(MEMORY);
+    const history = new Float64Array(memoryOf(steps));
     let now = this.begin(history);
     for (let round = 0; places.steps < steps; round++) {
       if (this.complete()) {
@@ -75,6 +83,11 @@ class Search {
         if (this.best.weight <= least) break;
         now = this.begin(history);
         continue;
+      }
+      if (current.crowded) {
+        // Rare: begins again where there is room.
+        current.load(this.best);
+        now = this.begin(history);
       }
       this.ruin();
       this.recreate();
@@ -92,7 +105,7 @@ class Search {
   /** Sets the goal below the best answer, and meets it. */
   private begin(history: Float64Array): number {
     const { best, current, kept, places } = this;
-    if (best.waiting === 0) places.goal = best.weight - 1;
+    if (best.waiting === 0) places.goal = Math.min(best.weight, this.below) - 1;
     while (current.weight > places.goal) current.remove(this.emptiest());
     this.recreate();
     const now = this.value();
@@ -153,11 +166,12 @@ class Search {
   /** False where nothing is left of the sheet. */
   private ruinSheet(root: number): boolean {
     const { current, random } = this;
+    this.gather(root);
     for (let count = 1 + random.below(NODES); count > 0; count--) {
-      this.gather(root);
-      const node = this.nodes[random.below(this.nodes.length)]!;
+      const node = this.nodes[random.below(this.count)]!;
+      if (current.data[node + KIND] === DEAD) continue;
       current.remove(node);
-      if (node === root || current.data[root + KIND] === DEAD) return false;
+      if (current.data[root + KIND] === DEAD) return false;
     }
     return true;
   }
@@ -169,19 +183,19 @@ class Search {
     if (coin < TUCK) current.tuck(root);
     else if (coin < TUCK + GIVE) {
       this.gather(root);
-      const node = this.nodes[random.below(this.nodes.length)]!;
+      const node = this.nodes[random.below(this.count)]!;
       if (current.data[node + KIND] === BLOCK) current.give(node);
     }
   }
 
   private gather(root: number): void {
-    this.nodes.length = 0;
+    this.count = 0;
     this.collect(root);
   }
 
   private collect(node: number): void {
     const { data } = this.current;
-    this.nodes.push(node);
+    this.nodes[this.count++] = node;
     if (data[node + KIND] !== BLOCK) return;
     for (let child = data[node + CHILD]!; child !== NONE; child = data[child + NEXT]!) this.collect(child);
   }
@@ -191,13 +205,13 @@ class Search {
     places.find();
     if (model.sizes.length > 1) places.sizeOrder = this.shuffledSizes();
     const rule = random.below(100);
-    const order: number[] = [];
-    const keys: number[] = [];
+    const { order, keys } = this;
+    let waiting = 0;
     for (let kind = 0; kind < model.kinds.length; kind++) {
-      const { w, h } = model.kinds[kind]!;
       for (let copies = current.waiting(kind); copies > 0; copies--) {
+        const { w, h } = model.kinds[kind]!;
         const key = rule < SHUFFLED ? random.below(1024) : rule < SHUFFLED + BY_SIDE ? Math.max(w, h) : w * h;
-        let at = order.length;
+        let at = waiting++;
         for (; at > 0 && keys[at - 1]! < key; at--) {
           order[at] = order[at - 1]!;
           keys[at] = keys[at - 1]!;
@@ -206,7 +220,7 @@ class Search {
         keys[at] = key;
       }
     }
-    for (const kind of order) places.lay(kind);
+    for (let i = 0; i < waiting; i++) places.lay(order[i]!);
   }
 
   private shuffledSizes(): number[] {

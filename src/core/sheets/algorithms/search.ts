@@ -1,6 +1,7 @@
-import type { Draft, Model } from "../model";
+import { TURNED, UPRIGHT, type Draft, type Model } from "../model";
 import { columns } from "./columns";
 import { constructive } from "./constructive";
+import { gatherOffcut } from "./offcut";
 import { regroup, remainder } from "./regroup";
 import { ruinAndRecreate } from "./ruin-recreate";
 
@@ -8,9 +9,9 @@ export type Effort = "quick" | "standard" | "thorough";
 
 /** Rectangles, or sums, that each algorithm may look at. */
 const STEPS: Record<Effort, Steps> = {
-  quick: { constructive: 40_000, ruin: 300_000, columns: 20_000_000, rounds: 4 },
-  standard: { constructive: 200_000, ruin: 10_000_000, columns: 400_000_000, rounds: 30 },
-  thorough: { constructive: 200_000, ruin: 45_000_000, columns: 1_500_000_000, rounds: 60 },
+  quick: { constructive: 10_000, ruin: 150_000, columns: 20_000_000, rounds: 4, offcut: 300 },
+  standard: { constructive: 200_000, ruin: 12_000_000, columns: 400_000_000, rounds: 30, offcut: 20_000 },
+  thorough: { constructive: 200_000, ruin: 90_000_000, columns: 1_500_000_000, rounds: 60, offcut: 100_000 },
 };
 
 interface Steps {
@@ -18,7 +19,11 @@ interface Steps {
   ruin: number;
   columns: number;
   rounds: number;
+  offcut: number;
 }
+
+/** Steps for each pair of pieces beyond which nothing more is found. */
+const ENOUGH = 60_000;
 
 /** From so many pieces of a kind on, on average, fillings of sheets repeat. */
 const MANY = 8;
@@ -27,12 +32,16 @@ const MANY = 8;
  * The portfolio: each algorithm starts from the best answer so far, and all stop at the bound.
  * @param least a weight below which no answer lies
  */
-export function search(model: Model, effort: Effort, least: number): Draft {
-  const steps = STEPS[effort];
+export function search(model: Model, effort: Effort, least: number, below?: number): Draft {
+  const steps = stepsOf(model, effort);
+  return gatherOffcut(model, lightest(model, effort, steps, least, below), steps.offcut);
+}
+
+function lightest(model: Model, effort: Effort, steps: Steps, least: number, below?: number): Draft {
   const start = constructive(model, { steps: steps.constructive, least, seed: 1 });
   if (start.waiting === 0 && start.weight <= least) return start;
   const many = model.pieces >= MANY * model.kinds.length ? mixed(model, effort, steps) : undefined;
-  if (!many || many.waiting > 0) return ruinAndRecreate(model, start, { steps: steps.ruin, least, seed: 7 });
+  if (!many || many.waiting > 0) return ruinAndRecreate(model, start, { steps: steps.ruin, least, below, seed: 7 });
   const best = start.waiting === 0 && start.weight <= many.weight ? start : many;
   return regroup(model, best, {
     rounds: steps.rounds,
@@ -42,6 +51,13 @@ export function search(model: Model, effort: Effort, least: number): Draft {
     recut: (part, from, round) =>
       ruinAndRecreate(part, from, { steps: steps.ruin / steps.rounds, least: 0, seed: round + 11 }),
   });
+}
+
+/** A choice of two ways for a piece takes longer to search; a few pieces are soon searched through. */
+function stepsOf({ ways, pieces }: Model, effort: Effort): Steps {
+  const steps = STEPS[effort];
+  const ruin = ways.includes(UPRIGHT | TURNED) ? 1.5 * steps.ruin : steps.ruin;
+  return { ...steps, ruin: Math.min(ruin, ENOUGH * pieces * pieces) };
 }
 
 /** Repeated fillings, and what they leave cut anew. */

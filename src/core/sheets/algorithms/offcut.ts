@@ -1,0 +1,134 @@
+import { Forest } from "../forest";
+import { isPlaced, TURNED, UPRIGHT, type Block, type Divided, type Draft, type DraftSheet, type Model } from "../model";
+import { Places } from "../places";
+import { Random } from "../random";
+import { constructive } from "./constructive";
+import { count } from "./patterns";
+
+/**
+ * The same sheets with a larger single offcut: what lies on the emptiest sheet moves into the rests of the others where
+ * it can, and what stays is crowded against one edge, by halving, as far as `constructive` still places it.
+ *
+ * Limits: looks at one sheet, and at a rest along one whole edge of it. Never adds a sheet or weight.
+ */
+export function gatherOffcut(model: Model, draft: Draft, steps: number): Draft {
+  if (draft.waiting > 0 || draft.sheets.length === 0) return draft;
+  const [others, sheet] = emptied(model, draft);
+  if (!sheet) return others;
+  const crowded = [AXES[0], AXES[1]]
+    .map((axis) => crowd(model, sheet, axis, steps))
+    .reduce((a, b) => (largestRest(b.root) > largestRest(a.root) ? b : a));
+  const gathered = { ...others, weight: draft.weight, sheets: [...others.sheets, crowded] };
+  return largest(gathered) > largest(draft) ? gathered : draft;
+}
+
+const AXES = ["x", "y"] as const;
+
+/** How often the distance to an edge is halved. */
+const HALVINGS = 8;
+
+const largest = ({ sheets }: Draft): number => Math.max(...sheets.map(({ root }) => largestRest(root)));
+
+/** The area of the largest rest in a block. */
+function largestRest(block: Block): number {
+  if (isPlaced(block)) return 0;
+  const used = block.blocks.reduce((sum, child) => sum + (block.axis === "x" ? child.w : child.h), 0);
+  const rest = block.axis === "x" ? (block.w - used) * block.h : block.w * (block.h - used);
+  return block.blocks.reduce((most, child) => Math.max(most, largestRest(child)), rest);
+}
+
+/** The other sheets with as much as they take of what lies on the emptiest one, and that sheet with the rest. */
+function emptied(model: Model, draft: Draft): [Draft, DraftSheet | undefined] {
+  const sheet = emptiest(model, draft);
+  const forest = new Forest(model);
+  forest.load({ ...draft, sheets: draft.sheets.filter((other) => other !== sheet) });
+  const places = new Places(forest, new Random(1), 0);
+  places.goal = forest.weight;
+  places.find();
+  const counts = countsOf(model, sheet);
+  const order = model.kinds.map((_, k) => k).sort((a, b) => areaOf(model, b) - areaOf(model, a) || a - b);
+  for (const kind of order) while (counts[kind]! > 0 && places.lay(kind)) counts[kind]!--;
+  const others = forest.draft();
+  return [{ ...others, waiting: 0 }, counts.some((n) => n > 0) ? laid(sheet, counts) : undefined];
+}
+
+/** A sheet without the pieces that it no longer holds. */
+function laid(sheet: DraftSheet, counts: Int32Array): DraftSheet {
+  const left = Int32Array.from(counts);
+  const keep = (block: Block): Block[] => {
+    if (isPlaced(block)) return left[block.kind]!-- > 0 ? [block] : [];
+    const blocks = block.blocks.flatMap(keep);
+    return blocks.length > 0 ? [{ ...block, blocks }] : [];
+  };
+  return { ...sheet, root: keep(sheet.root)[0]! };
+}
+
+function emptiest(model: Model, { sheets }: Draft): DraftSheet {
+  const free = (sheet: DraftSheet): number => {
+    const { w, h } = model.sizes[sheet.size]!;
+    return w * h - countsOf(model, sheet).reduce((sum, n, kind) => sum + n * areaOf(model, kind), 0);
+  };
+  return sheets.map((sheet) => ({ sheet, free: free(sheet) })).reduce((a, b) => (b.free > a.free ? b : a)).sheet;
+}
+
+function countsOf(model: Model, { root }: DraftSheet): Int32Array {
+  const counts = new Int32Array(model.kinds.length);
+  count(root, counts);
+  return counts;
+}
+
+const areaOf = ({ kinds }: Model, kind: number): number => kinds[kind]!.w * kinds[kind]!.h;
+
+/** The pieces of a sheet in as little of its length along an axis as they are found to take. */
+function crowd(model: Model, sheet: DraftSheet, axis: "x" | "y", steps: number): DraftSheet {
+  const { w, h } = model.sizes[sheet.size]!;
+  const whole = axis === "x" ? w : h;
+  const counts = countsOf(model, sheet);
+  const area = counts.reduce((sum, n, kind) => sum + n * areaOf(model, kind), 0);
+  let [least, most] = [Math.ceil(area / (axis === "x" ? h : w)) - 1, whole];
+  let best = sheet;
+  for (let n = 0; n < HALVINGS && most - least > 1; n++) {
+    const length = Math.floor((least + most) / 2);
+    const [width, height] = axis === "x" ? [length, h] : [w, length];
+    const root = onOne(model, sheet.size, counts, width, height, steps);
+    if (!root) {
+      least = length;
+      continue;
+    }
+    best = { ...sheet, root: against(root, axis, w, h) };
+    most = root.axis === axis ? root.blocks.reduce((sum, b) => sum + (axis === "x" ? b.w : b.h), 0) : length;
+  }
+  return best;
+}
+
+/** Pieces on one smaller sheet, if they are found to fit it. */
+function onOne(
+  model: Model,
+  size: number,
+  counts: Int32Array,
+  w: number,
+  h: number,
+  steps: number,
+): Divided | undefined {
+  const kinds = model.kinds.map((kind, k) => ({ ...kind, count: counts[k]! }));
+  const ways = Uint8Array.from(kinds, (kind, k) => {
+    const way = model.ways[k * model.sizes.length + size]!;
+    return (kind.w <= w && kind.h <= h ? way & UPRIGHT : 0) | (kind.h <= w && kind.w <= h ? way & TURNED : 0);
+  });
+  if (kinds.some((kind, k) => kind.count > 0 && ways[k] === 0)) return undefined;
+  const one: Model = {
+    ...model,
+    kinds,
+    ways,
+    pieces: counts.reduce((sum, n) => sum + n, 0),
+    sizes: [{ w, h, weight: 1, cost: 1, available: 1 }],
+  };
+  const { waiting, sheets } = constructive(one, { steps, least: 1, seed: 1 });
+  const [first] = sheets;
+  return waiting > 0 || !first || isPlaced(first.root) ? undefined : first.root;
+}
+
+/** What lies on a part of a sheet, on the whole of it. */
+function against(root: Divided, axis: "x" | "y", w: number, h: number): Divided {
+  return { w, h, axis, blocks: root.axis === axis ? root.blocks : [root] };
+}
