@@ -1,12 +1,12 @@
 import { Fault, ratio, type Rational } from "../length";
-import { search, type Effort } from "./algorithms";
+import { gather, largestRest, search, type Effort } from "./algorithms";
 import { leastWeight } from "./bounds";
 import { build } from "./build";
 import { exact, type Exact } from "./exact";
 import type { Problem } from "./problem";
 import { reduce } from "./reduce";
 import { shares, simplerProblems } from "./simpler";
-import { isOffcut, piecesOf, type CutSheet, type Least, type Solution } from "./solution";
+import type { CutSheet, Least, Solution } from "./solution";
 import { flaws } from "./verify";
 
 /**
@@ -24,7 +24,7 @@ export function solve(problem: Problem, effort: Effort): Solution {
   const solution: Solution = {
     problem,
     exact: sizes,
-    sheets: best.sheets,
+    sheets: best.cut(),
     least: leastOf(problem, sizes, least, model.pieces),
     proven: best.weight <= least,
   };
@@ -36,9 +36,12 @@ export function solve(problem: Problem, effort: Effort): Solution {
 /** Dual feasible functions of each family that a bound tries. */
 const FUNCTIONS: Record<Effort, number> = { quick: 12, standard: 60, thorough: 60 };
 
+/** An answer that is not cut up yet. */
 interface Answer {
   weight: number;
-  sheets: CutSheet[];
+  /** The area of the largest rest. */
+  offcut: number;
+  cut: () => CutSheet[];
 }
 
 function bestOf(problem: Problem, sizes: Exact, effort: Effort, least: number): Answer | undefined {
@@ -48,13 +51,13 @@ function bestOf(problem: Problem, sizes: Exact, effort: Effort, least: number): 
     if (!reduced) continue;
     const draft = search(reduced.model, fully ? effort : "quick", least, best?.weight);
     if (draft.waiting > 0) continue;
-    const answer = { weight: draft.weight, sheets: build(draft, reduced, sizes) };
-    if (!best || better(answer, best)) best = answer;
+    const cut = (): CutSheet[] => build(gather(reduced.model, draft, effort), reduced, sizes);
+    best = better({ weight: draft.weight, offcut: largestRest(draft), cut }, best);
     if (best.weight <= least) return best;
   }
   for (const { problem: share, times } of shares(problem)) {
     const answer = repeated(problem, sizes, bestOfShare(share, sizes, effort), times);
-    if (answer && (!best || better(answer, best))) best = answer;
+    if (answer) best = better(answer, best);
   }
   return best;
 }
@@ -68,9 +71,13 @@ function bestOfShare(share: Problem, sizes: Exact, effort: Effort): Answer | und
 function repeated(whole: Problem, sizes: Exact, share: Answer | undefined, times: number): Answer | undefined {
   if (!share) return undefined;
   const { model } = reduce(whole, sizes);
-  const sheets = Array.from({ length: times }, () => share.sheets).flat();
-  return { weight: sheets.reduce((sum, { stock }) => sum + model.sizes[stock]!.weight, 0), sheets };
+  const sheets = Array.from({ length: times }, () => share.cut()).flat();
+  const weight = sheets.reduce((sum, { stock }) => sum + model.sizes[stock]!.weight, 0);
+  return { weight, offcut: share.offcut, cut: () => sheets };
 }
+
+const better = (a: Answer, b: Answer | undefined): Answer =>
+  !b || a.weight < b.weight || (a.weight === b.weight && a.offcut > b.offcut) ? a : b;
 
 /** A simpler problem may have no answer where the whole problem has one. */
 function attempt<T>(make: () => T): T | undefined {
@@ -80,18 +87,6 @@ function attempt<T>(make: () => T): T | undefined {
     if (thrown instanceof Fault) return undefined;
     throw thrown;
   }
-}
-
-const better = (a: Answer, b: Answer): boolean =>
-  a.weight !== b.weight ? a.weight < b.weight : largestOffcut(a.sheets) > largestOffcut(b.sheets);
-
-/** The area of the largest single offcut, in small units. */
-export function largestOffcut(sheets: readonly CutSheet[]): number {
-  let largest = 0;
-  for (const { piece } of sheets)
-    for (const each of piecesOf(piece))
-      if (isOffcut(each) && each.length * each.width > largest) largest = each.length * each.width;
-  return largest;
 }
 
 /** A weight is a cost, taken once more than there are pieces, and a number of sheets. */

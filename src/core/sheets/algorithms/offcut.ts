@@ -17,24 +17,25 @@ export function gatherOffcut(model: Model, draft: Draft, steps: number): Draft {
   if (!sheet) return others;
   const crowded = [AXES[0], AXES[1]]
     .map((axis) => crowd(model, sheet, axis, steps))
-    .reduce((a, b) => (largestRest(b.root) > largestRest(a.root) ? b : a));
+    .reduce((a, b) => (restOf(b.root) > restOf(a.root) ? b : a));
   const gathered = { ...others, weight: draft.weight, sheets: [...others.sheets, crowded] };
-  return largest(gathered) > largest(draft) ? gathered : draft;
+  return largestRest(gathered) > largestRest(draft) ? gathered : draft;
 }
 
 const AXES = ["x", "y"] as const;
 
 /** How often the distance to an edge is halved. */
-const HALVINGS = 8;
+const HALVINGS = 6;
 
-const largest = ({ sheets }: Draft): number => Math.max(...sheets.map(({ root }) => largestRest(root)));
+/** The area of the largest single rest. */
+export const largestRest = ({ sheets }: Draft): number =>
+  sheets.reduce((most, { root }) => Math.max(most, restOf(root)), 0);
 
-/** The area of the largest rest in a block. */
-function largestRest(block: Block): number {
+function restOf(block: Block): number {
   if (isPlaced(block)) return 0;
   const used = block.blocks.reduce((sum, child) => sum + (block.axis === "x" ? child.w : child.h), 0);
   const rest = block.axis === "x" ? (block.w - used) * block.h : block.w * (block.h - used);
-  return block.blocks.reduce((most, child) => Math.max(most, largestRest(child)), rest);
+  return block.blocks.reduce((most, child) => Math.max(most, restOf(child)), rest);
 }
 
 /** The other sheets with as much as they take of what lies on the emptiest one, and that sheet with the rest. */

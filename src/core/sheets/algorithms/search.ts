@@ -9,9 +9,23 @@ export type Effort = "quick" | "standard" | "thorough";
 
 /** Rectangles, or sums, that each algorithm may look at. */
 const STEPS: Record<Effort, Steps> = {
-  quick: { constructive: 10_000, ruin: 150_000, columns: 20_000_000, rounds: 4, offcut: 300 },
-  standard: { constructive: 200_000, ruin: 12_000_000, columns: 400_000_000, rounds: 30, offcut: 20_000 },
-  thorough: { constructive: 200_000, ruin: 90_000_000, columns: 1_500_000_000, rounds: 60, offcut: 100_000 },
+  quick: { constructive: 10_000, ruin: 150_000, columns: 20_000_000, rounds: 4, enough: 40, offcut: 200 },
+  standard: {
+    constructive: 200_000,
+    ruin: 12_000_000,
+    columns: 400_000_000,
+    rounds: 30,
+    enough: 60_000,
+    offcut: 20_000,
+  },
+  thorough: {
+    constructive: 200_000,
+    ruin: 90_000_000,
+    columns: 1_500_000_000,
+    rounds: 60,
+    enough: 60_000,
+    offcut: 100_000,
+  },
 };
 
 interface Steps {
@@ -19,11 +33,10 @@ interface Steps {
   ruin: number;
   columns: number;
   rounds: number;
+  /** Steps of ruin for each pair of pieces, beyond which little more is found. */
+  enough: number;
   offcut: number;
 }
-
-/** Steps for each pair of pieces beyond which nothing more is found. */
-const ENOUGH = 60_000;
 
 /** From so many pieces of a kind on, on average, fillings of sheets repeat. */
 const MANY = 8;
@@ -31,16 +44,13 @@ const MANY = 8;
 /**
  * The portfolio: each algorithm starts from the best answer so far, and all stop at the bound.
  * @param least a weight below which no answer lies
+ * @param below the weight of an answer to another problem: a heavier one is of no use
  */
 export function search(model: Model, effort: Effort, least: number, below?: number): Draft {
   const steps = stepsOf(model, effort);
-  return gatherOffcut(model, lightest(model, effort, steps, least, below), steps.offcut);
-}
-
-function lightest(model: Model, effort: Effort, steps: Steps, least: number, below?: number): Draft {
   const start = constructive(model, { steps: steps.constructive, least, seed: 1 });
   if (start.waiting === 0 && start.weight <= least) return start;
-  const many = model.pieces >= MANY * model.kinds.length ? mixed(model, effort, steps) : undefined;
+  const many = repeats(model) ? mixed(model, effort, steps) : undefined;
   if (!many || many.waiting > 0) return ruinAndRecreate(model, start, { steps: steps.ruin, least, below, seed: 7 });
   const best = start.waiting === 0 && start.weight <= many.weight ? start : many;
   return regroup(model, best, {
@@ -53,11 +63,20 @@ function lightest(model: Model, effort: Effort, steps: Steps, least: number, bel
   });
 }
 
-/** A choice of two ways for a piece takes longer to search; a few pieces are soon searched through. */
-function stepsOf({ ways, pieces }: Model, effort: Effort): Steps {
+/** A larger single offcut from the same sheets. */
+export const gather = (model: Model, draft: Draft, effort: Effort): Draft =>
+  gatherOffcut(model, draft, STEPS[effort].offcut);
+
+const repeats = ({ kinds, pieces }: Model): boolean => pieces >= MANY * kinds.length;
+
+/**
+ * A choice of two ways for a piece takes longer to search, a few pieces are soon searched through, and where fillings
+ * repeat there is little left to search.
+ */
+function stepsOf(model: Model, effort: Effort): Steps {
   const steps = STEPS[effort];
-  const ruin = ways.includes(UPRIGHT | TURNED) ? 1.5 * steps.ruin : steps.ruin;
-  return { ...steps, ruin: Math.min(ruin, ENOUGH * pieces * pieces) };
+  const share = repeats(model) ? 0.5 : model.ways.includes(UPRIGHT | TURNED) ? 1.5 : 1;
+  return { ...steps, ruin: Math.min(share * steps.ruin, steps.enough * model.pieces * model.pieces) };
 }
 
 /** Repeated fillings, and what they leave cut anew. */
