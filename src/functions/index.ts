@@ -1,3 +1,4 @@
+export { ALTERNATES } from "./alternates";
 export { BOTTOMDEPTH } from "./bottomdepth";
 export { BOTTOMWIDTH } from "./bottomwidth";
 export { BOXHEIGHT } from "./boxheight";
@@ -17,6 +18,8 @@ export { LENGTH } from "./length";
 export { MOUNTING } from "./mounting";
 export { PARTS } from "./parts";
 export { PLAN } from "./plan";
+export { PRICE } from "./price";
+export { QUOTE } from "./quote";
 export { SETUPS } from "./setups";
 export { SHEETS } from "./sheets";
 export { SIDELENGTH } from "./sidelength";

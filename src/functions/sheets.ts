@@ -1,6 +1,7 @@
 import { toDouble, writeNumber } from "../core/length";
 import { stockUses } from "../core/sheets";
-import { lengthResult, table, withSheets, type CellResult, type SheetGroup } from "./boundary";
+import { solidQuantity } from "../core/money";
+import { lengthResult, table, withSheets, type CellResult, type SheetGroup, type SolidRows } from "./boundary";
 
 /** @customenum {string} */
 enum SheetEffort {
@@ -25,12 +26,12 @@ enum Unit {
  * @customfunction
  * @group Sheets
  * @param {any[][]} parts The cut list: Length, Width, Qty and, where needed, Part, Drawer, Thickness, Material, Grain (length, width, any), Grain group; as PARTS gives it
- * @param {any[][]} stock What there is to cut from: Length, Width and, where needed, Material, Thickness, Price, Available (blank: as many as needed), Grain (length, none)
+ * @param {any[][]} stock What there is to cut from: Length, Width and, where needed, Material, Thickness, Price, Available (blank: as many as needed), Grain (length, none), Sold by (sheet, board foot, cubic metre), Waste (% added to solid wood)
  * @param {any} [kerf] Width of the blade's cut, 0 or more: 1/8 in, 3.2 mm (default)
  * @param {any} [trim] Taken off each edge of a sheet first, 0 or more: 0 (default)
  * @param {SheetEffort} [effort] quick, standard (default) or thorough
  * @param {Unit} [unit] Unit of numbers without a mark, and of the result: in (default) or mm
- * @returns {any[][]} A table, one row a size of stock used: Material, Thickness, Sheet, Sheets, Least possible (proven; sheets for one size, else cost, or area without prices), Parts, Yield, Cost, Largest offcut
+ * @returns {any[][]} A table, one row a size of stock used: Material, Thickness, Sheet (of solid wood its measure), Sheets (its quantity with waste), Least possible (proven; sheets for one size, else cost, or area without prices), Parts, Yield, Cost, Largest offcut
  * @throws #N/A where a part fits no stock of its material and thickness, or the stock does not suffice; #VALUE! where a table cannot be read
  * @example =DRAWER.SHEETS({"Length","Width","Qty";48,24,4},{"Length","Width";96,48},0) // => {"Material","Thickness","Sheet","Sheets","Least possible","Parts","Yield","Cost","Largest offcut";"","","96 × 48",1,1,4,1,"",""}
  * @source common practice: a saw cuts sheets from edge to edge
@@ -43,10 +44,10 @@ export function SHEETS(
   effort?: SheetEffort,
   unit?: Unit,
 ): any[][] {
-  return withSheets([parts, stock, kerf, trim, effort, unit], ({ groups, unit: u }) =>
+  return withSheets([parts, stock, kerf, trim, effort, unit], ({ groups, solid, unit: u }) =>
     table(
       ["Material", "Thickness", "Sheet", "Sheets", "Least possible", "Parts", "Yield", "Cost", "Largest offcut"],
-      groups.flatMap((group) => rowsOf(group, u)),
+      [...groups.flatMap((group) => rowsOf(group, u)), ...solid.map((rows) => solidRow(rows, u))],
     ),
   );
 }
@@ -69,4 +70,20 @@ function rowsOf({ stock, solution }: SheetGroup, unit: "in" | "mm"): CellResult[
       use.largestOffcut ? size(use.largestOffcut) : "",
     ];
   });
+}
+
+/** Solid wood is laid out on nothing: its row tells how much to buy, so that it is not forgotten. */
+function solidRow({ parts, stock }: SolidRows, unit: "in" | "mm"): CellResult[] {
+  const quantity = solidQuantity(parts, stock, unit);
+  return [
+    stock.material,
+    stock.thickness ? lengthResult(stock.thickness, unit) : "",
+    stock.soldBy,
+    toDouble(quantity),
+    "",
+    parts.reduce((sum, part) => sum + part.quantity, 0),
+    "",
+    stock.price ? toDouble(quantity.mul(stock.price)) : "",
+    "",
+  ];
 }

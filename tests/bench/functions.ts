@@ -24,6 +24,22 @@ const SHEET = [
   [96, 48],
 ];
 
+const STOCK = [
+  ["Length", "Width", "Price"],
+  [96, 48, 60],
+];
+const RATES = [
+  ["slide price", 18.4],
+  ["pull price", 6.25],
+  ["screw price", 0.06],
+  ["markup", 40],
+];
+
+const SIDES = [
+  ["", "Thin", "Thick"],
+  ["side thickness", "1/2", "3/4"],
+];
+
 const CALLS: Record<string, Arguments> = {
   LENGTH: (i) => [size(i, 1)],
   TAPE: (i) => [size(i, 1), 32],
@@ -50,6 +66,9 @@ const CALLS: Record<string, Arguments> = {
   SHEETS: (i) => [cutList(i), SHEET, "1/8", 0, "quick"],
   LAYOUT: (i) => [cutList(i + 1), SHEET, "1/8", 0, "quick"],
   CUTS: (i) => [cutList(i + 2), SHEET, "1/8", 0, "quick"],
+  QUOTE: (i) => [oneOpening(i), [], STOCK, RATES],
+  PRICE: (i) => [oneOpening(i), [], STOCK, RATES, 1 + (i % 5)],
+  ALTERNATES: (i) => [oneOpening(i), SIDES, STOCK, RATES],
   GROOVEPASSES: (i) => [0.25 + (i % 16) / 64, "1/8", "3/8", 0.25],
 };
 

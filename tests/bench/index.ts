@@ -1,6 +1,7 @@
 import { benchBrowser } from "./browser";
 import { benchEngine } from "./engine";
 import { benchFunctions } from "./functions";
+import { benchMoney } from "./money";
 import { benchPlans } from "./plans";
 import { benchSheets } from "./sheets";
 
@@ -8,6 +9,7 @@ import { benchSheets } from "./sheets";
 const BENCHES: Record<string, (args: readonly string[]) => void | Promise<void>> = {
   functions: benchFunctions,
   plans: benchPlans,
+  money: benchMoney,
   engine: benchEngine,
   sheets: benchSheets,
   browser: benchBrowser,

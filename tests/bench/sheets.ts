@@ -6,19 +6,22 @@ import {
   type PackingInstance,
   type PricedInstance,
 } from "../handbook/sheet-instances";
+import { benchReference } from "./reference";
 
 const EFFORTS: readonly Effort[] = ["quick", "standard", "thorough"];
 
 /**
  * Totals, times and proofs on published instances and on a shop's own sizes. Arguments: efforts, names of sets
- * (`packing`, `copies`, `priced`, `shop`), and `every=N` for each Nth instance; none is everything.
+ * (`packing`, `copies`, `priced`, `shop`), and `every=N` for each Nth instance; none is everything. `reference` is another
+ * packer's totals on the instances of `packing`, and stands before these.
  */
 export function benchSheets(args: readonly string[] = []): void {
   const efforts = EFFORTS.filter((effort) => args.includes(effort));
-  const sets = Object.keys(SETS).filter((set) => args.includes(set));
+  const asked = Object.keys(SETS).filter((set) => args.includes(set));
+  const sets = asked.length || args.includes("reference") ? asked : Object.keys(SETS);
   const every = Number(args.find((arg) => arg.startsWith("every="))?.slice(6) ?? 1);
-  for (const set of sets.length ? sets : Object.keys(SETS))
-    for (const effort of efforts.length ? efforts : EFFORTS) SETS[set]!(effort, every);
+  if (sets.includes("packing") || args.includes("reference")) benchReference(every);
+  for (const set of sets) for (const effort of efforts.length ? efforts : EFFORTS) SETS[set]!(effort, every);
 }
 
 const SETS: Record<string, (effort: Effort, every: number) => void> = {

@@ -8,6 +8,9 @@ export interface Reference {
   fact?: string;
   values?: Record<string, unknown>;
   example?: Record<string, unknown>;
+  examples?: unknown;
+  rule?: string;
+  formula?: string;
 }
 
 const all = JSON.parse(readFileSync(new URL("reference-values.json", import.meta.url), "utf8")) as Reference[];

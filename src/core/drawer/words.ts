@@ -34,4 +34,9 @@ const fold = (text: string): string => american(text.toLowerCase().replace(/[^a-
 
 /** British words of the trade in their American spelling; lower case. */
 export const american = (text: string): string =>
-  text.replace("centre", "center").replace("rebate", "rabbet").replace("housing", "dado");
+  text
+    .replace("centre", "center")
+    .replace("rebate", "rabbet")
+    .replace("housing", "dado")
+    .replace("labour", "labor")
+    .replace("metre", "meter");

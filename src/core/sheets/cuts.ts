@@ -97,7 +97,9 @@ class Sheet {
   private cutStage(stage: readonly Piece[]): void {
     const hands = stage.map((piece): InHand => {
       const rip = piece.cut!.kind === "rip";
-      const rest = [...piece.cut!.into].sort((a, b) => (rip ? b.width - a.width : b.length - a.length));
+      const size = (child: Piece): number => (rip ? child.width : child.length);
+      // The fence is set to what is kept; an offcut is what is left.
+      const rest = [...piece.cut!.into].sort((a, b) => +isOffcut(a) - +isOffcut(b) || size(b) - size(a));
       return { number: this.number(piece), piece, now: { length: piece.length, width: piece.width }, rest };
     });
     for (;;) {

@@ -1,5 +1,5 @@
 import { Fault, isNegative, isPositive, ratio, terms, type Rational } from "../length";
-import type { Problem } from "./problem";
+import { commonDivisor, type Problem } from "./problem";
 
 /** A problem's lengths and costs as whole numbers of one small unit each. */
 export interface Exact {
@@ -11,7 +11,9 @@ export interface Exact {
   stock: readonly (Rectangle & { cost: number })[];
   /** Whether costs are prices; else they are areas. */
   priced: boolean;
+  /** A cost of 1 is `costStep / costScale`. */
   costScale: bigint;
+  costStep: bigint;
 }
 
 export interface Rectangle {
@@ -47,17 +49,19 @@ export function exact(problem: Problem): Exact {
   const pieces = parts.reduce((sum, { quantity }) => sum + quantity, 0);
   const most = Number.MAX_SAFE_INTEGER / ((pieces + 1) * (pieces + 1));
   const costs = stock.map((row, i) =>
-    priced ? small(priceOf(row), costScale, most) : sheets[i]!.length * sheets[i]!.width,
+    priced ? small(priceOf(row), costScale, Number.MAX_SAFE_INTEGER) : sheets[i]!.length * sheets[i]!.width,
   );
-  if (costs.some((cost) => cost > most)) throw new Fault("sheets.tooFine");
+  const costStep = costs.reduce(commonDivisor, 0) || 1;
+  if (costs.some((cost) => cost > Number.MAX_SAFE_INTEGER || cost / costStep > most)) throw new Fault("sheets.tooFine");
   return {
     scale,
     kerf: whole(problem.kerf),
     trim: whole(problem.trim),
     parts: parts.map(rectangle),
-    stock: sheets.map((sheet, i) => ({ ...sheet, cost: costs[i]! })),
+    stock: sheets.map((sheet, i) => ({ ...sheet, cost: costs[i]! / costStep })),
     priced,
     costScale,
+    costStep: BigInt(costStep),
   };
 }
 

@@ -1,10 +1,11 @@
 import { Fault, ratio, type Rational } from "../length";
-import { gather, largestRest, search, type Effort } from "./algorithms";
+import { everything, gather, isFew, largestRest, search, type Effort } from "./algorithms";
 import { leastWeight } from "./bounds";
+import type { Draft } from "./model";
 import { build } from "./build";
 import { exact, type Exact } from "./exact";
 import type { Problem } from "./problem";
-import { reduce } from "./reduce";
+import { reduce, type Reduced } from "./reduce";
 import { shares, simplerProblems } from "./simpler";
 import type { CutSheet, Least, Solution } from "./solution";
 import { flaws } from "./verify";
@@ -17,10 +18,12 @@ export function solve(problem: Problem, effort: Effort): Solution {
   const sizes = exact(problem);
   const pieces = problem.parts.reduce((sum, { quantity }) => sum + quantity, 0);
   if (pieces === 0) return { problem, exact: sizes, sheets: [], least: leastOf(problem, sizes, 0, 0), proven: true };
-  const { model } = reduce(problem, sizes);
-  const least = leastWeight(model, FUNCTIONS[effort]);
-  const best = bestOf(problem, sizes, effort, least);
+  const reduced = reduce(problem, sizes);
+  const { model } = reduced;
+  const bound = leastWeight(model, FUNCTIONS[effort]);
+  const best = bestOf(problem, sizes, effort, bound);
   if (!best) throw new Fault("sheets.stockExhausted", { parts: problem.parts.map(({ name }) => name) });
+  const least = best.least ?? bound;
   const solution: Solution = {
     problem,
     exact: sizes,
@@ -41,18 +44,35 @@ interface Answer {
   weight: number;
   /** The area of the largest rest. */
   offcut: number;
+  /** A weight below which no answer lies, where trying everything has shown one. */
+  least?: number;
   cut: () => CutSheet[];
 }
 
+/** Of a few pieces the best there is, which need not be tried for where a quick answer is as good. */
+function bestOfFew(reduced: Reduced, sizes: Exact, effort: Effort, least: number): Answer | undefined {
+  const quick = search(reduced.model, "quick", least);
+  if (quick.waiting === 0 && quick.weight <= least) return answerOf(quick, reduced, sizes, effort);
+  const draft = everything(reduced.model);
+  return draft && { ...answerOf(draft, reduced, sizes, effort), least: draft.weight };
+}
+
+const answerOf = (draft: Draft, reduced: Reduced, sizes: Exact, effort: Effort): Answer => ({
+  weight: draft.weight,
+  offcut: largestRest(draft),
+  cut: () => build(gather(reduced.model, draft, effort), reduced, sizes),
+});
+
 function bestOf(problem: Problem, sizes: Exact, effort: Effort, least: number): Answer | undefined {
+  const whole = reduce(problem, sizes);
+  if (isFew(whole.model)) return bestOfFew(whole, sizes, effort, least);
   let best: Answer | undefined;
   for (const { problem: simpler, fully } of simplerProblems(problem)) {
     const reduced = attempt(() => reduce(simpler, sizes));
     if (!reduced) continue;
     const draft = search(reduced.model, fully ? effort : "quick", least, best?.weight);
     if (draft.waiting > 0) continue;
-    const cut = (): CutSheet[] => build(gather(reduced.model, draft, effort), reduced, sizes);
-    best = better({ weight: draft.weight, offcut: largestRest(draft), cut }, best);
+    best = better(answerOf(draft, reduced, sizes, effort), best);
     if (best.weight <= least) return best;
   }
   for (const { problem: share, times } of shares(problem)) {
@@ -90,9 +110,9 @@ function attempt<T>(make: () => T): T | undefined {
 }
 
 /** A weight is a cost, taken once more than there are pieces, and a number of sheets. */
-function leastOf({ stock }: Problem, { priced, costScale }: Exact, weight: number, pieces: number): Least {
+function leastOf({ stock }: Problem, { priced, costScale, costStep }: Exact, weight: number, pieces: number): Least {
   const sheets = weight % (pieces + 1);
   if (stock.length === 1) return { measure: "sheets", value: ratio(sheets) };
-  const cost: Rational = ratio(BigInt(Math.floor(weight / (pieces + 1))), costScale);
+  const cost: Rational = ratio(BigInt(Math.floor(weight / (pieces + 1))) * costStep, costScale);
   return { measure: priced ? "cost" : "area", value: cost };
 }

@@ -65,7 +65,7 @@ function partFlaws(
   part: Part | undefined,
   exact: Exact,
   stock: number,
-  { stock: rows }: Solution["problem"],
+  { stock: rows, parts }: Solution["problem"],
 ): string[] {
   const { index, turned } = piece.part!;
   const size = exact.parts[index];
@@ -73,7 +73,8 @@ function partFlaws(
   const right = turned
     ? piece.length === size.width && piece.width === size.length
     : piece.length === size.length && piece.width === size.width;
-  const grained = rows[stock]!.grain !== "none" && (part.grain !== "any" || part.grainGroup !== undefined);
+  const free = part.grain === "any" && (part.grainGroup === undefined || rowOf(parts, part.grainGroup).length === 1);
+  const grained = rows[stock]!.grain !== "none" && !free;
   const square = size.length === size.width;
   const astray = grained && !square && turned !== (part.grain === "width");
   return [

@@ -1,3 +1,4 @@
+export { alternateRows } from "./alternates";
 export * from "./argument";
 export { cellError } from "./cell-error";
 export * from "./drawer-words";
@@ -9,9 +10,12 @@ export * from "./length-argument";
 export * from "./list-argument";
 export * from "./number-argument";
 export * from "./plan-arguments";
+export { quoteRows } from "./quote";
+export { withQuote } from "./quote-job";
 export * from "./result";
 export { setUpRows } from "./setups";
 export * from "./slide-argument";
 export { verdictWords } from "./verdict";
 export * from "./word-argument";
 export * from "./sheet-job";
+export type { SolidRows } from "./sheet-groups";

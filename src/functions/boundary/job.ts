@@ -9,7 +9,7 @@ import {
   type StandardName,
   type Table,
 } from "../../core/drawer";
-import type { Unit } from "../../core/length";
+import type { Typed, Unit } from "../../core/length";
 import { cellError } from "./cell-error";
 import { passErrorsOn } from "./incoming";
 import { readNamedValues } from "./named-values";
@@ -54,9 +54,16 @@ export function readJobTables(
   tellUnit: (unit: Unit) => void = () => {},
   between: () => void = () => {},
 ): JobTables {
-  const openings = readTable("openings", raw[0], OPENING_HEADINGS, REQUIRED_HEADINGS);
+  const openings = readOpenings(raw[0]);
   between();
-  const values = readNamedValues<StandardName | "unit">("standards", raw[standards], ["unit", ...STANDARD_NAMES]);
+  const values = readStandardValues(raw[standards]);
   tellUnit(readUnit(values.get("unit")));
   return { job: readJob(openings, values), openings };
 }
+
+/** @param rowless whether there may be none, under a header row alone */
+export const readOpenings = (raw: unknown, rowless = false): Table<OpeningHeading> =>
+  readTable("openings", raw, OPENING_HEADINGS, REQUIRED_HEADINGS, { rowless });
+
+export const readStandardValues = (raw: unknown): Map<StandardName | "unit", Typed> =>
+  readNamedValues("standards", raw, ["unit", ...STANDARD_NAMES]);

@@ -199,9 +199,31 @@ const CATALOGUE: Record<string, Wording> = {
   "box.low": ({ height, bottom }, unit) =>
     `a box of ${len(height, unit)} has no inside height: its bottom and what is below take ${len(bottom, unit)}.`,
 
+  "percent.doubtful": ({ argument, received }) =>
+    `${argument} is ${quoted(received)}: is that ${String(received)} % or ${Number((Number(String(received).replace(",", ".")) * 100).toFixed(6))} %? Write the per cent as a plain number, such as 7, or as a text with its sign, such as '0.5 %. (A cell formatted as a percentage holds 0.07 for 7 %.)`,
+  "rates.missing": ({ name }) =>
+    `rates lacks ${quoted(name)}, which this job needs. Give it, or 0 where nothing is charged.`,
+  "rates.minutesMissing": () =>
+    `rates has a "labour rate" and no minutes. Give "box minutes", "front minutes" or "fitting minutes", a drawer.`,
+  "rates.markupAndMargin": () => `rates has both "markup" and "margin". Give one: on the cost, or of the price.`,
+  "rates.marginHigh": ({ received }) => `rates, margin is ${quoted(received)}. It must be less than 100 %.`,
+  "alternates.noNames": () =>
+    "standards needs a first row with the alternates' names, its first cell blank: one column an alternate, the first the base.",
+  "alternates.few": () => "standards has fewer than two alternates to compare: one column each, side by side.",
+  "alternates.nameBlank": ({ column }) => `standards, column ${String(column)} has no name in its first row.`,
+  "alternates.unit": () => "standards: all alternates need one unit, for they share openings and stock.",
+  "quote.belowZero": () => "rates: the extras take the price below 0.",
+  "stock.priceMissing": ({ stock }) =>
+    `stock, ${stock as string} has no price, which a quote needs. Give it one, or none where it costs nothing.`,
+  "stock.useless": ({ argument, soldBy }) =>
+    `${argument} says nothing of stock sold by the ${soldBy as string}. Leave it blank, or change Sold by.`,
+  "stock.severalMeasures": ({ name, rows: both }) =>
+    `${name as string} finds both rows ${rows(both)} of stock, not all of them sheets. Tell them apart by Material or Thickness.`,
+  "stock.thicknessUnknown": ({ part, stock }) =>
+    `${part as string} is of solid wood without a thickness: give it one, or stock, ${stock as string}.`,
   "number.negative": ({ argument, received }) => `${argument} is ${quoted(received)}. It must be 0 or more.`,
-  "sheets.noStockFor": ({ row, name, material, thickness }, unit) =>
-    `parts, row ${row} (${name as string}) finds no stock${material ? ` of ${material as string}` : ""}${thickness ? ` ${len(thickness, unit)} thick` : ""}.`,
+  "sheets.noStockFor": ({ row, name, drawer, material, thickness }, unit) =>
+    `${row === undefined ? partOf(name, drawer) : `parts, row ${String(row)} (${name as string})`} finds no stock${material ? ` of ${material as string}` : ""}${thickness ? ` ${len(thickness, unit)} thick` : ""}.`,
   "sheets.noStock": () => "stock is blank: there is nothing to cut from.",
   "sheets.partTooLarge": ({ part, drawer, length, width }, unit) =>
     `${partOf(part, drawer)}${length ? `, ${len(length, unit)} × ${len(width, unit)},` : ""} fits no sheet of its stock, the way its grain allows.`,

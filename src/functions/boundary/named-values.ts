@@ -6,9 +6,15 @@ import { readRange } from "./range";
 /**
  * Reads a table of two columns, names and values. Blank values are left out, 0 is zero, and every name must be known.
  * @param table its name, for messages
+ * @param open tells the name that one of a person's own stands under, where there may be such
  * @throws Fault `table.notTwoColumns`, `table.nameBlank`, `table.nameTwice`, `table.swapped`, `table.nameUnknown`
  */
-export function readNamedValues<N extends string>(table: string, raw: unknown, known: readonly N[]): Map<N, Typed> {
+export function readNamedValues<N extends string>(
+  table: string,
+  raw: unknown,
+  known: readonly N[],
+  open: (typed: string) => N | undefined = () => undefined,
+): Map<N, Typed> {
   const names = new Names(known);
   const values = new Map<N, Typed>();
   const seen = new Map<N, number>();
@@ -20,7 +26,7 @@ export function readNamedValues<N extends string>(table: string, raw: unknown, k
       throw new Fault("table.notTwoColumns", { table, columns: cells.length });
     }
     if (i === 0 && isTitle(nameCell, value)) continue;
-    const { name, mark } = readName(table, number, nameCell, value, names);
+    const { name, mark } = readName(table, number, nameCell, value, names, open);
     const other = seen.get(name);
     if (other !== undefined) throw new Fault("table.nameTwice", { table, name, rows: [other, number] });
     seen.set(name, number);
@@ -29,9 +35,17 @@ export function readNamedValues<N extends string>(table: string, raw: unknown, k
   return values;
 }
 
-function readName<N extends string>(table: string, row: number, cell: Cell, value: Cell, names: Names<N>) {
-  const { name, mark, typed } = readHeading(table, cell, names);
-  if (name) return { name, mark };
+function readName<N extends string>(
+  table: string,
+  row: number,
+  cell: Cell,
+  value: Cell,
+  names: Names<N>,
+  open: (typed: string) => N | undefined,
+) {
+  const { name: known, mark, typed } = readHeading(table, cell, names);
+  const name = known ?? open(typed);
+  if (name !== undefined) return { name, mark };
   if (typeof value.value === "string" && names.get(value.value)) {
     throw new Fault("table.swapped", { table, row, name: value.value });
   }

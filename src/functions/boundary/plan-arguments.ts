@@ -1,16 +1,23 @@
-import { failed, planJob, within, type Job, type PlannedOpening } from "../../core/drawer";
+import { failed, planJob, within, type Job, type Plan, type PlannedOpening } from "../../core/drawer";
 import { Fault, isBlank, naming } from "../../core/length";
 import { readCell } from "./cell";
 import { cellError } from "./cell-error";
 import type { CellResult } from "./result";
 
 /** The whole plan, or its first fault: cells that cannot be read come before what cannot be built. */
-export function plannedOrFault(job: Job): PlannedOpening[] {
-  const plan = planJob(job);
-  const faults = plan.filter(failed).map(({ fault }) => fault);
-  const first = faults.find(({ data }) => data.argument !== undefined) ?? faults[0];
-  if (first) throw first;
+export const plannedOrFault = (job: Job): PlannedOpening[] => planned(planJob(job));
+
+export function planned(plan: Plan): PlannedOpening[] {
+  refuseUnreadable(plan);
+  const first = plan.find(failed);
+  if (first) throw first.fault;
   return plan as PlannedOpening[];
+}
+
+/** @throws Fault of the first cell that cannot be read */
+export function refuseUnreadable(plan: Plan): void {
+  const first = plan.filter(failed).find(({ fault }) => fault.data.argument !== undefined);
+  if (first) throw first.fault;
 }
 
 /**

@@ -9,6 +9,8 @@ import { readRange, type RangeRow } from "./range";
  * some hosts pass empty cells as 0.
  * @param table its name, for messages
  * @param required headings without which it is no such table
+ * @param unless a heading beside which they are not required
+ * @param rowless whether a table may have a header row alone
  * @throws Fault `table.blank`, `table.noHeader`, `table.headingTwice`, `table.headingMisspelt`, `table.headingMissing`,
  * `table.headingUnit`, `table.noRows`
  */
@@ -17,6 +19,7 @@ export function readTable<N extends string>(
   raw: unknown,
   known: readonly N[],
   required: readonly N[],
+  { unless, rowless = false }: { unless?: N; rowless?: boolean } = {},
 ): Table<N> {
   const [header, ...body] = readRange(table, raw).filter(({ cells }) =>
     cells.some(({ value }) => value !== 0 && !isBlank(value)),
@@ -24,10 +27,11 @@ export function readTable<N extends string>(
   if (!header) throw new Fault("table.blank", { table, required });
   const names = new Names(known);
   const headings = header.cells.map((cell) => readHeading(table, cell, names));
-  checkHeadings(table, headings, header.cells, names, required);
+  const asked = unless && headings.some(({ name }) => name === unless) ? [] : required;
+  checkHeadings(table, headings, header.cells, names, asked);
   const zeros: { row: number; heading: N }[] = [];
   const rows = body.map((row) => readRow(row, headings, zeros)).filter(({ cells }) => cells.size > 0);
-  if (rows.length === 0) throw new Fault("table.noRows", { table });
+  if (rows.length === 0 && !rowless) throw new Fault("table.noRows", { table });
   const numbers = new Set(rows.map(({ number }) => number));
   return { rows, unread: unread(headings, body), zeros: zeros.filter(({ row }) => numbers.has(row)) };
 }

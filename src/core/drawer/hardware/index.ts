@@ -13,7 +13,11 @@ export { pocketScrew } from "./screws";
 /** Everything to buy for a plan besides its sheets, equal items together, in the order of `ITEMS` and of what they are for. */
 export function hardwareOf(plans: readonly PlannedOpening[]): Item[] {
   const all = plans.flatMap(({ opening, drawers }) =>
-    within(opening, () => drawers.flatMap((drawer) => itemsOf(drawer).map((item) => copied(item, opening.quantity)))),
+    within(opening, () =>
+      alike(drawers).flatMap(({ drawer, count }) =>
+        itemsOf(drawer).map((item) => copied(item, count * opening.quantity)),
+      ),
+    ),
   );
   const merged = together(all);
   return merged.sort((a, b) => rank(a) - rank(b));
@@ -30,6 +34,19 @@ export const itemsOf = (drawer: Drawer): Item[] => [
   ...pullItems(drawer),
   ...glueItems(drawer, pullGlue(drawer)),
 ];
+
+/** Drawers of one opening that need the same, for most of them do: equal boxes behind equal fronts. */
+function alike(drawers: readonly Drawer[]): { drawer: Drawer; count: number }[] {
+  const kinds = new Map<string, { drawer: Drawer; count: number }>();
+  for (const drawer of drawers) {
+    const { sideHeight, backHeight, front } = drawer;
+    const key = [sideHeight, backHeight, front.width, front.height].map(({ value }) => keyOf(value)).join(" ");
+    const kind = kinds.get(key);
+    if (kind) kind.count++;
+    else kinds.set(key, { drawer, count: 1 });
+  }
+  return [...kinds.values()];
+}
 
 const copied = (item: Item, copies: number): Item => ({ ...item, quantity: multiply(item.quantity, ratio(copies)) });
 

@@ -67,7 +67,9 @@ export const everyFew = (length: Rational, spacing: Rational, least: number): nu
 
 /** A length that is a round figure in either unit. */
 export const round = (inches: string, mm: string, unit: Unit): Rational =>
-  parseLength(unit === "in" ? inches : mm, unit);
+  (ROUND[`${inches}|${mm}|${unit}`] ??= parseLength(unit === "in" ? inches : mm, unit));
+
+const ROUND: Record<string, Rational> = {};
 
 export const scaled = (length: Rational, numerator: number, denominator = 1): Rational =>
   multiply(length, ratio(numerator, denominator));

@@ -1,2 +1,3 @@
-export * from "./search";
+export { everything, isFew } from "./few";
 export { largestRest } from "./offcut";
+export * from "./search";

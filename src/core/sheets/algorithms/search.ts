@@ -47,6 +47,20 @@ const MANY = 8;
  * @param below the weight of an answer to another problem: a heavier one is of no use
  */
 export function search(model: Model, effort: Effort, least: number, below?: number): Draft {
+  const sizes = model.sizes.flatMap(({ available }, s) => (available > 0 ? [s] : []));
+  if (sizes.length === model.sizes.length) return lightest(model, effort, least, below);
+  // A size of which there is none makes no difference, not even to the order in which things are tried.
+  const draft = lightest(withSizes(model, sizes), effort, least, below);
+  return { ...draft, sheets: draft.sheets.map((sheet) => ({ ...sheet, size: sizes[sheet.size]! })) };
+}
+
+const withSizes = (model: Model, sizes: readonly number[]): Model => ({
+  ...model,
+  sizes: sizes.map((s) => model.sizes[s]!),
+  ways: Uint8Array.from(model.kinds.flatMap((_, k) => sizes.map((s) => model.ways[k * model.sizes.length + s]!))),
+});
+
+function lightest(model: Model, effort: Effort, least: number, below?: number): Draft {
   const steps = stepsOf(model, effort);
   const start = constructive(model, { steps: steps.constructive, least, seed: 1 });
   if (start.waiting === 0 && start.weight <= least) return start;

@@ -1,0 +1,29 @@
+import type { Part } from "../drawer";
+import { divide, multiply, times, total, unitsIn, type Rational, type Unit } from "../length";
+import { charged, words, type Line } from "./line";
+import type { Rates } from "./rates";
+
+/** Finish by the area of the pieces of the cut list, each counted on one face. */
+export function finishLines(parts: readonly Part[], rates: Rates, unit: Unit): Line[] {
+  const areas = pieceAreas(parts, unit);
+  return (["box", "front"] as const).flatMap((of) => {
+    const price = rates[`${of} finish price`];
+    return price === undefined
+      ? []
+      : [charged("Finish", words(`${of}Finish`), areas[of], "area", price, rates["currency decimals"])];
+  });
+}
+
+/** Square feet or square metres of boxes, and of fronts with their shop-made pulls. */
+export function pieceAreas(parts: readonly Part[], unit: Unit): { box: Rational; front: Rational } {
+  const side = unitsIn(unit === "in" ? "ft" : "m", unit);
+  const area = (which: (part: Part) => boolean): Rational =>
+    divide(
+      total(parts.filter(which).map(({ quantity, length, width }) => times(quantity, multiply(length, width)))),
+      multiply(side, side),
+    );
+  return { box: area(isBox), front: area((part) => !isBox(part)) };
+}
+
+const BOX: readonly string[] = ["Side", "Box front", "Box back", "Bottom"];
+const isBox = ({ name }: Part): boolean => BOX.includes(name);

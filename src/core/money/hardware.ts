@@ -1,0 +1,42 @@
+import { hardwareOf, type Item, type PlannedOpening } from "../drawer";
+import { divide, ratio, roundUp, total, unitsIn, type Rational, type Unit } from "../length";
+import { charged, type Line, type What } from "./line";
+import { needed, type PriceName, type Rates } from "./rates";
+
+/**
+ * What HARDWARE lists, at its prices: slides by length, screws and nails of all sizes together, pulls, edge band.
+ * What no rate is for stands there with its quantity and no amount.
+ * @throws Fault `rates.missing`
+ */
+export function hardwareLines(plan: readonly PlannedOpening[], rates: Rates, unit: Unit): Line[] {
+  const items = hardwareOf(plan);
+  const decimals = rates["currency decimals"];
+  const lines: Line[] = [];
+  for (const item of items.filter(({ name }) => !isScrew(name) && name !== "shop-made pull")) {
+    const rate = rateFor(item);
+    const quantity = bought(item, unit);
+    const what: What = { kind: "hardware", name: item.name, ...(item.size && { size: item.size }) };
+    lines.push(
+      rate
+        ? charged("Hardware", what, quantity, item.unit, needed(rates, rate), decimals)
+        : { section: "Hardware", what: { ...what, unpriced: true }, quantity, unit: item.unit },
+    );
+  }
+  const screws = total(items.filter(({ name }) => isScrew(name)).map(({ quantity }) => quantity));
+  const what: What = { kind: "hardware", name: "screw" };
+  const line = (): Line => charged("Hardware", what, screws, "each", needed(rates, "screw price"), decimals);
+  return screws.n === 0n ? lines : [...lines.filter(isPriced), line(), ...lines.filter((each) => !isPriced(each))];
+}
+
+const isPriced = ({ rate }: Line): boolean => rate !== undefined;
+const isScrew = (name: string): boolean => /screw|nail/.test(name);
+
+function rateFor({ name }: Item): PriceName | undefined {
+  if (/slide$|runner$/.test(name)) return "slide price";
+  if (name === "pull") return "pull price";
+  return name === "edge band" ? "edge band price" : undefined;
+}
+
+/** Lengths are bought by the foot or the metre, up to the next tenth. */
+const bought = ({ quantity, unit: measure }: Item, unit: Unit): Rational =>
+  measure === "length" ? roundUp(divide(quantity, unitsIn(unit === "in" ? "ft" : "m", unit)), ratio(1, 10)) : quantity;

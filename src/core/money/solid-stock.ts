@@ -1,0 +1,46 @@
+import { divide, Fault, isZero, multiply, ratio, times, total, unitsIn, type Rational, type Unit } from "../length";
+
+/** What solid wood is sold by. */
+export type Measure = "board foot" | "cubic metre";
+
+/** What a piece takes of solid stock. */
+export interface SolidPart {
+  name: string;
+  quantity: number;
+  length: Rational;
+  width: Rational;
+  thickness?: Rational;
+}
+
+/** Solid stock: as thick as it is sold, if that is told, else as thick as each part. */
+export interface SolidStock {
+  name: string;
+  soldBy: Measure;
+  thickness?: Rational;
+  /** Per cent added to the net quantity. */
+  waste: Rational;
+}
+
+/**
+ * How much to buy for these parts: their net volume and the waste.
+ * @source NIST Handbook 44, Appendix C: a board foot is 144 cubic inches
+ * @throws Fault `stock.thicknessUnknown`
+ */
+export function solidQuantity(parts: readonly SolidPart[], stock: SolidStock, unit: Unit): Rational {
+  const net = total(
+    parts.map((part) => {
+      const thickness = stock.thickness ?? part.thickness;
+      if (!thickness) throw new Fault("stock.thicknessUnknown", { part: part.name, stock: stock.name });
+      return times(part.quantity, multiply(part.length, multiply(part.width, thickness)));
+    }),
+  );
+  const gross = isZero(stock.waste) ? net : multiply(net, ratio(100).add(stock.waste).div(100n));
+  return divide(gross, volumeOf(stock.soldBy, unit));
+}
+
+/** A measure in cubic units. */
+function volumeOf(measure: Measure, unit: Unit): Rational {
+  const side = unitsIn(measure === "board foot" ? "in" : "m", unit);
+  const cube = multiply(side, multiply(side, side));
+  return measure === "board foot" ? times(144, cube) : cube;
+}

@@ -1,0 +1,31 @@
+import { alternateRows, table } from "./boundary";
+
+/**
+ * Compares alternates for the same openings side by side, such as half-inch and three-quarter sides, or overlay and inset fronts.
+ * @customfunction
+ * @group Money
+ * @param {any[][]} openings One row an opening, as in PLAN; a column for a standard there holds for every alternate
+ * @param {any[][]} standards A row of the alternates' names, the first being the base, then one row a standard: its name and its value in each alternate; a blank or a numeric 0: as in the base (none is zero)
+ * @param {any[][]} stock As in QUOTE
+ * @param {any[][]} [rates] As in QUOTE; blank: no costs
+ * @returns {any[][]} A table, one row an alternate: Alternate, Drawers, Sheets, Total, Total against base, Inside volume (cubic feet or litres), Volume against base, Stops, Looks, First finding (as in CHECKS)
+ * @throws #VALUE! where a table cannot be read; an alternate that cannot be planned or priced gives error cells and the reason as its finding, and the others are right
+ * @example =DRAWER.ALTERNATES({"Width","Height","Depth","Drawers";18,8,23.25,1},{"","Thin","Thick";"side thickness",0.5,0.75},{"Length","Width";96,48},"") // => {"Alternate","Drawers","Sheets",…;"Thin",1,1,"","",…;…}
+ * @source common practice: bids in the building trades name a base and its alternates
+ */
+export function ALTERNATES(openings: any[][], standards: any[][], stock: any[][], rates?: any[][]): any[][] {
+  return table(HEADINGS, alternateRows([openings, standards, stock, rates]));
+}
+
+const HEADINGS = [
+  "Alternate",
+  "Drawers",
+  "Sheets",
+  "Total",
+  "Total against base",
+  "Inside volume",
+  "Volume against base",
+  "Stops",
+  "Looks",
+  "First finding",
+];

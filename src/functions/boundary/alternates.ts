@@ -1,0 +1,93 @@
+import {
+  findingsOf,
+  planJob,
+  readJob,
+  readUnit,
+  type Finding,
+  type OpeningHeading,
+  type Table,
+} from "../../core/drawer";
+import { Fault, subtract, toDouble, total, type Rational, type Unit } from "../../core/length";
+import { insideVolume, quoteOf, type Rates } from "../../core/money";
+import { readAlternates, type Alternate } from "./alternates-table";
+import { cellError } from "./cell-error";
+import { costed } from "./costed";
+import { wordingOf } from "./findings";
+import { readOpenings, tableCall } from "./job";
+import { message } from "./messages";
+import { planned } from "./plan-arguments";
+import { ratesIfAny } from "./rates";
+import type { CellResult } from "./result";
+import { readStock, type AnyStockRow } from "./sheet-tables";
+
+/** What all alternates have in common. */
+interface Common {
+  openings: Table<OpeningHeading>;
+  unit: Unit;
+  stock: readonly AnyStockRow[];
+  rates?: Rates;
+}
+
+/** What comes of one alternate, as far as it can be made and priced. */
+interface Outcome {
+  name: string;
+  findings: readonly Finding[];
+  fault?: Fault;
+  made?: { drawers: number; sheets: Rational; total?: Rational; volume: Rational };
+}
+
+/** The rows of the cell function `openings, standards, stock, [rates]`, one an alternate, in the order of the table. */
+export const alternateRows = (raw: readonly unknown[]): CellResult[][] =>
+  tableCall(raw, (tellUnit) => {
+    const openings = readOpenings(raw[0]);
+    const alternates = readAlternates(raw[1]);
+    const units = alternates.map(({ values }) => readUnit(values.get("unit")));
+    const unit = units[0]!;
+    tellUnit(unit);
+    if (units.some((other) => other !== unit)) throw new Fault("alternates.unit");
+    const common = { openings, unit, stock: readStock(raw[2], unit), rates: ratesIfAny(raw[3]) };
+    const outcomes = alternates.map((alternate) => outcomeOf(alternate, common));
+    return outcomes.map((outcome) => rowOf(outcome, outcomes[0]!, unit));
+  });
+
+function outcomeOf({ name, values }: Alternate, { openings, unit, stock, rates }: Common): Outcome {
+  let findings: Finding[] = [];
+  try {
+    const job = readJob(openings, values);
+    const plan = planJob(job);
+    findings = findingsOf(openings, job, plan);
+    const done = costed(job, planned(plan), stock, rates !== undefined);
+    const sheets = total(done.stock.filter(({ soldBy }) => soldBy === "sheet").map(({ bought }) => bought));
+    const drawers = done.plan.reduce((sum, { opening, drawers: own }) => sum + opening.quantity * own.length, 0);
+    const price = rates && quoteOf(done, rates).total;
+    return { name, findings, made: { drawers, sheets, total: price, volume: insideVolume(done.plan, unit) } };
+  } catch (fault) {
+    if (fault instanceof Fault) return { name, findings, fault };
+    throw fault;
+  }
+}
+
+function rowOf({ name, findings, fault, made }: Outcome, base: Outcome, unit: Unit): CellResult[] {
+  const count = (level: Finding["level"]): number => findings.filter((finding) => finding.level === level).length;
+  const [first] = [...findings].sort((a, b) => Number(b.level === "stop") - Number(a.level === "stop"));
+  if (!made) {
+    const error = cellError(fault, unit);
+    // What cannot even be read has not been checked.
+    const checked = findings.length > 0 ? [count("stop"), count("look")] : [error, error];
+    return [name, ...Array.from({ length: 6 }, () => error), ...checked, message(fault!, unit)];
+  }
+  const than = (own: Rational | undefined, other: Rational | undefined): CellResult =>
+    own && other ? toDouble(subtract(own, other)) : "";
+  return [
+    name,
+    made.drawers,
+    toDouble(made.sheets),
+    made.total ? toDouble(made.total) : "",
+    than(made.total, base.made?.total),
+    toDouble(made.volume),
+    than(made.volume, base.made?.volume),
+    count("stop"),
+    count("look"),
+    first ? wordingOf(first, unit)[0] : "",
+  ];
+}

@@ -1,0 +1,79 @@
+import { cutList, type Job, type Part, type PlannedOpening } from "../../core/drawer";
+import { Fault, multiply, ratio, ZERO } from "../../core/length";
+import { solidQuantity, type CostedJob, type StockCharge } from "../../core/money";
+import { matchStock, type SheetRows } from "./sheet-groups";
+import type { AnyStockRow, PartRow } from "./sheet-tables";
+import { usesOf } from "./solved";
+
+/**
+ * What the plan is made of, and what it takes of the stock.
+ * @param priced whether stock without a price is a fault
+ */
+export function costed(
+  job: Job,
+  plan: readonly PlannedOpening[],
+  stock: readonly AnyStockRow[],
+  priced = true,
+): CostedJob {
+  const parts = cutList(plan, true);
+  return { unit: job.unit, plan, parts, stock: chargesOf(job, parts, stock, priced) };
+}
+
+/** What the job takes of each row of stock, in the layout that SHEETS shows. @throws Fault where it has no price */
+function chargesOf(
+  { standards: s, unit }: Job,
+  parts: readonly Part[],
+  stock: readonly AnyStockRow[],
+  priced: boolean,
+): StockCharge[] {
+  const { sheets, solid } = matchStock(parts.map(asRow), stock, unit);
+  const cutting = { kerf: s.kerf, trim: s["sheet trim"], effort: s["sheet effort"] };
+  return [
+    ...sheets.flatMap((group): StockCharge[] => {
+      if (priced) refuseUnpriced(group);
+      return usesOf(group, cutting).map((use) => {
+        const { material, thickness, length, width, price } = group.stock[use.stock]!;
+        const bought = ratio(use.sheets);
+        return {
+          material,
+          ...(thickness && { thickness }),
+          length,
+          width,
+          soldBy: "sheet",
+          bought,
+          used: multiply(bought, use.yield),
+          price: price ?? ZERO,
+        };
+      });
+    }),
+    ...solid.map(({ stock: row, parts: of }): StockCharge => {
+      if (priced && !row.price) throw new Fault("stock.priceMissing", { stock: row.name });
+      const { material, thickness, soldBy, price = ZERO } = row;
+      const bought = solidQuantity(of, row, unit);
+      return { material, ...(thickness && { thickness }), soldBy, bought, used: bought, price };
+    }),
+  ];
+}
+
+/** Offcuts without a price are free beside sheets that have one; where nothing has one, it was forgotten. */
+function refuseUnpriced({ stock }: SheetRows): void {
+  if (stock.every(({ price }) => price === undefined)) throw new Fault("stock.priceMissing", { stock: stock[0]!.name });
+}
+
+/** A part as the table that PARTS gives would bring it to SHEETS, so that both lay out the same. */
+const asRow = (
+  { name, drawers, quantity, length, width, thickness, material, grain, grainGroup }: Part,
+  i: number,
+): PartRow => ({
+  row: i + 2,
+  planned: true,
+  name,
+  drawer: drawers.join(", "),
+  quantity,
+  length,
+  width,
+  thickness,
+  material,
+  grain,
+  ...(grainGroup === undefined ? {} : { grainGroup }),
+});

@@ -1,0 +1,47 @@
+/** Answers to the last questions, by what was asked: equal input gives the equal answer, so that asking once will do. */
+export class Memo<V> {
+  private readonly known = new Map<string, V>();
+
+  /** @param most answers that are kept; the oldest goes first */
+  constructor(private readonly most: number) {}
+
+  get(key: string): V | undefined {
+    return this.known.get(key);
+  }
+
+  /** The answer, worked out where it is not known. */
+  of(key: string, work: () => V): V {
+    const known = this.known.get(key);
+    if (known !== undefined) return known;
+    const value = work();
+    if (this.known.size >= this.most) this.known.delete(this.known.keys().next().value!);
+    this.known.set(key, value);
+    return value;
+  }
+}
+
+/**
+ * Tables that many cells of a workbook hand over, as a grid of prices does its stock and rates: read once.
+ * @param more what the reading depends on besides the table
+ */
+export class TableMemo<V> {
+  private readonly tables = new Memo<V>(8);
+
+  of(raw: unknown, more: string, read: () => V): V {
+    const key = keyOfRange(raw);
+    return key === undefined ? read() : this.tables.of(`${more} ${key}`, read);
+  }
+}
+
+/** A text that equal ranges alone share; none where a cell holds what is no value. */
+function keyOfRange(raw: unknown): string | undefined {
+  try {
+    return JSON.stringify(raw, (_, value: unknown) =>
+      typeof value === "number" && (!Number.isFinite(value) || Object.is(value, -0))
+        ? { number: String(value) }
+        : (value ?? null),
+    );
+  } catch {
+    return undefined;
+  }
+}

@@ -1,0 +1,60 @@
+import { findWord, sameWord, type Row } from "../../core/drawer";
+import { Fault, naming, readLength, type Rational, type Unit } from "../../core/length";
+import { readPercent, readPrice } from "../../core/money";
+
+/** More equal pieces than these are no job for one shop. */
+const MOST_PIECES = 10_000;
+
+/** Reads the cells of one row, each fault with its place. */
+export function cellsOf<N extends string>(table: string, row: Row<N>, unit: Unit) {
+  const at = <T>(heading: N, read: (value: unknown) => T): T | undefined => {
+    const typed = row.cells.get(heading);
+    return typed && naming(place(table, row, heading), () => read(typed.value));
+  };
+  return {
+    length(heading: N): Rational | undefined {
+      const typed = row.cells.get(heading);
+      return typed && naming(place(table, row, heading), () => readLength(typed, unit, "positive"));
+    },
+    text: (heading: N): string =>
+      at(heading, (value) => {
+        if (typeof value === "string") return value.trim();
+        if (typeof value === "number" && Number.isFinite(value)) return String(value);
+        throw new Fault("text.wrongType", { received: value });
+      }) ?? "",
+    count: (heading: N, least = 1): number | undefined =>
+      at(heading, (value) => {
+        const digits = sameWord(value, "none") ? "0" : value;
+        const read = typeof digits === "string" && /^\s*\d+\s*$/.test(digits) ? Number(digits) : digits;
+        if (typeof read === "number" && Number.isInteger(read) && read >= least && read <= MOST_PIECES) return read;
+        throw new Fault("number.notWhole", { received: value, least, most: MOST_PIECES });
+      }),
+    price: (heading: N): Rational | undefined => {
+      const typed = row.cells.get(heading);
+      // A price is a plain number, whatever the lengths' unit.
+      return typed && naming(place(table, row, heading), () => readPrice(typed));
+    },
+    percent: (heading: N): Rational | undefined => {
+      const typed = row.cells.get(heading);
+      return typed && naming(place(table, row, heading), () => readPercent(typed));
+    },
+    word: <const W extends string>(heading: N, words: readonly W[], synonyms: Record<string, NoInfer<W>> = {}): W =>
+      at(heading, (value) => findWord(value, words, synonyms)) ?? words[0]!,
+  };
+}
+
+/** A property that is there only where it has a value. */
+export const given = <K extends string, V>(key: K, value: V | undefined): { [P in K]?: V } =>
+  (value === undefined ? {} : { [key]: value }) as { [P in K]?: V };
+
+/** @throws Fault for a cell that must be filled in */
+export function missing(table: string, row: Row<string>, heading: string): never {
+  throw new Fault("argument.blank", {
+    argument: place(table, row, heading),
+    wanted: heading === "qty" ? `whole number from 1 to ${MOST_PIECES}` : "length",
+  });
+}
+
+/** Where a cell stands, for messages. */
+export const place = (table: string, row: Row<string>, heading: string): string =>
+  `${table}, row ${row.number}, ${heading[0]!.toUpperCase()}${heading.slice(1)}`;

@@ -1,0 +1,20 @@
+import { toDouble } from "../core/length";
+import { withQuote } from "./boundary";
+
+/**
+ * Gives the total of a job's quote as one number, to fill a what-if grid with.
+ * @customfunction
+ * @group Money
+ * @param {any[][]} openings One row an opening, as in PLAN
+ * @param {any[][]} standards Two columns, name and value, as in PLAN
+ * @param {any[][]} stock As in QUOTE
+ * @param {any[][]} rates Two columns, name and value, as in QUOTE
+ * @param {any} [drawers] A count, or a list such as 5 1/2; 1 part, instead of that of every opening; blank: their own
+ * @returns {any} The total that QUOTE shows (tax and contracts are for your own adviser)
+ * @throws as QUOTE
+ * @example =DRAWER.PRICE({"Width","Height","Depth","Drawers"},"",{"Length","Width","Price";96,48,60},"") // => 0
+ * @source as QUOTE
+ */
+export function PRICE(openings: any[][], standards: any[][], stock: any[][], rates: any[][], drawers?: any): any {
+  return withQuote([openings, standards, stock, rates, drawers], ({ total }) => toDouble(total));
+}

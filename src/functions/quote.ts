@@ -1,0 +1,20 @@
+import { quoteRows, table, withQuote } from "./boundary";
+
+/**
+ * Quotes a job from its openings, the shop's standards, stock and rates, line by line down to the total.
+ * @customfunction
+ * @group Money
+ * @param {any[][]} openings One row an opening, as in PLAN
+ * @param {any[][]} standards Two columns, name and value, as in PLAN; kerf, sheet trim and sheet effort are among them
+ * @param {any[][]} stock As in SHEETS, each row with its Price; also Sold by (sheet, board foot, cubic metre) and Waste in %
+ * @param {any[][]} rates Two columns, name and value: currency decimals, labour rate (an hour), box minutes, front minutes, fitting minutes (a drawer), slide price (a pair), pull price, screw price, edge band price (a foot or metre), box finish price, front finish price (a square foot or metre of one face), charge sheets (whole, used), overhead, markup or margin, tax in % (7 is 7 %), tax on (all, materials, none), extra … (any number)
+ * @returns {any[][]} A table: Section, Item, Qty, Unit, Rate, Amount; each Amount is Qty at Rate (a % of the Rate), rounded half up, so that the column without its subtotals and its price adds up to the total; blocking and glue stand there uncharged, for no rate is theirs. Tax, labour law and the wording of contracts are for your own adviser
+ * @throws #VALUE! or #N/A where a table cannot be read, an opening cannot be planned or cut from the stock, or a price or rate that the job needs is missing
+ * @example =DRAWER.QUOTE({"Width","Height","Depth","Drawers"},"",{"Length","Width","Price";96,48,60},{"tax",7}) // => {"Section","Item","Qty","Unit","Rate","Amount";"Total","","","","",0}
+ * @source accounting identity: price = cost / (1 - margin); Streamlined Sales and Use Tax Agreement, section 324, for the rounding of tax
+ */
+export function QUOTE(openings: any[][], standards: any[][], stock: any[][], rates: any[][]): any[][] {
+  return withQuote([openings, standards, stock, rates], (quote, unit) =>
+    table(["Section", "Item", "Qty", "Unit", "Rate", "Amount"], quoteRows(quote, unit)),
+  );
+}

@@ -1,0 +1,229 @@
+import { describe, expect, test } from "vitest";
+import { ALTERNATES, CHECKS, PLAN, PRICE, SHEETS, PARTS } from "../../src/functions";
+import { expectValueError, shown } from "../cell";
+import { PARTS_BENCH } from "../worked/plans";
+import { FREE, ONE_DRAWER, rates } from "./money";
+import { column, messageOf } from "./tables";
+
+const STOCK = [
+  ["Thickness", "Length", "Width", "Price"],
+  ["1/4", 96, 48, 32],
+  ["1/2", 96, 48, 58],
+  ["3/4", 96, 48, 84],
+];
+const RATES = rates({ ...FREE, "slide price": 18.4, "labour rate": 60, "box minutes": 45, markup: 30 });
+const OPENINGS = PARTS_BENCH.openings.map((row) => row.slice(0, 5));
+const SIDES = [
+  ["Standard", "Half-inch sides", "Three-quarter sides", "Inset fronts"],
+  ["height step", "1/4", "", ""],
+  ["side thickness", "", "3/4", ""],
+  ["front style", "overlay", "", "inset"],
+];
+/** The same three as tables of two columns. */
+const ALONE = [
+  [["height step", "1/4"]],
+  [
+    ["height step", "1/4"],
+    ["side thickness", "3/4"],
+  ],
+  [
+    ["height step", "1/4"],
+    ["front style", "inset"],
+  ],
+];
+const compare = (standards: unknown[][] = SIDES, more: unknown[][] = RATES) =>
+  ALTERNATES(OPENINGS, standards, STOCK, more);
+
+describe("ALTERNATES(openings, standards, stock, rates)", () => {
+  test("gives one row an alternate, the base first", () => {
+    expect(compare()[0]).toEqual([
+      "Alternate",
+      "Drawers",
+      "Sheets",
+      "Total",
+      "Total against base",
+      "Inside volume",
+      "Volume against base",
+      "Stops",
+      "Looks",
+      "First finding",
+    ]);
+    expect(column(compare(), "Alternate")).toEqual(["Half-inch sides", "Three-quarter sides", "Inset fronts"]);
+    expect(column(compare(), "Drawers")).toEqual([8, 8, 8]);
+  });
+
+  test("each alternate is what the other functions give for its standards alone", () => {
+    const rows = compare();
+    expect(column(rows, "Total")).toEqual(ALONE.map((own) => PRICE(OPENINGS, own, STOCK, RATES)));
+    expect(column(rows, "Sheets")).toEqual(
+      ALONE.map((own) =>
+        column(SHEETS(PARTS(OPENINGS, own), STOCK, "1/8", 0, "quick" as never), "Sheets").reduce<number>(
+          (sum, sheets) => sum + (sheets as number),
+          0,
+        ),
+      ),
+    );
+    ALONE.forEach((own, i) => {
+      const levels = column(CHECKS(OPENINGS, own), "Level");
+      expect(column(rows, "Stops")[i]).toBe(levels.filter((level) => level === "stop").length);
+      expect(column(rows, "Looks")[i]).toBe(levels.filter((level) => level === "look").length);
+    });
+  });
+
+  test("inside volume is width × depth × height of every box in cubic feet, and what is gained or lost against the base", () => {
+    const volumes = ALONE.map((own) =>
+      PLAN(OPENINGS, own)
+        .slice(1)
+        .reduce((sum, row) => sum + ((row[11] as number) * (row[12] as number) * (row[13] as number)) / 1728, 0),
+    );
+    const rows = compare();
+    column(rows, "Inside volume").forEach((volume, i) => expect(volume).toBeCloseTo(volumes[i]!, 9));
+    column(rows, "Volume against base").forEach((more, i) => expect(more).toBeCloseTo(volumes[i]! - volumes[0]!, 9));
+    const total = column(rows, "Total") as number[];
+    expect(column(rows, "Total against base")).toEqual(total.map((own) => Math.round((own - total[0]!) * 100) / 100));
+    expect(volumes[1]).toBeLessThan(volumes[0]!);
+  });
+
+  test("copies of a cabinet count, and metric jobs have litres", () => {
+    const [row] = ALTERNATES(
+      [
+        ["Width", "Height", "Depth", "Drawers", "Quantity"],
+        [450, 300, 600, 1, 3],
+      ],
+      [
+        ["", "One", "Two"],
+        ["unit", "mm", ""],
+        ["side thickness", 12, 15],
+      ],
+      [
+        ["Length", "Width"],
+        [2440, 1220],
+      ],
+    ).slice(1);
+    const [plan] = PLAN(
+      [
+        ["Width", "Height", "Depth", "Drawers"],
+        [450, 300, 600, 1],
+      ],
+      [["unit", "mm"]],
+    ).slice(1) as number[][];
+    expect(row!.slice(0, 2)).toEqual(["One", 3]);
+    expect(row![5]).toBeCloseTo((3 * plan![11]! * plan![12]! * plan![13]!) / 1e6, 9);
+  });
+
+  test("a numeric 0 is a blank, as hosts pass one, and takes the base's value; none is zero", () => {
+    const [, base, zero, none] = compare([
+      ["", "Base", "Zero", "None"],
+      ["front gap", "1/2", 0, "none"],
+      ["height step", "1/4", 0, 0],
+    ]);
+    expect(zero!.slice(1)).toEqual(base!.slice(1));
+    expect(none![5]).not.toBe(base![5]);
+  });
+
+  test("without rates there are no costs, and stock needs no price", () => {
+    const rows = ALTERNATES(
+      OPENINGS,
+      SIDES,
+      STOCK.map((row) => row.slice(0, 3)),
+    );
+    expect(column(rows, "Total")).toEqual(["", "", ""]);
+    expect(column(rows, "Total against base")).toEqual(["", "", ""]);
+    expect(column(rows, "Sheets")).toEqual(column(compare(), "Sheets"));
+  });
+
+  test("an alternate that cannot be planned gives error cells and the reason, and the others are right", () => {
+    const rows = compare([
+      ["", "Base", "No slide", "Nonsense", "Thick"],
+      ["height step", "1/4", "", "", ""],
+      ["slide lengths", "", 40, "", ""],
+      ["front style", "", "", "painted", ""],
+      ["side thickness", "", "", "", "3/4"],
+    ]);
+    expect(messageOf(rows[2]![1])).toMatch(/^#N\/A Opening A: No slide fits/);
+    expect(rows[2]!.slice(7)).toEqual([3, expect.any(Number), expect.stringMatching(/^Opening A: No slide fits/)]);
+    expect(rows[3]![9]).toBe('standards, front style is "painted". It can be "overlay", "inset".');
+    expect(rows[4]!.slice(1)).toEqual(compare()[2]!.slice(1));
+  });
+
+  test("an alternate whose material is not in stock, or has no price, says so", () => {
+    const rows = compare([
+      ["", "Plywood", "Walnut"],
+      ["front material", "", "Walnut"],
+    ]).slice(1);
+    // Stock without a material serves every material.
+    expect(rows[1]![3]).toBe(rows[0]![3]);
+    const named = ALTERNATES(
+      OPENINGS,
+      [
+        ["", "Plywood", "Walnut"],
+        ["front material", "", "Walnut"],
+      ],
+      STOCK.map((row, i) => [...row, i === 0 ? "Material" : "Plywood"]),
+      RATES,
+    );
+    expect(named[1]![3]).toBe(rows[0]![3]);
+    expect(named[2]![9]).toMatch(/^Front of A1 finds no stock of Walnut 3\/4 in thick\.$/);
+  });
+
+  test("where the base fails, the others stand without a comparison", () => {
+    const rows = compare([
+      ["", "No slide", "Slide"],
+      ["slide lengths", 40, "20; 22"],
+    ]);
+    expect(rows[2]![3]).toEqual(expect.any(Number));
+    expect([rows[2]![4], rows[2]![6]]).toEqual(["", ""]);
+  });
+
+  test.each<[string, unknown[][], string]>([
+    [
+      "no row of names",
+      [["side thickness", "1/2", "3/4"]],
+      "standards needs a first row with the alternates' names, its first cell blank: one column an alternate, the first the base.",
+    ],
+    [
+      "one alternate",
+      [
+        ["", "Lone"],
+        ["kerf", "1/8"],
+      ],
+      "standards has fewer than two alternates to compare: one column each, side by side.",
+    ],
+    [
+      "a column without a name",
+      [
+        ["", "Base", ""],
+        ["kerf", "1/8", "3/32"],
+      ],
+      "standards, column 3 has no name in its first row.",
+    ],
+    [
+      "a name twice",
+      [
+        ["", "Base", "base"],
+        ["kerf", "1/8", "3/32"],
+      ],
+      "standards has the heading Base twice.",
+    ],
+    [
+      "a standard that is none",
+      [
+        ["", "A", "B"],
+        ["kurf", 1, 2],
+      ],
+      'standards, row 2 has the name "kurf", which is none. The nearest is "kerf".',
+    ],
+    [
+      "two units",
+      [
+        ["", "A", "B"],
+        ["unit", "in", "mm"],
+      ],
+      "standards: all alternates need one unit, for they share openings and stock.",
+    ],
+  ])("%s is refused", (_, standards, message) => expectValueError(() => compare(standards), message));
+
+  test("an error that comes in is handed on", () => {
+    expect(shown(() => ALTERNATES(ONE_DRAWER, SIDES, [["Length", "#REF!"]], RATES))).toMatch(/^#VALUE! .*#REF!/);
+  });
+});
