@@ -127,7 +127,7 @@ const FAULTS: [string, unknown[], string][] = [
   [
     "too few available",
     [parts(["Side", 90, 40, 2]), stock([96, 48, "", 1])],
-    "#N/A The stock available does not suffice for all parts.",
+    "#N/A No way was found to cut all parts from the stock that is available.",
   ],
   [
     "an available number that is not whole",

@@ -3,11 +3,12 @@ import { everything, gather, isFew, largestRest, search, type Effort } from "./a
 import { leastWeight } from "./bounds";
 import type { Draft } from "./model";
 import { build } from "./build";
-import { exact, type Exact } from "./exact";
+import { exact, type Exact, type Rectangle } from "./exact";
 import type { Problem } from "./problem";
 import { reduce, type Reduced } from "./reduce";
 import { shares, simplerProblems } from "./simpler";
 import type { CutSheet, Least, Solution } from "./solution";
+import { tightened } from "./tighten";
 import { flaws } from "./verify";
 
 /**
@@ -20,8 +21,9 @@ export function solve(problem: Problem, effort: Effort): Solution {
   if (pieces === 0) return { problem, exact: sizes, sheets: [], least: leastOf(problem, sizes, 0, 0), proven: true };
   const reduced = reduce(problem, sizes);
   const { model } = reduced;
-  const bound = leastWeight(model, FUNCTIONS[effort]);
-  const best = bestOf(problem, sizes, effort, bound);
+  const bound = leastWeight(tightened(model), FUNCTIONS[effort]);
+  // Before stock is said not to suffice, it is tried harder.
+  const best = bestOf(problem, sizes, effort, bound) ?? tryHarder(problem, sizes, effort, bound);
   if (!best) throw new Fault("sheets.stockExhausted", { parts: problem.parts.map(({ name }) => name) });
   const least = best.least ?? bound;
   const solution: Solution = {
@@ -38,6 +40,18 @@ export function solve(problem: Problem, effort: Effort): Solution {
 
 /** Dual feasible functions of each family that a bound tries. */
 const FUNCTIONS: Record<Effort, number> = { quick: 12, standard: 60, thorough: 60 };
+
+function tryHarder(problem: Problem, sizes: Exact, effort: Effort, least: number): Answer | undefined {
+  if (effort === "thorough" || !enough(problem, sizes)) return undefined;
+  return bestOf(problem, sizes, effort === "quick" ? "standard" : "thorough", least);
+}
+
+/** Whether the stock has at least the area of the parts. */
+function enough({ parts, stock }: Problem, sizes: Exact): boolean {
+  const area = ({ length, width }: Rectangle): number => length * width;
+  const wanted = parts.reduce((sum, { quantity }, p) => sum + quantity * area(sizes.parts[p]!), 0);
+  return stock.reduce((sum, row, s) => sum + (row.available ?? Infinity) * area(sizes.stock[s]!), 0) >= wanted;
+}
 
 /** An answer that is not cut up yet. */
 interface Answer {
@@ -84,7 +98,7 @@ function bestOf(problem: Problem, sizes: Exact, effort: Effort, least: number): 
 
 function bestOfShare(share: Problem, sizes: Exact, effort: Effort): Answer | undefined {
   const reduced = attempt(() => reduce(share, sizes));
-  return reduced && bestOf(share, sizes, effort, leastWeight(reduced.model, FUNCTIONS[effort]));
+  return reduced && bestOf(share, sizes, effort, leastWeight(tightened(reduced.model), FUNCTIONS[effort]));
 }
 
 /** The same sheets so many times over. */

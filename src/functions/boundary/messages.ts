@@ -230,7 +230,7 @@ const CATALOGUE: Record<string, Wording> = {
   "sheets.groupTooLarge": ({ group }) =>
     `The parts of grain group ${quoted(group)} in one row fit no sheet of their stock.`,
   "sheets.noneAvailable": ({ part, drawer }) => `${partOf(part, drawer)} fits only stock of which none is available.`,
-  "sheets.stockExhausted": () => "The stock available does not suffice for all parts.",
+  "sheets.stockExhausted": () => "No way was found to cut all parts from the stock that is available.",
   "sheets.priceMissing": ({ stock }) =>
     `stock, ${stock as string} has no price, and others have. Give it one, or Available where it is an offcut of yours.`,
   "sheets.priceNegative": ({ stock }) => `stock, ${stock as string} has a price below 0.`,

@@ -1,4 +1,5 @@
 import { isPlaced, TURNED, UPRIGHT, type Block, type Divided, type Draft, type DraftSheet, type Model } from "../model";
+import { grown } from "../tighten";
 
 /** From more pieces than these on, everything is too much to try. */
 const FEW = 6;
@@ -194,16 +195,3 @@ class LeastHeights {
 
 const sum = (blocks: readonly Block[], side: "w" | "h"): number => blocks.reduce((all, block) => all + block[side], 0);
 const most = (blocks: readonly Block[], side: "w" | "h"): number => Math.max(...blocks.map((block) => block[side]));
-
-/** A block with so much left beside it and above it that it is this large. */
-function grown(block: Block, w: number, h: number): Block {
-  if (block.w < w) {
-    return grown(
-      !isPlaced(block) && block.axis === "x" ? { ...block, w } : { w, h: block.h, axis: "x", blocks: [block] },
-      w,
-      h,
-    );
-  }
-  if (block.h === h) return block;
-  return !isPlaced(block) && block.axis === "y" ? { ...block, h } : { w, h, axis: "y", blocks: [block] };
-}

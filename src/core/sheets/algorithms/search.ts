@@ -1,4 +1,5 @@
 import { TURNED, UPRIGHT, type Draft, type Model } from "../model";
+import { loosened, tightened } from "../tighten";
 import { columns } from "./columns";
 import { constructive } from "./constructive";
 import { gatherOffcut } from "./offcut";
@@ -48,10 +49,12 @@ const MANY = 8;
  */
 export function search(model: Model, effort: Effort, least: number, below?: number): Draft {
   const sizes = model.sizes.flatMap(({ available }, s) => (available > 0 ? [s] : []));
-  if (sizes.length === model.sizes.length) return lightest(model, effort, least, below);
   // A size of which there is none makes no difference, not even to the order in which things are tried.
-  const draft = lightest(withSizes(model, sizes), effort, least, below);
-  return { ...draft, sheets: draft.sheets.map((sheet) => ({ ...sheet, size: sizes[sheet.size]! })) };
+  const draft = lightest(tightened(withSizes(model, sizes)), effort, least, below);
+  return loosened(
+    { ...draft, sheets: draft.sheets.map((sheet) => ({ ...sheet, size: sizes[sheet.size]! })) },
+    model.sizes,
+  );
 }
 
 const withSizes = (model: Model, sizes: readonly number[]): Model => ({
