@@ -63,6 +63,27 @@ describe("the grid", () => {
     expect(await visit.at("G8")).toMatchObject({ value: "#SPILL!", message: expect.stringContaining("not empty") });
   });
 
+  test("shows what formulas have spilled, in a workbook that was opened after another too", async () => {
+    await visit.page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
+    await visit.sheet("Plan");
+    await visit.goTo("A6");
+    await visit.page.keyboard.press("Control+c");
+    await expect.poll(() => visit.page.evaluate(() => navigator.clipboard.readText())).toMatch(/^A1\s*$/);
+  });
+
+  test("shows rules about looks: the cheapest and the roomiest choice stand out, and others where prices change", async () => {
+    await visit.sheet("Price grid");
+    const [cheapest, roomiest] = await marked(visit, "#ffd766");
+    // The cheapest stands in the upper grid to the left, the roomiest in the lower one to the right.
+    expect(cheapest!.left).toBeLessThan(roomiest!.left);
+    expect(cheapest!.top).toBeLessThan(roomiest!.top);
+    // Another width gets cheaper; the price that was the least is what it was.
+    await visit.enter("D14", "12");
+    await expect.poll(async () => (await marked(visit, "#ffd766"))[0]!.left).toBeGreaterThan(cheapest!.left);
+    await visit.sheet("Bench");
+    await expect.poll(() => marked(visit, "#ffd766")).toEqual([]);
+  });
+
   test("shows the result of a formula that is typed over one with the same result", async () => {
     await visit.page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
     const shown = async () => {
@@ -137,6 +158,29 @@ describe("the grid", () => {
       .waitFor();
   });
 });
+
+/** Where the grid's picture has fields of a colour, from the top. */
+async function marked({ page }: Visit, color: string): Promise<{ left: number; top: number }[]> {
+  return page.evaluate((wanted) => {
+    const rgb = [1, 3, 5].map((at) => Number.parseInt(wanted.slice(at, at + 2), 16));
+    const found: { left: number; top: number; bottom: number }[] = [];
+    for (const canvas of document.querySelectorAll<HTMLCanvasElement>("#grid canvas")) {
+      const { width, height } = canvas;
+      if (width === 0 || height === 0) continue;
+      const { data } = canvas.getContext("2d")!.getImageData(0, 0, width, height);
+      for (let y = 0; y < height; y++) {
+        for (let x = 0; x < width; x++) {
+          const at = (y * width + x) * 4;
+          if (rgb.some((channel, i) => data[at + i] !== channel)) continue;
+          const field = found.find(({ bottom }) => y - bottom <= 20);
+          if (field) field.bottom = y;
+          else found.push({ left: x, top: y, bottom: y });
+        }
+      }
+    }
+    return found.map(({ left, top }) => ({ left, top }));
+  }, color);
+}
 
 describe("the pane", () => {
   test("shows the message behind an error of ours in the selected cell", async () => {

@@ -288,12 +288,12 @@ describe("QUOTE names what is missing or wrong", () => {
     [
       "sheets without a price",
       () => simple({}, sheetsAt("")),
-      "stock, row 2 has no price, which a quote needs. Give it one, or none where it costs nothing.",
+      'stock, row 2 has no price, which a quote needs. Give it one, or the word "none" where it costs nothing (a 0 counts as blank).',
     ],
     [
       "boards without a price",
       () => simple({}, stockRow({ "Sold by": "board foot" })),
-      "stock, row 2 has no price, which a quote needs. Give it one, or none where it costs nothing.",
+      'stock, row 2 has no price, which a quote needs. Give it one, or the word "none" where it costs nothing (a 0 counts as blank).',
     ],
     [
       "waste of sheets",

@@ -214,7 +214,7 @@ const CATALOGUE: Record<string, Wording> = {
   "alternates.unit": () => "standards: all alternates need one unit, for they share openings and stock.",
   "quote.belowZero": () => "rates: the extras take the price below 0.",
   "stock.priceMissing": ({ stock }) =>
-    `stock, ${stock as string} has no price, which a quote needs. Give it one, or none where it costs nothing.`,
+    `stock, ${stock as string} has no price, which a quote needs. Give it one, or the word "none" where it costs nothing (a 0 counts as blank).`,
   "stock.useless": ({ argument, soldBy }) =>
     `${argument} says nothing of stock sold by the ${soldBy as string}. Leave it blank, or change Sold by.`,
   "stock.severalMeasures": ({ name, rows: both }) =>

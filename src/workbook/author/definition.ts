@@ -14,7 +14,32 @@ export interface SheetDefinition<Style extends string = string> {
   merged: string[];
   /** The cell that is selected at first. */
   selected: string;
+  page?: PageDefinition;
+  /** Looks that depend on what cells hold. Where two of them give the same thing, the first counts. */
+  rules?: RuleDefinition[];
 }
+
+/** How a sheet is printed. Left out, it is as wide as a page and as many pages long as it takes. */
+export interface PageDefinition {
+  orientation: "portrait" | "landscape";
+  paper?: "letter" | "A4";
+  /** Shrunk until all of it stands on one page. */
+  onePage?: boolean;
+  /** At the foot of each page; `&P` is the page's number, `&N` how many there are. */
+  footer?: string;
+}
+
+/** Numbers coloured from the least to the greatest, or a look wherever a formula is true. */
+export type RuleDefinition = { area: string } & (
+  | { colors: readonly [least: string, greatest: string] | readonly [least: string, middle: string, greatest: string] }
+  | {
+      /** As a person types it, for the area's upper left cell; it calls none of our functions. */
+      when: string;
+      look: RuleLook;
+    }
+);
+
+export type RuleLook = Pick<StyleDefinition, "font" | "fill" | "borders" | "format">;
 
 export interface RowDefinition<Style extends string = string> {
   /** In points; left out, as the spreadsheet likes. */

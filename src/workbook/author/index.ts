@@ -1,3 +1,12 @@
 /** Workbooks written out of data. */
-export type { CellDefinition, RowDefinition, SheetDefinition, StyleDefinition, WorkbookDefinition } from "./definition";
+export type {
+  CellDefinition,
+  PageDefinition,
+  RowDefinition,
+  RuleDefinition,
+  RuleLook,
+  SheetDefinition,
+  StyleDefinition,
+  WorkbookDefinition,
+} from "./definition";
 export { writeWorkbook } from "./writeWorkbook";

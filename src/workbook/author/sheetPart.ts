@@ -2,15 +2,22 @@ import { cellName } from "../address";
 import { formulaKind } from "../edit/formulaKind";
 import { toStored } from "../edit/formulaText";
 import { escapeText } from "../xlsx/xml";
-import type { CellDefinition, SheetDefinition } from "./definition";
+import type { CellDefinition, RuleLook, SheetDefinition } from "./definition";
+import { PAGE_HEAD, pageXml } from "./pagePart";
+import { rulesXml } from "./rulesPart";
 
 /** A worksheet's part. Formulas have no values yet; working the file out puts them in. */
-export function sheetPart(sheet: SheetDefinition, styleNumber: (style: string) => number): string {
-  const { widths, rows, merged, selected } = sheet;
+export function sheetPart(
+  sheet: SheetDefinition,
+  styleNumber: (style: string) => number,
+  lookNumber: (look: RuleLook) => number,
+): string {
+  const { widths, rows, merged, selected, page, rules = [] } = sheet;
   const columns = widths.map((width, i) => `<col min="${i + 1}" max="${i + 1}" width="${width}" customWidth="1"/>`);
   return (
     '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n' +
     '<worksheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main">' +
+    PAGE_HEAD +
     `<sheetViews><sheetView showGridLines="0" workbookViewId="0"><selection activeCell="${selected}" sqref="${selected}"/></sheetView></sheetViews>` +
     '<sheetFormatPr defaultRowHeight="15"/>' +
     `<cols>${columns.join("")}</cols>` +
@@ -18,8 +25,9 @@ export function sheetPart(sheet: SheetDefinition, styleNumber: (style: string) =
     (merged.length === 0
       ? ""
       : `<mergeCells count="${merged.length}">${merged.map((ref) => `<mergeCell ref="${ref}"/>`).join("")}</mergeCells>`) +
-    '<pageMargins left="0.5" right="0.5" top="0.6" bottom="0.6" header="0.3" footer="0.3"/>' +
-    '<pageSetup orientation="landscape" fitToHeight="0"/></worksheet>'
+    rulesXml(rules, lookNumber) +
+    pageXml(page) +
+    "</worksheet>"
   );
 }
 

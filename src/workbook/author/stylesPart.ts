@@ -1,10 +1,13 @@
 import { escapeText } from "../xlsx/xml";
-import type { StyleDefinition } from "./definition";
+import type { RuleLook, StyleDefinition } from "./definition";
 
-/** The part with the styles: number 0 is the spreadsheet's own, the given ones follow in their order. */
-export function stylesPart(styles: readonly StyleDefinition[]): string {
+/**
+ * The part with the styles: number 0 is the spreadsheet's own, the given ones follow in their order.
+ * @param looks what rules change, in their order
+ */
+export function stylesPart(styles: readonly StyleDefinition[], looks: readonly RuleLook[]): string {
   const all: StyleDefinition[] = [{}, ...styles];
-  const formats = [...new Set(styles.flatMap(({ format }) => format ?? []))];
+  const formats = [...new Set([...styles, ...looks].flatMap(({ format }) => format ?? []))];
   const numbers = new Map(formats.map((format, i) => [format, 164 + i]));
   const xfs = all.map((style, i) => xf(style, i, numbers));
   return (
@@ -12,7 +15,7 @@ export function stylesPart(styles: readonly StyleDefinition[]): string {
     '<styleSheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main">' +
     list(
       "numFmts",
-      [...numbers].map(([code, id]) => `<numFmt numFmtId="${id}" formatCode="${quoted(code)}"/>`),
+      formats.map((format) => numberFormat(format, numbers)),
     ) +
     list("fonts", all.map(font)) +
     list("fills", [
@@ -23,12 +26,20 @@ export function stylesPart(styles: readonly StyleDefinition[]): string {
     list("borders", all.map(border)) +
     '<cellStyleXfs count="1"><xf numFmtId="0" fontId="0" fillId="0" borderId="0"/></cellStyleXfs>' +
     list("cellXfs", xfs) +
-    '<cellStyles count="1"><cellStyle name="Normal" xfId="0" builtinId="0"/></cellStyles></styleSheet>'
+    '<cellStyles count="1"><cellStyle name="Normal" xfId="0" builtinId="0"/></cellStyles>' +
+    list(
+      "dxfs",
+      looks.map((look) => change(look, numbers)),
+    ) +
+    "</styleSheet>"
   );
 }
 
 const list = (name: string, items: string[]): string =>
   items.length === 0 ? "" : `<${name} count="${items.length}">${items.join("")}</${name}>`;
+
+const numberFormat = (format: string, numbers: ReadonlyMap<string, number>): string =>
+  `<numFmt numFmtId="${numbers.get(format)}" formatCode="${quoted(format)}"/>`;
 
 function xf(style: StyleDefinition, i: number, numbers: ReadonlyMap<string, number>): string {
   const format = numbers.get(style.format ?? "") ?? 0;
@@ -45,6 +56,19 @@ function font({ font = {} }: StyleDefinition): string {
   const { name = "Calibri", size = 11, bold, italic, color = "2C241C" } = font;
   const marks = `${bold ? "<b/>" : ""}${italic ? "<i/>" : ""}`;
   return `<font>${marks}<sz val="${size}"/><color rgb="FF${color}"/><name val="${name}"/></font>`;
+}
+
+/** What a rule changes, and nothing else; a solid fill's colour is the background's here (ECMA-376, 18.8.14). */
+function change({ font, fill, borders, format }: RuleLook, numbers: ReadonlyMap<string, number>): string {
+  const { bold, italic, color } = font ?? {};
+  const marks = `${bold ? "<b/>" : ""}${italic ? "<i/>" : ""}${color ? `<color rgb="FF${color}"/>` : ""}`;
+  return (
+    `<dxf>${marks ? `<font>${marks}</font>` : ""}${format ? numberFormat(format, numbers) : ""}` +
+    (fill
+      ? `<fill><patternFill patternType="solid"><fgColor rgb="FF${fill}"/><bgColor rgb="FF${fill}"/></patternFill></fill>`
+      : "") +
+    `${borders ? border({ borders }) : ""}</dxf>`
+  );
 }
 
 function fill({ fill }: StyleDefinition): string {

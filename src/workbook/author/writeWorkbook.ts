@@ -2,6 +2,7 @@ import { strToU8, zipSync } from "fflate";
 import { METADATA } from "../edit/dynamicMark";
 import { escapeText } from "../xlsx/xml";
 import type { WorkbookDefinition } from "./definition";
+import { ruleLooks } from "./rulesPart";
 import { sheetPart } from "./sheetPart";
 import { stylesPart } from "./stylesPart";
 
@@ -9,6 +10,7 @@ import { stylesPart } from "./stylesPart";
 export function writeWorkbook({ sheets, styles }: WorkbookDefinition): Uint8Array {
   const names = Object.keys(styles);
   const styleNumber = (style: string): number => names.indexOf(style) + 1;
+  const looks = ruleLooks(sheets);
   const parts: Record<string, string> = {
     "[Content_Types].xml": contentTypes(sheets.length),
     "_rels/.rels": relationships([["officeDocument", "xl/workbook.xml"]]),
@@ -18,10 +20,12 @@ export function writeWorkbook({ sheets, styles }: WorkbookDefinition): Uint8Arra
       ["styles", "styles.xml"],
       ["sheetMetadata", "metadata.xml"],
     ]),
-    "xl/styles.xml": stylesPart(Object.values(styles)),
+    "xl/styles.xml": stylesPart(Object.values(styles), looks),
     "xl/metadata.xml": METADATA,
   };
-  sheets.forEach((sheet, i) => (parts[`xl/worksheets/sheet${i + 1}.xml`] = sheetPart(sheet, styleNumber)));
+  sheets.forEach((sheet, i) => {
+    parts[`xl/worksheets/sheet${i + 1}.xml`] = sheetPart(sheet, styleNumber, (look) => looks.indexOf(look));
+  });
   const packed = Object.fromEntries(Object.entries(parts).map(([name, text]) => [name, strToU8(text)]));
   return zipSync(packed, { mtime: new Date(1980, 0, 1) });
 }

@@ -92,11 +92,20 @@ export function keepCalculated(
       (row, column) => void touched.set(`${sheet} ${row} ${column}`, { sheet, row, column }),
     );
   });
+  // When a workbook is closed, the library tells what is left of its spilled ranges; it does so later than this one comes.
+  const afterClosing = commands.onCommandExecuted(({ id, params }) => {
+    if (id !== SetArrayFormulaDataMutation.id) return;
+    const { arrayFormulaRange } = params as { arrayFormulaRange?: Record<string, unknown> };
+    if (!arrayFormulaRange?.[unitId]) show(undefined, new Set());
+  });
   show(undefined, new Set());
   return {
     get results() {
       return results;
     },
-    dispose: () => listener.dispose(),
+    dispose() {
+      listener.dispose();
+      afterClosing.dispose();
+    },
   };
 }

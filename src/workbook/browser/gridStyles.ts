@@ -6,14 +6,25 @@ import {
   WrapStrategy,
   type IStyleData,
 } from "@univerjs/presets";
-import type { CellStyle, Side } from "../look/index";
+import type { CellStyle, Side, StyleChange } from "../look/index";
 
 /** The file's cell styles, by their numbers, in the grid's words. */
 export const gridStyles = (styles: readonly CellStyle[]): Record<string, IStyleData> =>
   Object.fromEntries(styles.map((style, i) => [String(i), gridStyle(style)]));
 
 function gridStyle({ font, fill, borders, format, horizontal, vertical, wrap, indent }: CellStyle): IStyleData {
-  const style: IStyleData = {
+  return given({
+    ...gridChange({ font, fill, borders, format }),
+    ht: HORIZONTAL[horizontal ?? ""],
+    vt: VERTICAL[vertical ?? ""] ?? VerticalAlign.BOTTOM,
+    tb: wrap ? WrapStrategy.WRAP : undefined,
+    pd: indent > 0 ? (horizontal === "right" ? { r: indent * INDENT } : { l: indent * INDENT }) : undefined,
+  });
+}
+
+/** What a rule changes in a cell's style, in the grid's words. */
+export const gridChange = ({ font = {}, fill, borders = {}, format }: StyleChange): IStyleData =>
+  given({
     ff: font.name && `${font.name}, ${fallback(font.name)}`,
     fs: font.size,
     bl: flag(font.bold),
@@ -24,13 +35,10 @@ function gridStyle({ font, fill, borders, format, horizontal, vertical, wrap, in
     bg: fill ? { rgb: `#${fill}` } : undefined,
     bd: gridBorders(borders),
     n: format ? { pattern: format } : undefined,
-    ht: HORIZONTAL[horizontal ?? ""],
-    vt: VERTICAL[vertical ?? ""] ?? VerticalAlign.BOTTOM,
-    tb: wrap ? WrapStrategy.WRAP : undefined,
-    pd: indent > 0 ? (horizontal === "right" ? { r: indent * INDENT } : { l: indent * INDENT }) : undefined,
-  };
-  return Object.fromEntries(Object.entries(style).filter(([, value]) => value !== undefined));
-}
+  });
+
+const given = (style: IStyleData): IStyleData =>
+  Object.fromEntries(Object.entries(style).filter(([, value]) => value !== undefined));
 
 /** What stands in for a font that this machine lacks. */
 function fallback(name: string): string {

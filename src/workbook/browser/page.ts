@@ -1,8 +1,9 @@
 import { LifecycleService, LifecycleStages } from "@univerjs/presets";
-import { partsBenchFile } from "../example/index";
+import { partsBenchDraft } from "../example/index";
 import { FileFault } from "../xlsx/fault";
 import type { Host } from "../../taskpane/host/host";
 import { allowCellsOnly } from "./commandGuard";
+import { showConditions } from "./conditions";
 import { download, readFile } from "./files";
 import { showFractions } from "./fractions";
 import { GridHost } from "./gridHost";
@@ -32,6 +33,7 @@ export async function startPage(): Promise<void> {
   // The library makes its services for sheets when the first workbook comes.
   work.typed = readFractions(grid);
   showFractions(grid, () => work.opened);
+  showConditions(grid, () => work.opened);
   const host = new GridHost(grid, () => work.opened);
   work.listen(() => {
     part("file-name").textContent = work.name;
@@ -67,7 +69,7 @@ const CELLS_ONLY =
 const NO_CUT = "Cells are not cut here, for a cut cell takes its looks along. Copy it, and clear it where it was.";
 const NOTHING_KEPT = "This browser keeps nothing from one visit to the next. Save your work as a file.";
 
-const example = (): KeptWork => ({ name: "parts-bench.xlsx", bytes: partsBenchFile(), edits: [], saved: [] });
+const example = (): KeptWork => ({ name: "parts-bench.xlsx", bytes: partsBenchDraft(), edits: [], saved: [] });
 
 async function openFirst(work: Work, shelf: Shelf): Promise<void> {
   const kept = await shelf.read();

@@ -1,5 +1,5 @@
 import { contains, sameArea, type Area } from "../address";
-import { CellError, type Outcome, type Scalar } from "../engine/index";
+import { CellError, type Outcome, type Question, type Scalar } from "../engine/index";
 import type { EditedWorkbook } from "../edit/index";
 
 /** What the engine last found, in the words of a grid: values, spilled ranges, messages. */
@@ -14,6 +14,8 @@ export interface Results {
   message(sheet: number, row: number, column: number): string | undefined;
   /** Whether a cell shows an inch length that one of our functions gave. */
   isInchLength(sheet: number, row: number, column: number): boolean;
+  /** What a formula would give that stands in no cell. */
+  ask(question: Question): Scalar;
 }
 
 export interface Spill {
@@ -49,6 +51,7 @@ export function resultsOf(workbook: EditedWorkbook): Results {
   return {
     values,
     spills,
+    ask: (question) => outcome.ask(question),
     message: (sheet, row, column) => messages.get(place(sheet, row, column)),
     isInchLength: (sheet, row, column) => inches.has(place(sheet, row, column)),
     at: (sheet, row, column) => {

@@ -1,5 +1,5 @@
 import { EditedWorkbook, type CellEdit } from "../edit/index";
-import { readLook } from "../look/index";
+import { readLook, type Look } from "../look/index";
 import { keepCalculated, type Calculation } from "./calculation";
 import type { TypedFractions } from "./lengthEntry";
 import { resultsOf } from "./results";
@@ -11,6 +11,7 @@ export interface OpenInGrid {
   readonly unitId: string;
   readonly workbook: EditedWorkbook;
   readonly calculation: Calculation;
+  readonly look: Look;
 }
 
 let opened = 0;
@@ -46,5 +47,5 @@ export function openInGrid(
     const { row, column } = look.sheets[sheetIndex(sheet.getSheetId())]!.selected;
     sheet.getRange(row, column).activate();
   }
-  return { unitId, workbook, calculation: keepCalculated(grid, unitId, workbook, results, typed, onChange) };
+  return { unitId, workbook, look, calculation: keepCalculated(grid, unitId, workbook, results, typed, onChange) };
 }

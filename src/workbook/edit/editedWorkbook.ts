@@ -29,8 +29,7 @@ export class EditedWorkbook {
   private readonly edits = new Map<string, CellEdit>();
   /** Cells that hold nothing of their own, though the file has what a formula spilled into them. */
   private readonly filled = new Set<string>();
-  private stale = true;
-  private outcome: Outcome = { results: [], kept: [], rounds: 0 };
+  private outcome: Outcome | undefined;
 
   /** @throws FileFault where the bytes are no usable workbook */
   constructor(readonly bytes: Uint8Array) {
@@ -40,8 +39,7 @@ export class EditedWorkbook {
       sheets: this.opened.book.sheets.map((sheet) => ({ ...sheet, cells: new Map(sheet.cells) })),
     };
     this.engine = createEngine({ functions: this.inchLengths.recorded(OWN_FUNCTIONS) });
-    this.calculate();
-    this.dropFilledCells();
+    this.dropFilledCells(this.calculate());
   }
 
   /** The cells that hold something of their own, sheet by sheet. */
@@ -71,7 +69,7 @@ export class EditedWorkbook {
     if (content === null) cells.delete(key);
     else if (original && sameContent(first, content)) cells.set(key, own(original));
     else cells.set(key, cellOf(edit));
-    this.stale = true;
+    this.outcome = undefined;
     return true;
   }
 
@@ -86,10 +84,9 @@ export class EditedWorkbook {
 
   /** Works the workbook out, where something has changed. */
   calculate(): Outcome {
-    if (!this.stale) return this.outcome;
+    if (this.outcome) return this.outcome;
     this.inchLengths.forget();
     this.outcome = this.engine.calculate(this.book);
-    this.stale = false;
     return this.outcome;
   }
 
@@ -106,8 +103,8 @@ export class EditedWorkbook {
    * A file also holds what formulas spilled; here those cells are empty, so that whoever types into one is seen to.
    * A formula that is not worked out here keeps what it filled.
    */
-  private dropFilledCells(): void {
-    const kept = new Set(this.outcome.kept.map(({ sheet, row, column }) => `${sheet} ${cellKey(row, column)}`));
+  private dropFilledCells(outcome: Outcome): void {
+    const kept = new Set(outcome.kept.map(({ sheet, row, column }) => `${sheet} ${cellKey(row, column)}`));
     this.book.sheets.forEach((sheet, i) => {
       const arrays = [...sheet.cells.values()].filter(({ formula }) => formula && formula.kind !== "plain");
       for (const { row, column, formula } of arrays) {
@@ -116,11 +113,11 @@ export class EditedWorkbook {
           if (cell.formula || !contains(formula!.area, cell.row, cell.column)) continue;
           sheet.cells.delete(cellKey(cell.row, cell.column));
           this.filled.add(`${i} ${cellKey(cell.row, cell.column)}`);
+          this.outcome = undefined;
         }
         sheet.cells.set(cellKey(row, column), own(sheet.cells.get(cellKey(row, column))!));
       }
     });
-    this.stale = true;
   }
 }
 

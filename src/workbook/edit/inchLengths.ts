@@ -10,18 +10,7 @@ export class InchLengths {
    */
   recorded(functions: Record<string, CustomFunction>): Record<string, CustomFunction> {
     return Object.fromEntries(
-      Object.entries(functions).map(([name, call]) => [
-        name,
-        (...args: never[]) => {
-          const before = globalThis.drawerHost;
-          globalThis.drawerHost = { showsNumberFormats: true };
-          try {
-            return this.noted(call(...args));
-          } finally {
-            globalThis.drawerHost = before;
-          }
-        },
-      ]),
+      Object.entries(functions).map(([name, call]) => [name, (...args: never[]) => this.noted(call(...args))]),
     );
   }
 

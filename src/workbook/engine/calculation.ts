@@ -1,6 +1,6 @@
 import { sameArea, type Area } from "../address";
 import { areaKey, Cells, CIRCLE } from "./cells";
-import type { Book } from "./engine";
+import type { Book, Question } from "./engine";
 import { Evaluator, type Library } from "./evaluator";
 import { readings } from "./readings";
 import { areaFrom, isOneCell } from "./spills";
@@ -29,6 +29,18 @@ export class Calculation {
     const before = this.states.map((state) => state.area);
     for (const state of this.states) this.settle(state);
     return this.states.some((state, i) => !sameArea(state.area, before[i]!));
+  }
+
+  /** Once all is worked out. Functions that were handed in are not called: the host calls none of them there. */
+  ask({ formula, sheet, row, column, rowShift, columnShift }: Question): Scalar {
+    const { node, custom } = this.cells.prepare(formula, sheet);
+    if (!node || custom) return fail("#NAME?");
+    const scope = { sheet, row, column, rowShift, columnShift, arrays: true };
+    try {
+      return this.evaluator.single(this.evaluator.evaluate(node, scope), scope);
+    } catch {
+      return fail("#VALUE!");
+    }
   }
 
   keep(state: CellState, reason: Unsupported): void {

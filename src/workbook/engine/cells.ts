@@ -4,7 +4,7 @@ import { cellKey, type Book, type Cell, type Formula, type Table } from "./engin
 import type { Library } from "./evaluator";
 import { FormulaIndex } from "./formulaIndex";
 import { Names } from "./names";
-import { Preparation } from "./prepare";
+import { Preparation, type Prepared } from "./prepare";
 import type { CellSource } from "./source";
 import { isOneCell, Spills } from "./spills";
 import type { CellState } from "./state";
@@ -23,6 +23,7 @@ export class Cells implements CellSource {
   readonly index: FormulaIndex[];
   readonly spills: Spills[];
   private readonly names: Names;
+  private readonly preparation: Preparation;
   /** Cells that the file shows as filled by an array formula elsewhere. */
   private readonly derived: Map<number, CellState>[];
   private readonly matrices = new Map<string, Matrix | undefined>();
@@ -42,9 +43,14 @@ export class Cells implements CellSource {
     this.names = new Names(book);
     this.spills = book.sheets.map((sheet) => new Spills(sheet));
     this.derived = book.sheets.map(() => new Map());
-    const preparation = new Preparation({ library, name: (name, sheet) => this.name(name, sheet) });
-    this.index = book.sheets.map((sheet, i) => new FormulaIndex(this.statesOf(sheet.cells, i, preparation)));
+    this.preparation = new Preparation({ library, name: (name, sheet) => this.name(name, sheet) });
+    this.index = book.sheets.map((sheet, i) => new FormulaIndex(this.statesOf(sheet.cells, i)));
     for (const state of this.states) this.claimDerived(state);
+  }
+
+  /** Reads a formula that stands in no cell. */
+  prepare(text: string, sheet: number): Prepared {
+    return this.preparation.prepare({ text }, sheet);
   }
 
   /** Forgets what the last round gave. */
@@ -170,11 +176,11 @@ export class Cells implements CellSource {
     return owner === undefined || (owner !== state && owner.kept !== undefined);
   }
 
-  private statesOf(cells: Map<number, Cell>, sheet: number, preparation: Preparation): CellState[] {
+  private statesOf(cells: Map<number, Cell>, sheet: number): CellState[] {
     const states: CellState[] = [];
     for (const cell of cells.values()) {
       if (!cell.formula) continue;
-      const prepared = preparation.prepare(cell.formula, sheet);
+      const prepared = this.preparation.prepare(cell.formula, sheet);
       const state: CellState = {
         sheet,
         cell: cell as Cell & { formula: Formula },

@@ -69,6 +69,18 @@ export interface Outcome {
   results: Result[];
   kept: Kept[];
   rounds: number;
+  /** The value of a formula that stands in no cell, such as a rule about looks has, over what came of the cells. */
+  ask(question: Question): Scalar;
+}
+
+/** A formula as it would stand in a cell, so far from where it was written. */
+export interface Question {
+  formula: string;
+  sheet: number;
+  row: number;
+  column: number;
+  rowShift: number;
+  columnShift: number;
 }
 
 export interface Result {

@@ -3,7 +3,6 @@ import type { Book, Engine, Outcome } from "./engine";
 import type { CustomFunction, Dimensions } from "./functions/custom";
 import { provideHost } from "./host";
 import { createLibrary } from "./library";
-import type { CellState } from "./state";
 import { Unsupported } from "./values";
 
 export interface EngineOptions {
@@ -30,7 +29,7 @@ export function createEngine(options: EngineOptions): Engine {
       let rounds = 1;
       while (calculation.round() && rounds < MOST_ROUNDS) rounds++;
       if (rounds === MOST_ROUNDS) keepRestless(calculation);
-      return outcome(calculation.states, rounds);
+      return outcome(calculation, rounds);
     },
   };
 }
@@ -45,9 +44,9 @@ function keepRestless(calculation: Calculation): void {
   });
 }
 
-function outcome(states: readonly CellState[], rounds: number): Outcome {
-  const result: Outcome = { results: [], kept: [], rounds };
-  for (const state of states) {
+function outcome(calculation: Calculation, rounds: number): Outcome {
+  const result: Outcome = { results: [], kept: [], rounds, ask: (question) => calculation.ask(question) };
+  for (const state of calculation.states) {
     const { row, column } = state.cell;
     const place = { sheet: state.sheet, row, column };
     if (state.kept) {
@@ -60,7 +59,7 @@ function outcome(states: readonly CellState[], rounds: number): Outcome {
   return result;
 }
 
-export type { Book, Cell, DefinedName, Engine, Formula, Kept, Outcome, Result, Sheet, Table } from "./engine";
+export type { Book, Cell, DefinedName, Engine, Formula, Kept, Outcome, Question, Result, Sheet, Table } from "./engine";
 export { cellKey } from "./engine";
 export type { CustomFunction, Dimensions } from "./functions/custom";
 export { CellError, type Scalar } from "./values";

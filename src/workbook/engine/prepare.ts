@@ -19,24 +19,37 @@ export interface Known {
   name(name: string, sheet: number): Node | undefined;
 }
 
+/** Trees of formulas that were read lately, by their texts: an edit works out all formulas anew, and changes one. */
+const read = new Map<string, Node>();
+const MOST_READ = 20_000;
+
+function readOnce(text: string): Node {
+  const known = read.get(text);
+  if (known) return known;
+  const node = parseFormula(text);
+  if (read.size >= MOST_READ) read.clear();
+  read.set(text, node);
+  return node;
+}
+
 /** Reads formulas; shared ones, which have one text for thousands of cells, once. */
 export class Preparation {
-  private readonly read = new Map<string, Prepared>();
+  private readonly prepared = new Map<string, Prepared>();
 
   constructor(private readonly known: Known) {}
 
-  prepare(formula: Formula, sheet: number): Prepared {
+  prepare(formula: Pick<Formula, "text" | "obstacle">, sheet: number): Prepared {
     if (formula.obstacle) return { obstacle: new Unsupported(formula.obstacle), custom: false };
     const key = `${sheet} ${formula.text}`;
-    let prepared = this.read.get(key);
-    if (!prepared) this.read.set(key, (prepared = this.look(formula.text, sheet)));
+    let prepared = this.prepared.get(key);
+    if (!prepared) this.prepared.set(key, (prepared = this.look(formula.text, sheet)));
     return prepared;
   }
 
   private look(text: string, sheet: number): Prepared {
     const found = { missing: new Set<string>(), custom: false, external: "" };
     try {
-      const node = parseFormula(text);
+      const node = readOnce(text);
       this.search(node, sheet, found, new Set(), []);
       if (found.external) throw new Unsupported(`refers to another workbook, ${found.external}`);
       if (found.missing.size > 0) throw unknown([...found.missing]);

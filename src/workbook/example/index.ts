@@ -1,9 +1,13 @@
 import { writeWorkbook, type WorkbookDefinition } from "../author/index";
 import { recalculate } from "../recalculate";
 import { OWN_FUNCTIONS } from "../edit/ownFunctions";
+import { ALTERNATES } from "./alternates";
 import { BENCH } from "./bench";
 import { DRAWERS } from "./drawers";
 import { CHECKS, CUT_LIST, JOB, PLAN, WORKINGS } from "./plan";
+import { PRICE_GRID } from "./priceGrid";
+import { PRICES } from "./prices";
+import { QUOTE } from "./quote";
 import { SAW } from "./saw";
 import { STYLES, type Style } from "./styles";
 import { WHAT_IF } from "./whatIf";
@@ -11,10 +15,13 @@ import { WHAT_IF } from "./whatIf";
 /** The workbook that is open at the start: a bicycle workshop's parts bench, invented. */
 export const PARTS_BENCH: WorkbookDefinition<Style> = {
   styles: STYLES,
-  sheets: [BENCH, DRAWERS, WHAT_IF, SAW, PLAN, CUT_LIST, CHECKS, WORKINGS, JOB],
+  sheets: [BENCH, DRAWERS, WHAT_IF, SAW, PLAN, CUT_LIST, CHECKS, WORKINGS, JOB, PRICES, QUOTE, PRICE_GRID, ALTERNATES],
 };
 
-/** The same as an .xlsx file, worked out. */
+/** The same as an .xlsx file that nobody has worked out yet: whoever opens it does. */
+export const partsBenchDraft = (): Uint8Array => writeWorkbook(PARTS_BENCH);
+
+/** The same, worked out. */
 export function partsBenchFile(): Uint8Array {
-  return recalculate(writeWorkbook(PARTS_BENCH), { functions: OWN_FUNCTIONS }).bytes;
+  return recalculate(partsBenchDraft(), { functions: OWN_FUNCTIONS }).bytes;
 }

@@ -3,12 +3,13 @@ import { cell, gap, row, tall } from "./cells";
 import type { Style } from "./styles";
 
 /** The bench as the two tables that plan whole cabinets take. */
-const OPENINGS = "Job!A4:H7";
-const STANDARDS = "Job!A10:B22";
+export const OPENINGS = "Job!A4:H7";
+export const STANDARDS = "Job!A10:B22";
 
 const COLUMNS = ["Opening", "Width", "Height", "Depth", "Drawers", "Side thickness", "Bottom thickness", "Bottom fit"];
 
-const STANDARD_ROWS: [name: string, formula: string][] = [
+/** The standards, from the sheet's eleventh row on. */
+export const STANDARD_ROWS: [name: string, formula: string][] = [
   ["cabinet thickness", "=Bench!B16"],
   ["front gap", "=Bench!B17"],
   ["top reveal", "=Bench!B18"],

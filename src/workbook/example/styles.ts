@@ -1,4 +1,4 @@
-import type { StyleDefinition } from "../author/index";
+import type { RuleLook, StyleDefinition } from "../author/index";
 
 /** Paper, maple and walnut, as in the pane. */
 const WALNUT = "8C3D14";
@@ -8,6 +8,8 @@ const SOFT = "64543F";
 const LINE = "E2D6C1";
 
 const LENGTH = "# ??/??";
+const MONEY = '"$"#,##0.00';
+const DRAWERS = '[=1]0" drawer"_);0" drawers"_)';
 const SERIF = "Georgia";
 
 const hair = { bottom: { line: "thin", color: LINE } } as const;
@@ -18,6 +20,24 @@ const box = {
   bottom: { line: "thin", color: MAPLE },
 } as const;
 const input: StyleDefinition = { fill: PAPER, borders: box, vertical: "center", font: { color: WALNUT } };
+
+/** Looks of rules, over those of the cells. Each says all that it wants, for some programs let one rule alone count. */
+export const LOOKS = {
+  line: { borders: hair },
+  again: { font: { color: "7D6B52" }, borders: hair },
+  whole: { borders: hair, format: "#,##0_)" },
+  sum: { font: { bold: true }, borders: hair },
+  total: {
+    font: { bold: true, color: WALNUT },
+    borders: { top: { line: "thin", color: "A88A66" }, bottom: { line: "thin", color: "A88A66" } },
+    format: `${MONEY}_)`,
+  },
+  best: { font: { bold: true }, fill: "FFD766", borders: { ...box } },
+  beyond: { font: { italic: true } },
+} satisfies Record<string, RuleLook>;
+
+/** From little to much: maple for money, moss for room; text stays readable on all of them. */
+export const SCALES = { money: ["FFFDF8", "E3B884"], room: ["FFFDF8", "A9C6A0"] } as const;
 
 /** Cells that are typed into have a fill and a frame; nothing else has either. */
 export const STYLES = {
@@ -35,6 +55,13 @@ export const STYLES = {
     vertical: "bottom",
     indent: 1,
   },
+  columnSize: {
+    font: { bold: true },
+    borders: { bottom: { line: "medium", color: "A88A66" } },
+    format: LENGTH,
+    horizontal: "right",
+    vertical: "bottom",
+  },
   columnText: {
     font: { bold: true },
     borders: { bottom: { line: "medium", color: "A88A66" } },
@@ -48,6 +75,24 @@ export const STYLES = {
     vertical: "bottom",
     indent: 1,
   },
+  inputText: { ...input, horizontal: "left", indent: 1 },
+  inputMoney: { ...input, horizontal: "right", indent: 1, format: MONEY },
+  inputPlain: { ...input, horizontal: "right", indent: 1 },
+  inputDrawers: { ...input, horizontal: "right", format: DRAWERS },
+  drawers: { borders: hair, horizontal: "right", vertical: "center", format: DRAWERS },
+  money: { borders: hair, format: `${MONEY}_)`, horizontal: "right", vertical: "center" },
+  volume: { borders: hair, format: "0.0_)", horizontal: "right", vertical: "center" },
+  words: { borders: hair, horizontal: "left", vertical: "center", indent: 1 },
+  sentence: { borders: hair, horizontal: "left", vertical: "center" },
+  bareText: { vertical: "center" },
+  bareKey: { font: { bold: true }, vertical: "center" },
+  bareWords: { horizontal: "left", vertical: "center", wrap: true },
+  bareCount: { format: "0", horizontal: "right", vertical: "center", indent: 1 },
+  bareMoney: { format: MONEY, horizontal: "right", vertical: "center", indent: 1 },
+  bareChange: { format: '+"$"#,##0.00;-"$"#,##0.00;"$"0.00', horizontal: "right", vertical: "center", indent: 1 },
+  bareRoom: { format: "0.0", horizontal: "right", vertical: "center", indent: 1 },
+  bareRoomChange: { format: "+0.0;-0.0;0.0", horizontal: "right", vertical: "center", indent: 1 },
+  bareNumber: { format: "#,##0.00_)", horizontal: "right", vertical: "center" },
   label: { borders: hair, vertical: "center" },
   input: { ...input, format: LENGTH, horizontal: "right" },
   inputCount: { ...input, horizontal: "right", indent: 1, format: "0" },
@@ -60,7 +105,7 @@ export const STYLES = {
   pass: { borders: hair, format: "0", horizontal: "left", vertical: "center" },
   key: { borders: hair, font: { bold: true }, vertical: "center" },
   number: { borders: hair, format: "0", horizontal: "right", vertical: "center", indent: 1 },
-  note: { font: { color: SOFT }, vertical: "center", indent: 1 },
+  note: { font: { color: SOFT }, horizontal: "left", vertical: "center", indent: 1 },
   plainNote: { font: { color: SOFT }, vertical: "top", wrap: true },
   caution: {
     fill: "FBE9DF",

@@ -1,7 +1,7 @@
 import { readXml } from "../xlsx/xml";
 import { isTrue } from "../xlsx/workbookPart";
-import { BUILT_IN_FORMATS, INDEXED_COLORS } from "./builtIn";
-import { tinted } from "./themeColors";
+import { BUILT_IN_FORMATS } from "./builtIn";
+import { colorOf } from "./themeColors";
 
 /** One cell style, as far as a grid shows it. Colours are six hexadecimal digits. */
 export interface CellStyle {
@@ -27,17 +27,25 @@ interface Font {
   color?: string;
 }
 
+/** What a rule changes in a cell's style. */
+export type StyleChange = Partial<Pick<CellStyle, "font" | "fill" | "borders" | "format">>;
+
 type Attributes = Record<string, string>;
 
-/** Reads the part with the styles; `styles[n]` is what a cell with `s="n"` looks like. */
-export function readCellStyles(text: string, part: string, theme: readonly string[]): CellStyle[] {
+/** Reads the part with the styles: `styles[n]` is what a cell with `s="n"` looks like, `changes[n]` a rule's `dxfId`. */
+export function readCellStyles(
+  text: string,
+  part: string,
+  theme: readonly string[],
+): { styles: CellStyle[]; changes: StyleChange[] } {
   const reader = new StylesReader(theme);
   readXml(text, part, reader);
-  return reader.styles;
+  return reader;
 }
 
 class StylesReader {
   readonly styles: CellStyle[] = [];
+  readonly changes: StyleChange[] = [];
   private readonly fonts: Font[] = [];
   private readonly fills: { color?: string; solid: boolean }[] = [];
   private readonly borders: CellStyle["borders"][] = [];
@@ -54,6 +62,7 @@ class StylesReader {
     else if (list === "fonts") this.inFont(name, attributes);
     else if (list === "fills") this.inFill(name, attributes);
     else if (list === "borders") this.inBorder(name, attributes);
+    else if (list === "dxfs") this.inChange(name, attributes);
     else if (list === "cellXfs" && name === "xf") this.styles.push(this.style(attributes));
     else if (list === "cellXfs" && item === "xf" && name === "alignment") align(this.styles.at(-1)!, attributes);
     this.path.push(name);
@@ -62,6 +71,20 @@ class StylesReader {
   close = (): void => {
     this.path.pop();
   };
+
+  /** Fonts, fills and borders of rules stand in no list of their own, and after everything that counts on lists. */
+  private inChange(name: string, attributes: Attributes): void {
+    const [, , , kind = name] = this.path;
+    if (name === "dxf") this.changes.push({});
+    else if (kind === "font") this.inFont(name, attributes);
+    else if (kind === "fill") this.inFill(name === "bgColor" ? "fgColor" : name, attributes);
+    else if (kind === "border") this.inBorder(name, attributes);
+    const change = this.changes.at(-1)!;
+    if (name === "numFmt") change.format = attributes.formatCode;
+    if (kind === "font") change.font = this.fonts.at(-1);
+    if (kind === "fill") change.fill = this.fills.at(-1)?.color;
+    if (kind === "border") change.borders = this.borders.at(-1);
+  }
 
   private inFont(name: string, attributes: Attributes): void {
     if (name === "font") return void this.fonts.push({});
@@ -109,9 +132,8 @@ class StylesReader {
     };
   }
 
-  private color({ rgb, theme, indexed, tint }: Attributes): string | undefined {
-    const base = rgb?.slice(-6) ?? (theme === undefined ? INDEXED_COLORS[Number(indexed)] : this.theme[Number(theme)]);
-    return base === undefined ? undefined : tinted(base, Number(tint ?? 0));
+  private color(attributes: Attributes): string | undefined {
+    return colorOf(attributes, this.theme);
   }
 }
 

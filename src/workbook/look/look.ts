@@ -1,5 +1,6 @@
 import type { OpenWorkbook } from "../xlsx/openWorkbook";
 import { readXml } from "../xlsx/xml";
+import { readConditions, type Condition } from "./conditions";
 import { readSheetLook, type SheetLook } from "./sheetLook";
 import { readCellStyles, type CellStyle } from "./cellStyles";
 import { readThemeColors } from "./themeColors";
@@ -8,6 +9,8 @@ import { readThemeColors } from "./themeColors";
 export interface Look {
   styles: CellStyle[];
   sheets: (SheetLook | undefined)[];
+  /** Each sheet's rules, the one that counts most first. */
+  conditions: Condition[][];
   /** The sheets that the file hides, by number. */
   hidden: ReadonlySet<number>;
 }
@@ -21,10 +24,11 @@ export function readLook({ source, workbook, sheets }: OpenWorkbook): Look {
   };
   const theme = textOf("theme");
   const styles = textOf("styles");
+  const colors = theme ? readThemeColors(theme.text, theme.part) : [];
+  const read = styles ? readCellStyles(styles.text, styles.part, colors) : { styles: [], changes: [] };
   return {
-    styles: styles
-      ? readCellStyles(styles.text, styles.part, theme ? readThemeColors(theme.text, theme.part) : [])
-      : [],
+    styles: read.styles,
+    conditions: sheets.map((sheet) => (sheet ? readConditions(sheet.text, sheet.part, read.changes, colors) : [])),
     sheets: sheets.map((sheet) => sheet && readSheetLook(sheet.text, sheet.part)),
     hidden: hiddenSheets(source.text(workbook.part), workbook.part),
   };

@@ -1,4 +1,5 @@
 import { readXml } from "../xlsx/xml";
+import { INDEXED_COLORS } from "./builtIn";
 
 /** The theme's colours in the order in which styles number them: light and dark change places. */
 export function readThemeColors(text: string, part: string): string[] {
@@ -23,4 +24,11 @@ export function tinted(color: string, tint: number): string {
   const channels = [0, 2, 4].map((at) => Number.parseInt(color.slice(at, at + 2), 16));
   const moved = channels.map((channel) => (tint < 0 ? channel * (1 + tint) : channel + (255 - channel) * tint));
   return moved.map((channel) => Math.round(channel).toString(16).padStart(2, "0")).join("");
+}
+
+/** The colour that an element's attributes name in one of three ways: itself, by the theme, or by the old palette. */
+export function colorOf(attributes: Record<string, string>, colors: readonly string[]): string | undefined {
+  const { rgb, theme, indexed, tint } = attributes;
+  const base = rgb?.slice(-6) ?? (theme === undefined ? INDEXED_COLORS[Number(indexed)] : colors[Number(theme)]);
+  return base === undefined ? undefined : tinted(base, Number(tint ?? 0));
 }

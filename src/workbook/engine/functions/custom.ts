@@ -29,9 +29,20 @@ function argument(value: Value, evaluator: Evaluator, asTable: boolean): unknown
   if (value === undefined) return null;
   if (value instanceof Lambda) return "#CALC!";
   const contents = value instanceof Reference || isMatrix(value) ? evaluator.contents(value) : value;
-  if (isMatrix(contents)) return contents.map((row) => row.map(plain));
+  if (isMatrix(contents)) return plainTable(contents);
   return asTable ? [[plain(contents)]] : plain(contents);
 }
+
+/** A range that many formulas read is the same table for all of them, and so is handed over as one. */
+function plainTable(matrix: Matrix): unknown[][] {
+  const known = tables.get(matrix);
+  if (known) return known;
+  const table = matrix.map((row) => row.map(plain));
+  tables.set(matrix, table);
+  return table;
+}
+
+const tables = new WeakMap<Matrix, unknown[][]>();
 
 function plain(value: Scalar): unknown {
   return value instanceof CellError ? value.code : value;

@@ -1,0 +1,70 @@
+import type { RowDefinition, RuleDefinition, RuleLook, SheetDefinition } from "../author/index";
+import { cell, gap, row, tall } from "./cells";
+import { OPENINGS, STANDARDS } from "./plan";
+import { RATES, STOCK } from "./prices";
+import { LOOKS, type Style } from "./styles";
+
+/** Where the quote's own headings stand, and how far down it may grow. */
+const TOP = 9;
+const ROOM = 50;
+const FIRST = TOP + 1;
+
+/** What a line looks like hangs on what it is, for which ones there will be is not known before. */
+const lines = (from: string, to: string, when?: string, look?: RuleLook): RuleDefinition[] => {
+  const area = `${from}${FIRST}:${to}${TOP + ROOM}`;
+  return [
+    { area, when: `=$A${FIRST}="Total"`, look: LOOKS.total },
+    { area, when: `=OR($B${FIRST}="Subtotal",$A${FIRST}="Price")`, look: LOOKS.sum },
+    ...(when && look ? [{ area, when, look }] : []),
+    { area, when: `=$A${FIRST}<>""`, look: LOOKS.line },
+  ];
+};
+
+const HEADINGS: Style[] = ["columnText", "columnText", "column", "columnText", "column", "column"];
+const CELLS: Style[] = ["bareText", "bareText", "bareNumber", "bareText", "bareNumber", "bareNumber"];
+
+/** A quote for the bench, to be printed and handed over. */
+export const QUOTE: SheetDefinition<Style> = {
+  name: "Quote",
+  widths: [14, 40, 10, 13, 12, 13],
+  selected: "B4",
+  merged: ["A1:F1", "A2:F2", "D4:E4", "D5:E5", "D6:E6"],
+  page: { orientation: "portrait", paper: "letter", onePage: true, footer: "&CPage &P of &N" },
+  rules: [
+    ...lines("A", "A", `=$A${FIRST}=$A${TOP}`, LOOKS.again),
+    ...lines("B", "B"),
+    ...lines("C", "C", `=IF(ISNUMBER($C${FIRST}),$C${FIRST}=INT($C${FIRST}))`, LOOKS.whole),
+    ...lines("D", "F"),
+  ],
+  rows: [
+    tall(36, cell("title", "Quote")),
+    row(cell("subtitle", "In dollars. For tax, labour law and the wording of contracts ask your own adviser.")),
+    gap(),
+    headRow("For", cell("inputText", "An invented bicycle workshop"), "Number", cell("inputWord", "Q-104")),
+    headRow("Job", cell("inputText", "Drawers for the parts bench"), "Date", cell("inputWord", "4th of May")),
+    headRow(
+      "Scope",
+      cell("words", `=ROWS(Plan!A5#)-1&" drawers in "&COUNTA(Job!A5:A7)&" openings"`),
+      "Good for",
+      cell("inputWord", "30 days"),
+    ),
+    gap(),
+    gap(),
+    tall(
+      27,
+      ...HEADINGS.map((style, i) =>
+        cell(style, i === 0 ? `=DRAWER.QUOTE(${OPENINGS},${STANDARDS},${STOCK},${RATES})` : null),
+      ),
+    ),
+    ...Array.from({ length: ROOM }, () => ({ height: 18, cells: CELLS.map((style) => cell(style, null)) })),
+  ],
+};
+
+function headRow(
+  first: string,
+  answer: ReturnType<typeof cell>,
+  second: string,
+  other: ReturnType<typeof cell>,
+): RowDefinition<Style> {
+  return row(cell("label", first), answer, null, cell("resultWord", second), cell("resultWord", null), other);
+}
