@@ -1,3 +1,4 @@
+import type { PlannedOpening } from "../drawer";
 import { Fault, ratio, times, type Rational } from "../length";
 import { charged, words, type Line } from "./line";
 import { needed, type Rates } from "./rates";
@@ -26,3 +27,7 @@ const labour = (quantity: Rational, which: (typeof WORK)[number][1], rates: Rate
   charged("Labour", words(which), quantity, "hour", needed(rates, "labour rate"), rates["currency decimals"]);
 
 const hours = (drawers: number, minutes: Rational): Rational => times(drawers, minutes).mul(ratio(1, 60));
+
+/** All drawers of a plan, in all copies. */
+export const drawerCount = (plan: readonly PlannedOpening[]): number =>
+  plan.reduce((sum, { opening, drawers }) => sum + opening.quantity * drawers.length, 0);

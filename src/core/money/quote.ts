@@ -2,7 +2,7 @@ import type { Part, PlannedOpening } from "../drawer";
 import { divide, Fault, isNegative, ratio, subtract, total, ZERO, type Rational, type Unit } from "../length";
 import { finishLines } from "./finish";
 import { hardwareLines } from "./hardware";
-import { labourLines } from "./labour";
+import { drawerCount, labourLines } from "./labour";
 import { charged, words, type Line, type Section } from "./line";
 import { rounded } from "./currency";
 import type { Rates } from "./rates";
@@ -49,7 +49,7 @@ export function quoteOf({ unit, plan, parts, stock }: CostedJob, rates: Rates): 
     decimals,
   });
   if (plan.length === 0) return done([], ZERO);
-  const drawers = plan.reduce((sum, planned) => sum + planned.opening.quantity * planned.drawers.length, 0);
+  const drawers = drawerCount(plan);
   const materials = [
     stockLines("Sheets", stock, rates),
     stockLines("Solid stock", stock, rates),

@@ -23,7 +23,7 @@ export function solve(problem: Problem, effort: Effort): Solution {
   const { model } = reduced;
   const bound = leastWeight(tightened(model), FUNCTIONS[effort]);
   // Before stock is said not to suffice, it is tried harder.
-  const best = bestOf(problem, sizes, effort, bound) ?? tryHarder(problem, sizes, effort, bound);
+  const best = bestOf(problem, reduced, sizes, effort, bound) ?? tryHarder(problem, reduced, sizes, effort, bound);
   if (!best) throw new Fault("sheets.stockExhausted", { parts: problem.parts.map(({ name }) => name) });
   const least = best.least ?? bound;
   const solution: Solution = {
@@ -41,9 +41,9 @@ export function solve(problem: Problem, effort: Effort): Solution {
 /** Dual feasible functions of each family that a bound tries. */
 const FUNCTIONS: Record<Effort, number> = { quick: 12, standard: 60, thorough: 60 };
 
-function tryHarder(problem: Problem, sizes: Exact, effort: Effort, least: number): Answer | undefined {
+function tryHarder(problem: Problem, whole: Reduced, sizes: Exact, effort: Effort, least: number): Answer | undefined {
   if (effort === "thorough" || !enough(problem, sizes)) return undefined;
-  return bestOf(problem, sizes, effort === "quick" ? "standard" : "thorough", least);
+  return bestOf(problem, whole, sizes, effort === "quick" ? "standard" : "thorough", least);
 }
 
 /** Whether the stock has at least the area of the parts. */
@@ -77,8 +77,7 @@ const answerOf = (draft: Draft, reduced: Reduced, sizes: Exact, effort: Effort):
   cut: () => build(gather(reduced.model, draft, effort), reduced, sizes),
 });
 
-function bestOf(problem: Problem, sizes: Exact, effort: Effort, least: number): Answer | undefined {
-  const whole = reduce(problem, sizes);
+function bestOf(problem: Problem, whole: Reduced, sizes: Exact, effort: Effort, least: number): Answer | undefined {
   if (isFew(whole.model)) return bestOfFew(whole, sizes, effort, least);
   let best: Answer | undefined;
   for (const { problem: simpler, fully } of simplerProblems(problem)) {
@@ -90,7 +89,7 @@ function bestOf(problem: Problem, sizes: Exact, effort: Effort, least: number): 
     if (best.weight <= least) return best;
   }
   for (const { problem: share, times } of shares(problem)) {
-    const answer = repeated(problem, sizes, bestOfShare(share, sizes, effort), times);
+    const answer = repeated(whole, bestOfShare(share, sizes, effort), times);
     if (answer) best = better(answer, best);
   }
   return best;
@@ -98,13 +97,12 @@ function bestOf(problem: Problem, sizes: Exact, effort: Effort, least: number): 
 
 function bestOfShare(share: Problem, sizes: Exact, effort: Effort): Answer | undefined {
   const reduced = attempt(() => reduce(share, sizes));
-  return reduced && bestOf(share, sizes, effort, leastWeight(tightened(reduced.model), FUNCTIONS[effort]));
+  return reduced && bestOf(share, reduced, sizes, effort, leastWeight(tightened(reduced.model), FUNCTIONS[effort]));
 }
 
 /** The same sheets so many times over. */
-function repeated(whole: Problem, sizes: Exact, share: Answer | undefined, times: number): Answer | undefined {
+function repeated({ model }: Reduced, share: Answer | undefined, times: number): Answer | undefined {
   if (!share) return undefined;
-  const { model } = reduce(whole, sizes);
   const sheets = Array.from({ length: times }, () => share.cut()).flat();
   const weight = sheets.reduce((sum, { stock }) => sum + model.sizes[stock]!.weight, 0);
   return { weight, offcut: share.offcut, cut: () => sheets };

@@ -37,12 +37,14 @@ function reached({ kinds, sizes, ways, pieces }: Model, size: number, length: nu
 /** An answer on the sheets as they are: what was left out of account is left over. */
 export const loosened = (draft: Draft, sizes: readonly SheetSize[]): Draft => ({
   ...draft,
-  sheets: draft.sheets.map(({ size, root }) => {
-    const { w, h } = sizes[size]!;
-    const whole = grown(root, w, h);
-    return { size, root: isPlaced(whole) ? { w, h, axis: "x", blocks: [whole] } : whole };
-  }),
+  sheets: draft.sheets.map(({ size, root }) => ({ size, root: onSheet(root, sizes[size]!) })),
 });
+
+/** A block on a sheet of its own. */
+export function onSheet(block: Block, { w, h }: SheetSize): Divided {
+  const whole = grown(block, w, h);
+  return isPlaced(whole) ? { w, h, axis: "x", blocks: [whole] } : whole;
+}
 
 /** A block with so much left beside it and above it that it is this large. */
 export function grown(block: Block, w: number, h: number): Block {

@@ -8,7 +8,7 @@ import {
   type Table,
 } from "../../core/drawer";
 import { Fault, subtract, toDouble, total, type Rational, type Unit } from "../../core/length";
-import { insideVolume, quoteOf, type Rates } from "../../core/money";
+import { drawerCount, insideVolume, quoteOf, type Rates } from "../../core/money";
 import { readAlternates, type Alternate } from "./alternates-table";
 import { cellError } from "./cell-error";
 import { costed } from "./costed";
@@ -58,7 +58,7 @@ function outcomeOf({ name, values }: Alternate, { openings, unit, stock, rates }
     findings = findingsOf(openings, job, plan);
     const done = costed(job, planned(plan), stock, rates !== undefined);
     const sheets = total(done.stock.filter(({ soldBy }) => soldBy === "sheet").map(({ bought }) => bought));
-    const drawers = done.plan.reduce((sum, { opening, drawers: own }) => sum + opening.quantity * own.length, 0);
+    const drawers = drawerCount(done.plan);
     const price = rates && quoteOf(done, rates).total;
     return { name, findings, made: { drawers, sheets, total: price, volume: insideVolume(done.plan, unit) } };
   } catch (fault) {

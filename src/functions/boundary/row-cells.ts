@@ -1,5 +1,5 @@
 import { findWord, sameWord, type Row } from "../../core/drawer";
-import { Fault, naming, readLength, type Rational, type Unit } from "../../core/length";
+import { Fault, naming, readLength, type Rational, type Typed, type Unit } from "../../core/length";
 import { readPercent, readPrice } from "../../core/money";
 
 /** More equal pieces than these are no job for one shop. */
@@ -7,39 +7,30 @@ const MOST_PIECES = 10_000;
 
 /** Reads the cells of one row, each fault with its place. */
 export function cellsOf<N extends string>(table: string, row: Row<N>, unit: Unit) {
-  const at = <T>(heading: N, read: (value: unknown) => T): T | undefined => {
+  const at = <T>(heading: N, read: (typed: Typed) => T): T | undefined => {
     const typed = row.cells.get(heading);
-    return typed && naming(place(table, row, heading), () => read(typed.value));
+    return typed && naming(place(table, row, heading), () => read(typed));
   };
   return {
-    length(heading: N): Rational | undefined {
-      const typed = row.cells.get(heading);
-      return typed && naming(place(table, row, heading), () => readLength(typed, unit, "positive"));
-    },
+    length: (heading: N): Rational | undefined => at(heading, (typed) => readLength(typed, unit, "positive")),
     text: (heading: N): string =>
-      at(heading, (value) => {
+      at(heading, ({ value }) => {
         if (typeof value === "string") return value.trim();
         if (typeof value === "number" && Number.isFinite(value)) return String(value);
         throw new Fault("text.wrongType", { received: value });
       }) ?? "",
     count: (heading: N, least = 1): number | undefined =>
-      at(heading, (value) => {
+      at(heading, ({ value }) => {
         const digits = sameWord(value, "none") ? "0" : value;
         const read = typeof digits === "string" && /^\s*\d+\s*$/.test(digits) ? Number(digits) : digits;
         if (typeof read === "number" && Number.isInteger(read) && read >= least && read <= MOST_PIECES) return read;
         throw new Fault("number.notWhole", { received: value, least, most: MOST_PIECES });
       }),
-    price: (heading: N): Rational | undefined => {
-      const typed = row.cells.get(heading);
-      // A price is a plain number, whatever the lengths' unit.
-      return typed && naming(place(table, row, heading), () => readPrice(typed));
-    },
-    percent: (heading: N): Rational | undefined => {
-      const typed = row.cells.get(heading);
-      return typed && naming(place(table, row, heading), () => readPercent(typed));
-    },
+    /** A plain number, whatever the lengths' unit. */
+    price: (heading: N): Rational | undefined => at(heading, (typed) => readPrice(typed)),
+    percent: (heading: N): Rational | undefined => at(heading, (typed) => readPercent(typed)),
     word: <const W extends string>(heading: N, words: readonly W[], synonyms: Record<string, NoInfer<W>> = {}): W =>
-      at(heading, (value) => findWord(value, words, synonyms)) ?? words[0]!,
+      at(heading, ({ value }) => findWord(value, words, synonyms)) ?? words[0]!,
   };
 }
 

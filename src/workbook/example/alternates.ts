@@ -1,5 +1,5 @@
 import type { RowDefinition, RuleDefinition, SheetDefinition } from "../author/index";
-import { cell, gap, row, tall } from "./cells";
+import { best, cell, gap, row, spilled, tall } from "./cells";
 import { STANDARD_ROWS } from "./plan";
 import { RATES, STOCK } from "./prices";
 import { LOOKS, type Style } from "./styles";
@@ -32,16 +32,8 @@ const STANDARDS = `$A$${STANDARDS_TOP}:$E$${STANDARDS_TOP + ROWS}`;
 const BODY = `A${TOP + 1}:J${TOP + ROOM}`;
 
 const RULES: RuleDefinition[] = [
-  {
-    area: `D${TOP + 1}:D${TOP + ROOM}`,
-    when: `=AND(ISNUMBER(D${TOP + 1}),COUNTIF($D$${TOP + 1}:$D$${TOP + ROOM},"<"&D${TOP + 1})=0)`,
-    look: LOOKS.best,
-  },
-  {
-    area: `F${TOP + 1}:F${TOP + ROOM}`,
-    when: `=AND(ISNUMBER(F${TOP + 1}),COUNTIF($F$${TOP + 1}:$F$${TOP + ROOM},">"&F${TOP + 1})=0)`,
-    look: LOOKS.best,
-  },
+  best(`D${TOP + 1}:D${TOP + ROOM}`, "<"),
+  best(`F${TOP + 1}:F${TOP + ROOM}`, ">"),
   { area: BODY, when: `=$A${TOP + 1}<>""`, look: LOOKS.line },
 ];
 
@@ -69,13 +61,7 @@ export const ALTERNATES: SheetDefinition<Style> = {
     ),
     row(cell("subtitle", "Below, a blank is as in the first column. Name one more alternate, and it is compared.")),
     gap(),
-    tall(
-      27,
-      ...HEADINGS.map((style, i) =>
-        cell(style, i === 0 ? `=DRAWER.ALTERNATES(${OPENINGS},${STANDARDS},${STOCK},${RATES})` : null),
-      ),
-    ),
-    ...Array.from({ length: ROOM }, () => ({ height: 33, cells: CELLS.map((style) => cell(style, null)) })),
+    ...spilled(`=DRAWER.ALTERNATES(${OPENINGS},${STANDARDS},${STOCK},${RATES})`, HEADINGS, CELLS, ROOM, 33),
     gap(),
     tall(
       27,

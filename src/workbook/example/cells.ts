@@ -1,5 +1,5 @@
-import type { CellDefinition, RowDefinition } from "../author/index";
-import type { Style } from "./styles";
+import type { CellDefinition, RowDefinition, RuleDefinition } from "../author/index";
+import { LOOKS, type Style } from "./styles";
 
 type Cell = CellDefinition<Style>;
 type Row = RowDefinition<Style>;
@@ -20,3 +20,16 @@ export const acrossOpenings = (label: string, style: Style, contents: (string | 
 /** A heading over columns. */
 export const heading = (title: string, columns: string[], remark = ""): Row =>
   tall(27, cell("section", title), ...columns.map((name) => cell("column", name)), cell("remark", remark));
+
+/** A formula that spills a table: styles of its headings, then of each row below that it may reach. */
+export const spilled = (formula: string, headings: Style[], cells: Style[], rows: number, height: number): Row[] => [
+  tall(27, ...headings.map((style, i) => cell(style, i === 0 ? formula : null))),
+  ...Array.from({ length: rows }, () => tall(height, ...cells.map((style) => cell(style, null)))),
+];
+
+/** Marks the number in an area that no other is less than, or greater than. */
+export function best(area: string, than: "<" | ">"): RuleDefinition {
+  const [own] = area.split(":");
+  const whole = area.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2");
+  return { area, when: `=AND(ISNUMBER(${own}),COUNTIF(${whole},"${than}"&${own})=0)`, look: LOOKS.best };
+}

@@ -1,5 +1,5 @@
 import type { RowDefinition, RuleDefinition, SheetDefinition } from "../author/index";
-import { cell, gap, row, tall } from "./cells";
+import { best, cell, gap, row, tall } from "./cells";
 import { STANDARDS } from "./plan";
 import { RATES, STOCK } from "./prices";
 import { LOOKS, SCALES, type Style } from "./styles";
@@ -41,18 +41,12 @@ const choice = (score: string): string =>
   `", "&TEXT(INDEX(v,down,across),"0.0")&" cubic feet"))`;
 
 const RULES: RuleDefinition[] = [
-  best(PRICE_TOP, "<"),
-  best(ROOM_TOP, ">"),
+  best(area(PRICE_TOP), "<"),
+  best(area(ROOM_TOP), ">"),
   { area: area(PRICE_TOP), when: `=${FIRST}${PRICE_TOP + 1}>$B$6`, look: LOOKS.beyond },
   { area: area(PRICE_TOP), colors: SCALES.money },
   { area: area(ROOM_TOP), colors: SCALES.room },
 ];
-
-/** Marks the number in a grid that no other is less than, or greater than. */
-function best(top: number, than: "<" | ">"): RuleDefinition {
-  const own = `${FIRST}${top + 1}`;
-  return { area: area(top), when: `=AND(ISNUMBER(${own}),COUNTIF(${grid(top)},"${than}"&${own})=0)`, look: LOOKS.best };
-}
 
 function area(top: number): string {
   return grid(top).replaceAll("$", "");

@@ -1,5 +1,5 @@
 import type { RowDefinition, RuleDefinition, RuleLook, SheetDefinition } from "../author/index";
-import { cell, gap, row, tall } from "./cells";
+import { cell, gap, row, spilled, tall } from "./cells";
 import { OPENINGS, STANDARDS } from "./plan";
 import { RATES, STOCK } from "./prices";
 import { LOOKS, type Style } from "./styles";
@@ -50,13 +50,7 @@ export const QUOTE: SheetDefinition<Style> = {
     ),
     gap(),
     gap(),
-    tall(
-      27,
-      ...HEADINGS.map((style, i) =>
-        cell(style, i === 0 ? `=DRAWER.QUOTE(${OPENINGS},${STANDARDS},${STOCK},${RATES})` : null),
-      ),
-    ),
-    ...Array.from({ length: ROOM }, () => ({ height: 18, cells: CELLS.map((style) => cell(style, null)) })),
+    ...spilled(`=DRAWER.QUOTE(${OPENINGS},${STANDARDS},${STOCK},${RATES})`, HEADINGS, CELLS, ROOM, 18),
   ],
 };
 

@@ -1,5 +1,5 @@
 import { isPlaced, TURNED, UPRIGHT, type Block, type Divided, type Draft, type DraftSheet, type Model } from "../model";
-import { grown } from "../tighten";
+import { grown, onSheet } from "../tighten";
 
 /** From more pieces than these on, everything is too much to try. */
 const FEW = 6;
@@ -91,10 +91,10 @@ class LeastHeights {
   }
 
   private way(set: number, width: number): Way {
-    const key = set * 2 ** 32 + this.taken(set, width);
+    const taken = this.taken(set, width);
+    const key = set * 2 ** 32 + taken;
     let way = this.known.get(key);
     if (!way) {
-      const taken = this.taken(set, width);
       way = (set & (set - 1)) === 0 ? this.alone(set, taken) : this.apart(set, taken);
       this.known.set(key, way);
     }
@@ -166,9 +166,8 @@ class LeastHeights {
 
   /** A whole sheet with a set of pieces. */
   sheet(set: number): Divided {
-    const { w, h } = this.model.sizes[this.size]!;
-    const block = grown(this.block(set, w), w, h);
-    return isPlaced(block) ? { w, h, axis: "x", blocks: [block] } : block;
+    const size = this.model.sizes[this.size]!;
+    return onSheet(this.block(set, size.w), size);
   }
 
   /** A set of pieces within a width, in a block as large as they need. */

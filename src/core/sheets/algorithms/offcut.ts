@@ -2,8 +2,9 @@ import { Forest } from "../forest";
 import { isPlaced, TURNED, UPRIGHT, type Block, type Divided, type Draft, type DraftSheet, type Model } from "../model";
 import { Places } from "../places";
 import { Random } from "../random";
+import { grown } from "../tighten";
 import { constructive } from "./constructive";
-import { count } from "./patterns";
+import { areaOf, countsOn } from "./patterns";
 
 /**
  * The same sheets with a larger single offcut: what lies on the emptiest sheet moves into the rests of the others where
@@ -15,9 +16,9 @@ export function gatherOffcut(model: Model, draft: Draft, steps: number): Draft {
   if (draft.waiting > 0 || draft.sheets.length === 0) return draft;
   const [others, sheet] = emptied(model, draft);
   if (!sheet) return others;
-  const crowded = [AXES[0], AXES[1]]
-    .map((axis) => crowd(model, sheet, axis, steps))
-    .reduce((a, b) => (restOf(b.root) > restOf(a.root) ? b : a));
+  const crowded = AXES.map((axis) => crowd(model, sheet, axis, steps)).reduce((a, b) =>
+    restOf(b.root) > restOf(a.root) ? b : a,
+  );
   const gathered = { ...others, weight: draft.weight, sheets: [...others.sheets, crowded] };
   return largestRest(gathered) > largestRest(draft) ? gathered : draft;
 }
@@ -46,8 +47,9 @@ function emptied(model: Model, draft: Draft): [Draft, DraftSheet | undefined] {
   const places = new Places(forest, new Random(1), 0);
   places.goal = forest.weight;
   places.find();
-  const counts = countsOf(model, sheet);
-  const order = model.kinds.map((_, k) => k).sort((a, b) => areaOf(model, b) - areaOf(model, a) || a - b);
+  const counts = countsOn(model, sheet);
+  const size = (kind: number): number => model.kinds[kind]!.w * model.kinds[kind]!.h;
+  const order = model.kinds.map((_, k) => k).sort((a, b) => size(b) - size(a) || a - b);
   for (const kind of order) while (counts[kind]! > 0 && places.lay(kind)) counts[kind]!--;
   const others = forest.draft();
   return [{ ...others, waiting: 0 }, counts.some((n) => n > 0) ? laid(sheet, counts) : undefined];
@@ -67,26 +69,17 @@ function laid(sheet: DraftSheet, counts: Int32Array): DraftSheet {
 function emptiest(model: Model, { sheets }: Draft): DraftSheet {
   const free = (sheet: DraftSheet): number => {
     const { w, h } = model.sizes[sheet.size]!;
-    return w * h - countsOf(model, sheet).reduce((sum, n, kind) => sum + n * areaOf(model, kind), 0);
+    return w * h - areaOf(model, countsOn(model, sheet));
   };
   return sheets.map((sheet) => ({ sheet, free: free(sheet) })).reduce((a, b) => (b.free > a.free ? b : a)).sheet;
 }
-
-function countsOf(model: Model, { root }: DraftSheet): Int32Array {
-  const counts = new Int32Array(model.kinds.length);
-  count(root, counts);
-  return counts;
-}
-
-const areaOf = ({ kinds }: Model, kind: number): number => kinds[kind]!.w * kinds[kind]!.h;
 
 /** The pieces of a sheet in as little of its length along an axis as they are found to take. */
 function crowd(model: Model, sheet: DraftSheet, axis: "x" | "y", steps: number): DraftSheet {
   const { w, h } = model.sizes[sheet.size]!;
   const whole = axis === "x" ? w : h;
-  const counts = countsOf(model, sheet);
-  const area = counts.reduce((sum, n, kind) => sum + n * areaOf(model, kind), 0);
-  let [least, most] = [Math.ceil(area / (axis === "x" ? h : w)) - 1, whole];
+  const counts = countsOn(model, sheet);
+  let [least, most] = [Math.ceil(areaOf(model, counts) / (axis === "x" ? h : w)) - 1, whole];
   let best = sheet;
   for (let n = 0; n < HALVINGS && most - least > 1; n++) {
     const length = Math.floor((least + most) / 2);
@@ -96,7 +89,7 @@ function crowd(model: Model, sheet: DraftSheet, axis: "x" | "y", steps: number):
       least = length;
       continue;
     }
-    best = { ...sheet, root: against(root, axis, w, h) };
+    best = { ...sheet, root: grown(root, w, h) };
     most = root.axis === axis ? root.blocks.reduce((sum, b) => sum + (axis === "x" ? b.w : b.h), 0) : length;
   }
   return best;
@@ -127,9 +120,4 @@ function onOne(
   const { waiting, sheets } = constructive(one, { steps, least: 1, seed: 1 });
   const [first] = sheets;
   return waiting > 0 || !first || isPlaced(first.root) ? undefined : first.root;
-}
-
-/** What lies on a part of a sheet, on the whole of it. */
-function against(root: Divided, axis: "x" | "y", w: number, h: number): Divided {
-  return { w, h, axis, blocks: root.axis === axis ? root.blocks : [root] };
 }

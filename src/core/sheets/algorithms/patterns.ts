@@ -1,4 +1,4 @@
-import { TURNED, UPRIGHT, type Block, type Model } from "../model";
+import { TURNED, UPRIGHT, type Block, type DraftSheet, type Model } from "../model";
 
 /** One filling of one sheet size. */
 export interface Pattern {
@@ -117,6 +117,17 @@ export function count(block: Block, counts: Int32Array, each = 1): void {
   if ("kind" in block) counts[block.kind]! += each;
   else for (const child of block.blocks) count(child, counts, each);
 }
+
+/** How many of each kind lie on a sheet. */
+export function countsOn({ kinds }: Model, { root }: DraftSheet): Int32Array {
+  const counts = new Int32Array(kinds.length);
+  count(root, counts);
+  return counts;
+}
+
+/** The area of so many of each kind. */
+export const areaOf = ({ kinds }: Model, counts: Int32Array): number =>
+  counts.reduce((sum, n, k) => sum + n * kinds[k]!.w * kinds[k]!.h, 0);
 
 /** The most that a length can hold of things that may be taken any number of times. */
 class Knapsack {

@@ -1,6 +1,6 @@
 import type { Draft, DraftSheet, Model } from "../model";
 import { Random } from "../random";
-import { count } from "./patterns";
+import { areaOf, count, countsOn } from "./patterns";
 
 /**
  * Improves a large answer a few sheets at a time: takes those that hold least, and others at random, lets another
@@ -51,12 +51,7 @@ const weightOf = (model: Model, sheets: readonly DraftSheet[]): number =>
 
 /** Two in three of those chosen are chance; the rest are the emptiest for their weight. */
 function choose(model: Model, { sheets }: Draft, most: number, random: Random): [DraftSheet[], DraftSheet[]] {
-  const filled = (sheet: DraftSheet): number => {
-    const counts = new Int32Array(model.kinds.length);
-    count(sheet.root, counts);
-    const area = counts.reduce((sum, n, k) => sum + n * model.kinds[k]!.w * model.kinds[k]!.h, 0);
-    return area / model.sizes[sheet.size]!.weight;
-  };
+  const filled = (sheet: DraftSheet): number => areaOf(model, countsOn(model, sheet)) / model.sizes[sheet.size]!.weight;
   const order = sheets.map((sheet) => ({ sheet, filled: filled(sheet) })).sort((a, b) => a.filled - b.filled);
   const some = order.splice(0, Math.ceil(most / 3));
   while (some.length < most && order.length > 0) some.push(...order.splice(random.below(order.length), 1));

@@ -1,4 +1,5 @@
 import type { SheetSize } from "../model";
+import { commonDivisor } from "../problem";
 
 /**
  * The least cost, and the least number, of sheets that together hold a demand. Exact for one size; for several the
@@ -48,8 +49,6 @@ function leastCost(sizes: readonly SheetSize[], capacities: ArrayLike<number>, d
 
 /** Costs of sheets add up to multiples of what divides them all. */
 function roundUp(cost: number, sizes: readonly SheetSize[]): number {
-  const step = sizes.reduce((common, size) => divisor(common, size.cost), 0);
+  const step = sizes.reduce((common, size) => commonDivisor(common, size.cost), 0);
   return step === 0 ? 0 : step * Math.ceil(cost / step - SLACK);
 }
-
-const divisor = (a: number, b: number): number => (b === 0 ? a : divisor(b, a % b));
