@@ -10,11 +10,8 @@ const ours = {
 
 /** Packages that a folder may use; a folder that is not named uses none. */
 const packages = {
-  functions: "fastest-levenshtein",
   "core/length": "fraction\\.js",
-  "core/drawer": "zod",
-  "core/money": "zod",
-  workbook: "@univerjs/|fflate|saxes|@xmldom/|rxjs",
+  workbook: "@univerjs/|fflate|saxes|@xmldom/|rxjs|zod",
 };
 
 const core = ["length", "wood", "drawer", "sheets", "money"];

@@ -1,5 +1,5 @@
 import { findingsOf, planJob, type Finding } from "../core/drawer";
-import { Fault, type Unit } from "../core/length";
+import { orElse, type Unit } from "../core/length";
 import { readJobTables, table, tableCall, wordingOf } from "./boundary";
 
 /**
@@ -24,15 +24,15 @@ export function CHECKS(openings: any[][], standards?: any[][]): any[][] {
 /** A table that cannot be read at all is the one thing found. */
 function everythingFound(raw: readonly unknown[], tellUnit: (unit: Unit) => void): { findings: Finding[]; unit: Unit } {
   let unit: Unit = "in";
-  try {
-    const { job, openings } = readJobTables(raw, 1, (told) => {
-      unit = told;
-      tellUnit(told);
-    });
-    return { findings: findingsOf(openings, job, planJob(job)), unit: job.unit };
-  } catch (fault) {
-    if (!(fault instanceof Fault)) throw fault;
-    const where = String(fault.data.table ?? fault.data.argument ?? "openings").split(",")[0]!;
-    return { findings: [{ where, level: "stop", code: "plan.fault", data: { fault } }], unit };
-  }
+  const findings = orElse(
+    () => {
+      const { job, openings } = readJobTables(raw, 1, (told) => tellUnit((unit = told)));
+      return findingsOf(openings, job, planJob(job));
+    },
+    (fault): Finding[] => {
+      const where = String(fault.data.table ?? fault.data.argument ?? "openings").split(",")[0]!;
+      return [{ where, level: "stop", code: "plan.fault", data: { fault } }];
+    },
+  );
+  return { findings, unit };
 }

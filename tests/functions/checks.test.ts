@@ -288,7 +288,7 @@ describe("CHECKS(openings, standards)", () => {
       ["B", 18, 20, 9, 2, ""],
     ];
     expect(found(table).map((row) => row.slice(0, 3))).toEqual([
-      ["A", "stop", 'openings, row 2, Front screws is "many". It must be a plain number.'],
+      ["A", "stop", 'openings, row 2, Front screws is "many". It must be a whole number from 0 to 20.'],
       ["B", "stop", expect.stringMatching(/No slide fits/)],
     ]);
   });

@@ -237,7 +237,7 @@ describe("HARDWARE(openings, standards)", () => {
       [18, 20, 20.5, 1, "many"],
     ];
     expect(shown(() => HARDWARE(table))).toBe(
-      '#VALUE! openings, row 2, Front screws is "many". It must be a plain number.',
+      '#VALUE! openings, row 2, Front screws is "many". It must be a whole number from 0 to 20.',
     );
   });
 });

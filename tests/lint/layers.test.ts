@@ -88,9 +88,10 @@ describe("who may import whom", () => {
     expect(await mayImport("workbook", "../taskpane/index")).toBe(false);
   });
 
-  test("core and functions know no package but the fractions and the schemas, and no Node", async () => {
+  test("core and functions know no package but the fractions, and no Node", async () => {
     expect(await mayImport("core/length", "fraction.js")).toBe(true);
-    expect(await mayImport("core/drawer", "zod")).toBe(true);
+    expect(await mayImport("core/drawer", "zod")).toBe(false);
+    expect(await mayImport("workbook", "zod")).toBe(true);
     expect(await mayImport("core/drawer", "fflate")).toBe(false);
     expect(await mayImport("functions", "fraction.js")).toBe(false);
     expect(await mayImport("core/length", "node:fs")).toBe(false);

@@ -1,4 +1,15 @@
-import { Fault, isPositive, isWhole, parseLength, ratio, terms, type Mark, type Rational, type Unit } from "../length";
+import {
+  Fault,
+  isPositive,
+  isWhole,
+  orElse,
+  parseLength,
+  ratio,
+  terms,
+  type Mark,
+  type Rational,
+  type Unit,
+} from "../length";
 import { MOST_FRONTS, type DrawerAsked } from "./fronts";
 
 /** A cell of a drawers list: a text, or a number already read. */
@@ -48,12 +59,10 @@ function readItem(item: DrawersItem, place: number, unit: Unit, plain: Mark): Dr
 
 function readText(text: string, place: number, unit: Unit, plain: Mark): DrawerAsked {
   const parts = /^(.*\S)\s*parts?$/i.exec(text)?.[1];
-  try {
-    // A number of parts has no unit: 2 in parts is no share of anything.
-    if (parts !== undefined && !/["'a-z]/i.test(parts)) return { parts: parseLength(parts, unit) };
-    if (parts === undefined) return { fixed: parseLength(text, unit, plain) };
-  } catch (fault) {
-    if (!(fault instanceof Fault)) throw fault;
-  }
-  throw new Fault("drawers.unreadable", { text, place });
+  const unreadable = (): never => {
+    throw new Fault("drawers.unreadable", { text, place });
+  };
+  if (parts === undefined) return orElse(() => ({ fixed: parseLength(text, unit, plain) }), unreadable);
+  // A number of parts has no unit: 2 in parts is no share of anything.
+  return /["'a-z]/i.test(parts) ? unreadable() : orElse(() => ({ parts: parseLength(parts, unit) }), unreadable);
 }

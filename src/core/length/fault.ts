@@ -15,13 +15,19 @@ export class Fault extends Error {
   }
 }
 
-/** Runs `read`, and puts before the name in its fault, if any, what it was that was read. */
-export function naming<T>(argument: string, read: () => T): T {
+/** What `work` gives, or what `instead` makes of its fault; a mistake of ours is no fault, and passes. */
+export function orElse<T, U>(work: () => T, instead: (fault: Fault) => U): T | U {
   try {
-    return read();
+    return work();
   } catch (thrown) {
-    if (!(thrown instanceof Fault)) throw thrown;
-    const inner = thrown.data.argument;
-    throw new Fault(thrown.code, { ...thrown.data, argument: inner ? `${argument}, ${String(inner)}` : argument });
+    if (thrown instanceof Fault) return instead(thrown);
+    throw thrown;
   }
 }
+
+/** Runs `read`, and puts before the name in its fault, if any, what it was that was read. */
+export const naming = <T>(argument: string, read: () => T): T =>
+  orElse(read, ({ code, data }): never => {
+    const inner = data.argument;
+    throw new Fault(code, { ...data, argument: inner ? `${argument}, ${String(inner)}` : argument });
+  });

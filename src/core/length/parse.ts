@@ -74,7 +74,7 @@ function mixed(text: string, whole: string | undefined, top: string, under: stri
   return ratio(BigInt(whole) * u + t, u);
 }
 
-const VULGAR = "½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅐⅛⅜⅝⅞⅑⅒";
+const VULGAR = "¼-¾⅐-⅞";
 
 /** Typographic marks as the keyboard's, one space where there are several, a vulgar fraction spelt out. */
 function tidy(text: string): string {

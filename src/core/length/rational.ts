@@ -10,6 +10,8 @@ export type Rational = Fraction;
 export const ratio = (numerator: number | bigint, denominator: number | bigint = 1): Rational =>
   new Fraction(BigInt(numerator), BigInt(denominator));
 
+export const isRational = (value: unknown): value is Rational => value instanceof Fraction;
+
 export const ZERO = ratio(0);
 
 export const add = (a: Rational, b: Rational): Rational => a.add(b);
@@ -42,11 +44,7 @@ export const terms = (a: Rational): { numerator: bigint; denominator: bigint } =
 });
 
 /** The greatest whole number that is not above `a`. */
-export const wholePart = (a: Rational): bigint => {
-  const signed = a.s * a.n;
-  const quotient = signed / a.d;
-  return signed < 0n && quotient * a.d !== signed ? quotient - 1n : quotient;
-};
+export const wholePart = (a: Rational): bigint => terms(a.floor()).numerator;
 
 /** The greatest multiple of `step` that is not above `a`; `a` itself where the step is 0. */
 export const roundDown = (a: Rational, step: Rational): Rational =>
@@ -56,4 +54,4 @@ export const roundDown = (a: Rational, step: Rational): Rational =>
 export const roundUp = (a: Rational, step: Rational): Rational => negate(roundDown(negate(a), step));
 
 /** A text that equal numbers alone share, for grouping. */
-export const keyOf = (a: Rational): string => `${a.s * a.n}/${a.d}`;
+export const keyOf = (a: Rational): string => a.toFraction();

@@ -1,4 +1,4 @@
-import { Fault, isDateFormat, isNegative, parseLength, ratio, type Rational, type Typed } from "../length";
+import { Fault, isDateFormat, isNegative, isPositive, parseLength, ratio, type Rational, type Typed } from "../length";
 import { sameWord } from "../drawer";
 
 /** No price of a drawer is larger, in any currency. */
@@ -11,44 +11,38 @@ const LARGEST = 1e9;
  */
 export function readPrice({ value, format }: Typed, negative = false): Rational {
   if (format && isDateFormat(format)) throw new Fault("argument.date");
-  const price = sameWord(value, "none") ? ratio(0) : plainNumber(value);
-  if (!negative && isNegative(price)) throw new Fault("number.negative", { received: value });
-  return price;
+  return within(plainNumber(value), value, negative ? -LARGEST : 0, LARGEST);
 }
 
 /**
  * A percentage: 7, "7" and "7 %" are seven per cent, and so is the 0.07 of a cell whose format is known to show it
  * as one. Any other number between 0 and 1 may be either, and is refused.
  * @param most the greatest that is allowed
- * @throws Fault `percent.doubtful`, `number.wrongType`, `number.outOfRange`
+ * @throws Fault `percent.doubtful`, `number.wrongType`, `number.outOfRange`, `number.negative`
  */
 export function readPercent({ value, format }: Typed, most = 1000): Rational {
   const [, digits = value, sign] = (typeof value === "string" && /^\s*([^%]*?)\s*(%)\s*$/.exec(value)) || [];
   const shown = typeof value === "number" && format?.includes("%") === true;
-  const read = sameWord(value, "none") ? ratio(0) : plainNumber(digits);
-  const percent = shown ? read.mul(100n) : read;
-  if (percent.compare(0) < 0 || percent.compare(most) > 0) {
-    throw new Fault("number.outOfRange", { received: value, least: 0, most });
-  }
-  if (!shown && !sign && percent.compare(0) > 0 && percent.compare(1) < 0) {
+  const read = plainNumber(digits);
+  const percent = within(shown ? read.mul(100n) : read, value, 0, most);
+  if (!shown && !sign && isPositive(percent) && percent.compare(1) < 0) {
     throw new Fault("percent.doubtful", { received: value });
   }
   return percent;
 }
 
 function plainNumber(value: unknown): Rational {
-  if (typeof value === "string" && /^\s*-?\d{1,15}([.,]\d{1,20})?\s*$/.test(value)) {
-    return within(parseLength(value.trim(), "in"), value);
-  }
-  if (typeof value !== "number" || !Number.isFinite(value)) throw new Fault("number.wrongType", { received: value });
-  if (Math.abs(value) > LARGEST) throw outOfRange(value);
+  if (sameWord(value, "none")) return ratio(0);
+  if (typeof value === "string" && /^\s*-?\d{1,15}([.,]\d{1,20})?\s*$/.test(value))
+    return parseLength(value.trim(), "in");
+  if (typeof value !== "number" || !Number.isFinite(value * 1e6))
+    throw new Fault("number.wrongType", { received: value });
   return ratio(BigInt(Math.round(value * 1e6)), 1_000_000n);
 }
 
-function within(read: Rational, received: unknown): Rational {
-  if (read.abs().compare(LARGEST) > 0) throw outOfRange(received);
+function within(read: Rational, received: unknown, least: number, most: number): Rational {
+  if (least === 0 && isNegative(read)) throw new Fault("number.negative", { received });
+  if (read.compare(least) < 0 || read.compare(most) > 0)
+    throw new Fault("number.outOfRange", { received, least, most });
   return read;
 }
-
-const outOfRange = (received: unknown): Fault =>
-  new Fault("number.outOfRange", { received, least: -LARGEST, most: LARGEST });

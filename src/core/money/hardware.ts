@@ -1,5 +1,5 @@
-import { hardwareOf, type Item, type PlannedOpening } from "../drawer";
-import { divide, ratio, roundUp, total, unitsIn, type Rational, type Unit } from "../length";
+import { bought, hardwareOf, type Item, type PlannedOpening } from "../drawer";
+import { total, type Unit } from "../length";
 import { charged, type Line, type What } from "./line";
 import { needed, type PriceName, type Rates } from "./rates";
 
@@ -36,7 +36,3 @@ function rateFor({ name }: Item): PriceName | undefined {
   if (name === "pull") return "pull price";
   return name === "edge band" ? "edge band price" : undefined;
 }
-
-/** Lengths are bought by the foot or the metre, up to the next tenth. */
-const bought = ({ quantity, unit: measure }: Item, unit: Unit): Rational =>
-  measure === "length" ? roundUp(divide(quantity, unitsIn(unit === "in" ? "ft" : "m", unit)), ratio(1, 10)) : quantity;

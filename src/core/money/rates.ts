@@ -1,4 +1,4 @@
-import { findWord } from "../drawer";
+import { findWord, numberCell } from "../drawer";
 import { Fault, isPositive, naming, type Rational, type Typed } from "../length";
 import { readPercent, readPrice } from "./amount";
 
@@ -14,11 +14,7 @@ const word =
 
 /** The names of the rates, and how each is read. None has a default but decimals, charge and what is taxed. */
 const RATES = {
-  "currency decimals": ({ value }: Typed): number => {
-    const read = typeof value === "string" && /^\s*\d\s*$/.test(value) ? Number(value) : value;
-    if (typeof read === "number" && Number.isInteger(read) && read >= 0 && read <= 4) return read;
-    throw new Fault("number.notWhole", { received: value, least: 0, most: 4 });
-  },
+  "currency decimals": (typed: Typed): number => numberCell(0, 4, true)(typed, "in"),
   "labour rate": price,
   "box minutes": price,
   "front minutes": price,

@@ -69,21 +69,24 @@ export function exact(problem: Problem): Exact {
 export const lengthOf = (units: number, { scale }: { scale: bigint }): Rational => ratio(BigInt(units), scale);
 
 function checkSizes({ parts, stock, kerf, trim }: Problem): void {
-  if (isNegative(kerf)) throw new Fault("sheets.kerfNegative", { received: kerf });
-  if (isNegative(trim)) throw new Fault("sheets.trimNegative", { received: trim });
+  for (const [argument, received] of Object.entries({ kerf, trim }))
+    if (isNegative(received)) throw new Fault("length.negative", { argument, received });
   for (const { name, drawer, quantity, length, width } of parts) {
     if (!Number.isInteger(quantity) || quantity < 0)
       throw new Fault("sheets.quantityNotWhole", { part: name, drawer, received: quantity });
-    for (const size of [length, width])
-      if (!isPositive(size)) throw new Fault("sheets.partNotPositive", { part: name, drawer, received: size });
+    checkSize(name, { length, width });
   }
   for (const { name, length, width, price, available } of stock) {
     if (available !== undefined && (!Number.isInteger(available) || available < 0))
       throw new Fault("sheets.availableNotWhole", { stock: name, received: available });
     if (price && isNegative(price)) throw new Fault("sheets.priceNegative", { stock: name, received: price });
-    for (const size of [length, width])
-      if (!isPositive(size)) throw new Fault("sheets.stockNotPositive", { stock: name, received: size });
+    checkSize(name, { length, width });
   }
+}
+
+function checkSize(name: string, sides: Record<"length" | "width", Rational>): void {
+  for (const [side, received] of Object.entries(sides))
+    if (!isPositive(received)) throw new Fault("length.notPositive", { argument: `${name}, ${side}`, received });
 }
 
 /** Beside priced rows, a row without a price is free where its number is limited: an offcut. */
@@ -93,14 +96,8 @@ function priceOf({ name, price, available }: Problem["stock"][number]): Rational
   return ratio(0);
 }
 
-function commonDenominator(values: readonly Rational[]): bigint {
-  return values.reduce((common, value) => {
-    const { denominator } = terms(value);
-    return (common / divisor(common, denominator)) * denominator;
-  }, 1n);
-}
-
-const divisor = (a: bigint, b: bigint): bigint => (b === 0n ? a : divisor(b, a % b));
+const commonDenominator = (values: readonly Rational[]): bigint =>
+  terms(values.reduce((common, value) => common.lcm(terms(value).denominator), ratio(1))).numerator;
 
 function small(value: Rational, scale: bigint, most: number): number {
   const { numerator, denominator } = terms(value);

@@ -1,4 +1,4 @@
-import { Fault, ratio, type Rational } from "../length";
+import { Fault, orElse, ratio, type Rational } from "../length";
 import { everything, gather, isFew, largestRest, search, type Effort } from "./algorithms";
 import { leastWeight } from "./bounds";
 import type { Draft } from "./model";
@@ -81,7 +81,7 @@ function bestOf(problem: Problem, whole: Reduced, sizes: Exact, effort: Effort, 
   if (isFew(whole.model)) return bestOfFew(whole, sizes, effort, least);
   let best: Answer | undefined;
   for (const { problem: simpler, fully } of simplerProblems(problem)) {
-    const reduced = attempt(() => reduce(simpler, sizes));
+    const reduced = reducedIfAny(simpler, sizes);
     if (!reduced) continue;
     const draft = search(reduced.model, fully ? effort : "quick", least, best?.weight);
     if (draft.waiting > 0) continue;
@@ -96,7 +96,7 @@ function bestOf(problem: Problem, whole: Reduced, sizes: Exact, effort: Effort, 
 }
 
 function bestOfShare(share: Problem, sizes: Exact, effort: Effort): Answer | undefined {
-  const reduced = attempt(() => reduce(share, sizes));
+  const reduced = reducedIfAny(share, sizes);
   return reduced && bestOf(share, reduced, sizes, effort, leastWeight(tightened(reduced.model), FUNCTIONS[effort]));
 }
 
@@ -112,14 +112,11 @@ const better = (a: Answer, b: Answer | undefined): Answer =>
   !b || a.weight < b.weight || (a.weight === b.weight && a.offcut > b.offcut) ? a : b;
 
 /** A simpler problem may have no answer where the whole problem has one. */
-function attempt<T>(make: () => T): T | undefined {
-  try {
-    return make();
-  } catch (thrown) {
-    if (thrown instanceof Fault) return undefined;
-    throw thrown;
-  }
-}
+const reducedIfAny = (problem: Problem, sizes: Exact): Reduced | undefined =>
+  orElse(
+    () => reduce(problem, sizes),
+    () => undefined,
+  );
 
 /** A weight is a cost, taken once more than there are pieces, and a number of sheets. */
 function leastOf({ stock }: Problem, { priced, costScale, costStep }: Exact, weight: number, pieces: number): Least {

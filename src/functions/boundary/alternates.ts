@@ -7,7 +7,7 @@ import {
   type OpeningHeading,
   type Table,
 } from "../../core/drawer";
-import { Fault, subtract, toDouble, total, type Rational, type Unit } from "../../core/length";
+import { Fault, orElse, subtract, toDouble, total, type Rational, type Unit } from "../../core/length";
 import { drawerCount, insideVolume, quoteOf, type Rates } from "../../core/money";
 import { readAlternates, type Alternate } from "./alternates-table";
 import { cellError } from "./cell-error";
@@ -52,7 +52,7 @@ export const alternateRows = (raw: readonly unknown[]): CellResult[][] =>
 
 function outcomeOf({ name, values }: Alternate, { openings, unit, stock, rates }: Common): Outcome {
   let findings: Finding[] = [];
-  try {
+  const made = (): Outcome["made"] => {
     const job = readJob(openings, values);
     const plan = planJob(job);
     findings = findingsOf(openings, job, plan);
@@ -60,11 +60,16 @@ function outcomeOf({ name, values }: Alternate, { openings, unit, stock, rates }
     const sheets = total(done.stock.filter(({ soldBy }) => soldBy === "sheet").map(({ bought }) => bought));
     const drawers = drawerCount(done.plan);
     const price = rates && quoteOf(done, rates).total;
-    return { name, findings, made: { drawers, sheets, total: price, volume: insideVolume(done.plan, unit) } };
-  } catch (fault) {
-    if (fault instanceof Fault) return { name, findings, fault };
-    throw fault;
-  }
+    return { drawers, sheets, total: price, volume: insideVolume(done.plan, unit) };
+  };
+  return {
+    name,
+    ...orElse(
+      () => ({ made: made() }),
+      (fault) => ({ fault }),
+    ),
+    findings,
+  };
 }
 
 function rowOf({ name, findings, fault, made }: Outcome, base: Outcome, unit: Unit): CellResult[] {

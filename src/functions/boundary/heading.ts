@@ -1,4 +1,3 @@
-import { distance } from "fastest-levenshtein";
 import { american } from "../../core/drawer";
 import { Fault, isBlank, type Mark } from "../../core/length";
 import type { Cell } from "./cell";
@@ -26,9 +25,25 @@ export class Names<N extends string> {
   nearest(typed: string): { name: N; edits: number } {
     const text = fold(typed);
     return [...this.folded]
-      .map(([key, name]) => ({ name, edits: distance(text, key) }))
+      .map(([key, name]) => ({ name, edits: editsBetween(text, key) }))
       .reduce((best, next) => (next.edits < best.edits ? next : best));
   }
+}
+
+/**
+ * The least number of letters put in, left out or changed that makes one text of the other: the distance of
+ * Levenshtein, row by row.
+ * @example editsBetween("thicknes", "thickness") // 1
+ */
+export function editsBetween(a: string, b: string): number {
+  let row = Array.from({ length: b.length + 1 }, (_, j) => j);
+  for (let i = 0; i < a.length; i++) {
+    const next = [i + 1];
+    for (let j = 0; j < b.length; j++)
+      next.push(Math.min(next[j]! + 1, row[j + 1]! + 1, row[j]! + (a[i] === b[j] ? 0 : 1)));
+    row = next;
+  }
+  return row[b.length]!;
 }
 
 /**

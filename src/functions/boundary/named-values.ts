@@ -28,7 +28,7 @@ export function readNamedValues<N extends string>(
     if (i === 0 && isTitle(nameCell, value)) continue;
     const { name, mark } = readName(table, number, nameCell, value, names, open);
     const other = seen.get(name);
-    if (other !== undefined) throw new Fault("table.nameTwice", { table, name, rows: [other, number] });
+    if (other !== undefined) throw new Fault("table.nameTwice", { table, name, first: other, second: number });
     seen.set(name, number);
     if (!isBlank(value.value)) values.set(name, mark ? { ...value, mark } : value);
   }

@@ -1,5 +1,5 @@
 import { planJob, readDrawers, readJob, readUnit, type OpeningHeading, type Table } from "../../core/drawer";
-import { Fault, isBlank, naming, readLength, type Unit } from "../../core/length";
+import { isBlank, naming, orElse, readLength, type Fault, type Unit } from "../../core/length";
 import { quoteOf, type Quote, type Rates } from "../../core/money";
 import { readCell } from "./cell";
 import { costed } from "./costed";
@@ -32,14 +32,11 @@ const stockRead = new TableMemo<AnyStockRow[]>();
 const ratesRead = new TableMemo<Rates>();
 
 /** Faults go from left to right: one of the last argument waits until the others are read. */
-function readLast(read: () => Table<OpeningHeading>): { table?: Table<OpeningHeading>; fault?: Fault } {
-  try {
-    return { table: read() };
-  } catch (fault) {
-    if (fault instanceof Fault) return { fault };
-    throw fault;
-  }
-}
+const readLast = (read: () => Table<OpeningHeading>): { table?: Table<OpeningHeading>; fault?: Fault } =>
+  orElse(
+    () => ({ table: read() }),
+    (fault) => ({ fault }),
+  );
 
 /** The same openings, all divided in one way; a blank leaves each its own. */
 const withDrawers = (table: Table<OpeningHeading>, raw: unknown, unit: Unit): Table<OpeningHeading> =>

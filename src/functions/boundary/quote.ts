@@ -1,6 +1,6 @@
 import { toDouble, writeLength, writeNumber, type Unit } from "../../core/length";
 import type { Line, Quote, What } from "../../core/money";
-import { titled } from "./messages";
+import { titled } from "./wording";
 import type { CellResult } from "./result";
 
 /** The rows of a quote: section, item, quantity, unit, rate, amount. */
@@ -9,7 +9,7 @@ export const quoteRows = ({ lines }: Quote, unit: Unit): CellResult[][] =>
     section,
     itemOf(what, unit),
     quantity ? toDouble(quantity) : "",
-    measure ? MEASURES[measure][unit] : "",
+    measure ? (MEASURES[measure]?.[unit] ?? measure) : "",
     rate ? toDouble(rate) : "",
     amount ? toDouble(amount) : "",
   ]);
@@ -36,17 +36,11 @@ function itemOf(what: What, unit: Unit): string {
   }
 }
 
-const same = (name: string) => ({ in: name, mm: name });
-const MEASURES: Record<NonNullable<Line["unit"]>, Record<Unit, string>> = {
-  sheet: same("sheet"),
-  "board foot": same("board foot"),
-  "cubic metre": same("cubic metre"),
-  pair: same("pair"),
-  each: same("each"),
+/** Measures that go by another name in a quote. */
+const MEASURES: { [M in NonNullable<Line["unit"]>]?: Record<Unit, string> } = {
   length: { in: "foot", mm: "metre" },
   area: { in: "square foot", mm: "square metre" },
-  hour: same("hour"),
-  percent: same("%"),
+  percent: { in: "%", mm: "%" },
 };
 
 const WORDS: Record<Extract<What, { kind: "words" }>["words"], string> = {

@@ -1,4 +1,4 @@
-import { findWord, sameWord, type Row } from "../../core/drawer";
+import { findWord, numberCell, placeOf, textCell, type Row } from "../../core/drawer";
 import { Fault, naming, readLength, type Rational, type Typed, type Unit } from "../../core/length";
 import { readPercent, readPrice } from "../../core/money";
 
@@ -9,23 +9,13 @@ const MOST_PIECES = 10_000;
 export function cellsOf<N extends string>(table: string, row: Row<N>, unit: Unit) {
   const at = <T>(heading: N, read: (typed: Typed) => T): T | undefined => {
     const typed = row.cells.get(heading);
-    return typed && naming(place(table, row, heading), () => read(typed));
+    return typed && naming(placeOf(table, row, heading), () => read(typed));
   };
   return {
     length: (heading: N): Rational | undefined => at(heading, (typed) => readLength(typed, unit, "positive")),
-    text: (heading: N): string =>
-      at(heading, ({ value }) => {
-        if (typeof value === "string") return value.trim();
-        if (typeof value === "number" && Number.isFinite(value)) return String(value);
-        throw new Fault("text.wrongType", { received: value });
-      }) ?? "",
+    text: (heading: N): string => at(heading, (typed) => textCell(typed, unit)) ?? "",
     count: (heading: N, least = 1): number | undefined =>
-      at(heading, ({ value }) => {
-        const digits = sameWord(value, "none") ? "0" : value;
-        const read = typeof digits === "string" && /^\s*\d+\s*$/.test(digits) ? Number(digits) : digits;
-        if (typeof read === "number" && Number.isInteger(read) && read >= least && read <= MOST_PIECES) return read;
-        throw new Fault("number.notWhole", { received: value, least, most: MOST_PIECES });
-      }),
+      at(heading, (typed) => numberCell(least, MOST_PIECES, true)(typed, unit)),
     /** A plain number, whatever the lengths' unit. */
     price: (heading: N): Rational | undefined => at(heading, (typed) => readPrice(typed)),
     percent: (heading: N): Rational | undefined => at(heading, (typed) => readPercent(typed)),
@@ -41,11 +31,7 @@ export const given = <K extends string, V>(key: K, value: V | undefined): { [P i
 /** @throws Fault for a cell that must be filled in */
 export function missing(table: string, row: Row<string>, heading: string): never {
   throw new Fault("argument.blank", {
-    argument: place(table, row, heading),
+    argument: placeOf(table, row, heading),
     wanted: heading === "qty" ? `whole number from 1 to ${MOST_PIECES}` : "length",
   });
 }
-
-/** Where a cell stands, for messages. */
-export const place = (table: string, row: Row<string>, heading: string): string =>
-  `${table}, row ${row.number}, ${heading[0]!.toUpperCase()}${heading.slice(1)}`;

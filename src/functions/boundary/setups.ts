@@ -1,6 +1,7 @@
 import type { Caution, Operation, Setting, SetUpStep } from "../../core/drawer";
 import type { Unit } from "../../core/length";
 import { lengthResult, type CellResult } from "./result";
+import { titled } from "./wording";
 
 /** The set-ups as rows, numbered in the order to cut; cautions stand between them and have no number. */
 export function setUpRows(steps: readonly SetUpStep[], unit: Unit): CellResult[][] {
@@ -9,23 +10,22 @@ export function setUpRows(steps: readonly SetUpStep[], unit: Unit): CellResult[]
     if ("caution" in step) return ["", "Caution", CAUTIONS[step.caution], "", "", ""];
     const parts = step.parts.map(({ name, drawers }) => `${name} ${drawers.join(", ")}`).join("; ");
     const { operation, setting, value, pieces } = step;
-    return [++number, OPERATIONS[operation], SETTINGS[setting], lengthResult(value, unit), pieces, parts];
+    return [
+      ++number,
+      OPERATIONS[operation] ?? titled(operation),
+      SETTINGS[setting],
+      lengthResult(value, unit),
+      pieces,
+      parts,
+    ];
   });
 }
 
-const OPERATIONS: Record<Operation, string> = {
+/** Operations that a set-up calls by other words. */
+const OPERATIONS: Partial<Record<Operation, string>> = {
   strip: "Set aside",
-  rip: "Rip",
-  crosscut: "Crosscut",
-  groove: "Groove",
-  rabbet: "Rabbet",
-  dado: "Dado",
-  dovetail: "Dovetail",
-  "half-blind dovetail": "Half-blind dovetail",
-  "box joint": "Box joint",
   "pocket hole": "Pocket holes",
   trim: "Trim flush",
-  "pre-mill": "Pre-mill",
   "pull hole": "Pull holes",
 };
 

@@ -74,12 +74,13 @@ function stockFor(part: PartRow, stock: readonly AnyStockRow[], unit: Unit): Sto
   const nearest = Math.min(...like.map(off));
   const fitting = like.filter((row) => off(row) <= tolerance && off(row) <= nearest + 1e-9);
   if (fitting.length > 1 && fitting.some(isSolid)) {
-    throw new Fault("stock.severalMeasures", { name: part.name, rows: fitting.slice(0, 2).map(({ row }) => row) });
+    const [first, second] = fitting.map(({ row }) => row);
+    throw new Fault("stock.severalMeasures", { name: part.name, first, second });
   }
   if (fitting.length > 0) return fitting as StockRow[] | [SolidRow];
   throw new Fault("sheets.noStockFor", {
     ...(part.planned ? { drawer: part.drawer } : { row: part.row }),
-    name: part.name,
+    part: part.name,
     material: part.material,
     thickness: part.thickness,
   });

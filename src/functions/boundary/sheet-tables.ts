@@ -1,8 +1,8 @@
-import type { Row } from "../../core/drawer";
+import { placeOf, type Row } from "../../core/drawer";
 import { Fault, ZERO, type Rational, type Unit } from "../../core/length";
 import type { SolidStock } from "../../core/money";
 import type { Part, Stock } from "../../core/sheets";
-import { cellsOf, given, missing, place } from "./row-cells";
+import { cellsOf, given, missing } from "./row-cells";
 import { readTable } from "./table";
 
 const PART_HEADINGS = [
@@ -109,5 +109,5 @@ const MEASURES = {
 
 /** A cell that nothing would come of must not stand there as if something did. */
 function useless(heading: StockHeading, row: Row<StockHeading>, soldBy: string): void {
-  if (row.cells.has(heading)) throw new Fault("stock.useless", { argument: place("stock", row, heading), soldBy });
+  if (row.cells.has(heading)) throw new Fault("stock.useless", { argument: placeOf("stock", row, heading), soldBy });
 }

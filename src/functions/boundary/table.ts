@@ -69,7 +69,8 @@ function checkHeadings<N extends string>(
       checkSpelling(table, typed, names);
     }
   }
-  if (seen.size === 0) throw new Fault("table.noHeader", { table, required, first: cells.map(({ value }) => value) });
+  if (seen.size === 0)
+    throw new Fault("table.noHeader", { table, required, first: cells.slice(0, 4).map(({ value }) => value) });
   const missing = required.filter((name) => !seen.has(name));
   if (missing.length > 0) throw new Fault("table.headingMissing", { table, missing });
 }

@@ -1,6 +1,6 @@
 import type { Verdict } from "../../core/drawer";
 import { isNegative, isZero, parseLength, roundUp, type Rational, type Unit } from "../../core/length";
-import { len } from "./messages";
+import { len } from "./wording";
 
 /** A verdict in words: whether boxes fit their slides, by how much they may not, and what to measure or change. */
 export function verdictWords(verdict: Verdict, unit: Unit): string {

@@ -1,21 +1,11 @@
-import type { CellEdit } from "../edit/index";
-
-/** What is kept on this device, so that a reload costs nobody their work. */
-export interface KeptWork {
-  name: string;
-  bytes: Uint8Array;
-  /** What was typed since the file was opened. */
-  edits: CellEdit[];
-  /** As much of it as has been written into a file. */
-  saved: CellEdit[];
-}
+import { readKept, type KeptWork } from "./kept";
 
 const DATABASE = "groove-and-reveal";
 const STORE = "work";
 
 /** Where this page keeps its work; every open page has a place of its own. */
 export interface Shelf {
-  /** The work that was kept there; undefined where there is none, or the browser keeps nothing. */
+  /** The work that was kept there; undefined where there is none that can be read, or the browser keeps nothing. */
   read(): Promise<KeptWork | undefined>;
   /** @returns false where the browser keeps nothing (private windows, no room left) */
   keep(work: KeptWork): Promise<boolean>;
@@ -29,8 +19,7 @@ export async function takeShelf(): Promise<Shelf> {
   const key = await firstFree([...(own ? [own] : []), ...left.map(String), crypto.randomUUID()]);
   sessionStorage.setItem(STORE, key);
   return {
-    read: () =>
-      inStore("readonly", (store) => store.get(key) as IDBRequest<KeptWork | undefined>).catch(() => undefined),
+    read: () => inStore("readonly", (store) => store.get(key) as IDBRequest<unknown>).then(readKept, () => undefined),
     keep: (work) => inStore("readwrite", (store) => store.put(work, key)).then(yes, no),
     forget: () => inStore("readwrite", (store) => store.delete(key)).catch(() => undefined),
   };

@@ -1,6 +1,7 @@
 import type { TypedFractions } from "./lengthEntry";
 import { openInGrid, type OpenInGrid } from "./session";
-import type { KeptWork, Shelf } from "./storage";
+import type { KeptWork } from "./kept";
+import type { Shelf } from "./storage";
 import type { Grid } from "./univer";
 
 /** The workbook that is being worked on: what it is called, and whether its changes are in a file. */

@@ -53,7 +53,7 @@ describe("readPercent(typed, most)", () => {
   test.each([
     [0.07, "percent.doubtful"],
     ["0.5", "percent.doubtful"],
-    [-1, "number.outOfRange"],
+    [-1, "number.negative"],
     [1001, "number.outOfRange"],
     ["seven", "number.wrongType"],
     ["%", "number.wrongType"],

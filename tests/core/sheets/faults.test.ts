@@ -70,11 +70,11 @@ const CASES: [string, string, Problem, Record<string, unknown>][] = [
   ],
   [
     "a kerf below 0",
-    "sheets.kerfNegative",
+    "length.negative",
     asked([top()], [sheet()], { kerf: ratio(-1, 8) }),
-    { received: ratio(-1, 8) },
+    { argument: "kerf", received: ratio(-1, 8) },
   ],
-  ["a trim below 0", "sheets.trimNegative", asked([top()], [sheet()], { trim: ratio(-1) }), { received: ratio(-1) }],
+  ["a trim below 0", "length.negative", asked([top()], [sheet()], { trim: ratio(-1) }), { argument: "trim" }],
   [
     "a quantity that is not whole",
     "sheets.quantityNotWhole",
@@ -90,15 +90,15 @@ const CASES: [string, string, Problem, Record<string, unknown>][] = [
   ],
   [
     "a part without size",
-    "sheets.partNotPositive",
+    "length.notPositive",
     asked([top({ width: ratio(0) })]),
-    { part: "Top", drawer: "A1", received: ratio(0) },
+    { argument: "Top, width", received: ratio(0) },
   ],
   [
     "a sheet without size",
-    "sheets.stockNotPositive",
+    "length.notPositive",
     asked([top()], [sheet({ length: ratio(-96) })]),
-    { stock: "sheet", received: ratio(-96) },
+    { argument: "sheet, length", received: ratio(-96) },
   ],
   [
     "sizes without a common measure that is coarse enough",

@@ -1,4 +1,4 @@
-import { equal, Fault } from "../../length";
+import { equal, Fault, orElse } from "../../length";
 import { failed, within, type Plan, type PlannedOpening } from "../plan/plan";
 import type { Job } from "../tables/job";
 import type { Opening, OpeningHeading } from "../tables/opening";
@@ -24,7 +24,11 @@ export function findingsOf(table: Table<OpeningHeading>, job: Job, plan: Plan): 
     ...plan.flatMap((planned) => [
       ...at(
         planned.opening.label,
-        faultless(() => checkMeasurements(planned.opening)),
+        // What cannot be measured is the plan's fault, and is reported there.
+        orElse(
+          () => checkMeasurements(planned.opening),
+          () => [],
+        ),
       ),
       ...(failed(planned) ? at(planned.opening.label, [asFinding(planned.fault)]) : checkReadable(planned)),
     ]),
@@ -32,14 +36,11 @@ export function findingsOf(table: Table<OpeningHeading>, job: Job, plan: Plan): 
 }
 
 /** A cell that the plan has no use for may still be wrong: it is found, and hides no other opening. */
-function checkReadable(planned: PlannedOpening): Finding[] {
-  try {
-    return within(planned.opening, () => checkPlanned(planned));
-  } catch (thrown) {
-    if (!(thrown instanceof Fault)) throw thrown;
-    return at(planned.opening.label, [asFinding(thrown)]);
-  }
-}
+const checkReadable = (planned: PlannedOpening): Finding[] =>
+  orElse(
+    () => within(planned.opening, () => checkPlanned(planned)),
+    (fault) => at(planned.opening.label, [asFinding(fault)]),
+  );
 
 /** Openings side by side under one top and over one bottom are equally high, unless rails say otherwise. */
 function checkCabinets({ cabinets }: Job, plan: Plan): Finding[] {
@@ -81,16 +82,6 @@ function endsOf({ opening, cabinet: { openings } }: { opening: Opening; cabinet:
 }
 
 const asFinding = (fault: Fault): Found => stop("plan.fault", { fault });
-
-/** What cannot be measured is the plan's fault, and is reported there. */
-function faultless(check: () => Found[]): Found[] {
-  try {
-    return check();
-  } catch (thrown) {
-    if (thrown instanceof Fault) return [];
-    throw thrown;
-  }
-}
 
 /** One row for equal findings, with all their places. */
 function together(findings: readonly Finding[]): Finding[] {

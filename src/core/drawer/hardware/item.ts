@@ -1,4 +1,4 @@
-import type { Rational } from "../../length";
+import { divide, ratio, roundUp, unitsIn, type Rational, type Unit } from "../../length";
 
 /** What is bought or made besides the pieces of the cut list, in the order of its list. */
 export const ITEMS = [
@@ -59,3 +59,7 @@ export interface Item {
   /** What a screw or nail may not exceed: the stock that it ends in, and what it goes through before. */
   most?: Rational;
 }
+
+/** How much of an item to buy: lengths go by the foot or the metre, up to the next tenth. */
+export const bought = ({ quantity, unit: measure }: Item, unit: Unit): Rational =>
+  measure === "length" ? roundUp(divide(quantity, unitsIn(unit === "in" ? "ft" : "m", unit)), ratio(1, 10)) : quantity;

@@ -1,4 +1,5 @@
 import { keyOf } from "../../length";
+import { groupsOf } from "../groups";
 import { lesser, Size } from "../size";
 import type { Draft } from "./plan";
 
@@ -7,17 +8,12 @@ import type { Draft } from "./plan";
  * Boxes whose heights were asked for stay as they are, and count for nobody.
  */
 export function matchHeights(drafts: readonly Draft[]): void {
-  const circles = new Map<string, { draft: Draft; place: number }[]>();
-  for (const draft of drafts) {
+  const boxes = drafts.flatMap((draft) => {
     const circle = circleOf(draft);
-    if (circle === undefined || draft.opening.boxHeights) continue;
-    draft.fronts.fronts.forEach(({ height }, place) => {
-      const key = `${circle} ${keyOf(height.value)}`;
-      if (!circles.has(key)) circles.set(key, []);
-      circles.get(key)!.push({ draft, place });
-    });
-  }
-  for (const boxes of circles.values()) if (boxes.length > 1) level(boxes);
+    if (circle === undefined || draft.opening.boxHeights) return [];
+    return draft.fronts.fronts.map(({ height }, place) => ({ draft, place, key: `${circle} ${keyOf(height.value)}` }));
+  });
+  for (const equal of groupsOf(boxes, ({ key }) => key)) if (equal.length > 1) level(equal);
 }
 
 function circleOf({ opening, cabinet }: Draft): string | undefined {

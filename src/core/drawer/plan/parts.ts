@@ -1,4 +1,5 @@
 import { add, keyOf, less, subtract, times, total, type Rational } from "../../length";
+import { groupsOf } from "../groups";
 import { plus, sum, type Size } from "../size";
 import { within, type Drawer, type PlannedOpening } from "./plan";
 import { pullsOf } from "./pulls";
@@ -115,18 +116,16 @@ export function bottomCut({ stock, opening }: Drawer): { width: Size; depth: Siz
 
 /** Fronts of a grain group stay one a row: they are cut in this order, and one cannot take another's place. */
 function group(parts: readonly Part[]): Part[] {
-  const groups = new Map<string, Part & { drawers: string[] }>();
-  for (const part of parts) {
+  const groups = groupsOf(parts, (part) => {
     const sizes = [part.length, part.width, part.thickness].map(keyOf);
     const own = part.grainGroup === undefined ? "" : part.drawers.join();
-    const key = [part.name, ...sizes, part.material, part.grain, own].join("|");
-    const like = groups.get(key);
-    if (like) {
-      like.quantity += part.quantity;
-      like.drawers.push(...part.drawers);
-    } else groups.set(key, { ...part, drawers: [...part.drawers] });
-  }
-  return [...groups.values()];
+    return [part.name, ...sizes, part.material, part.grain, own].join("|");
+  });
+  return groups.map((alike) => ({
+    ...alike[0]!,
+    quantity: alike.reduce((sum, { quantity }) => sum + quantity, 0),
+    drawers: alike.flatMap(({ drawers }) => drawers),
+  }));
 }
 
 /** The strip that an opening's fronts are cut from in order: their cut sizes along it, and what lies between them. */

@@ -1,4 +1,4 @@
-import { divide, Fault, isPositive, less, ratio, subtract, ZERO, type Rational } from "../../length";
+import { divide, Fault, isPositive, less, orElse, ratio, subtract, ZERO, type Rational } from "../../length";
 import { minus, plus, Size, sum } from "../size";
 import type { Cabinet, Job } from "../tables/job";
 import type { Opening } from "../tables/opening";
@@ -175,43 +175,27 @@ function disagreement({ openings }: Cabinet): Fault | undefined {
   for (const [name, read] of sizes) {
     let first: { label: string; value: string } | undefined;
     for (const opening of openings) {
-      const value = readable(() => read(opening));
+      const value = orElse(
+        () => read(opening),
+        () => undefined,
+      );
       if (value === undefined) continue;
       first ??= { label: opening.label, value };
       if (value !== first.value)
-        return new Fault("cabinet.disagrees", { name, openings: [first.label, opening.label] });
+        return new Fault("cabinet.disagrees", { name, first: first.label, second: opening.label });
     }
   }
   return undefined;
 }
 
-function readable(read: () => string): string | undefined {
-  try {
-    return read();
-  } catch (thrown) {
-    if (thrown instanceof Fault) return undefined;
-    throw thrown;
-  }
-}
-
-function attempt<T>(where: { opening: Opening; cabinet: Cabinet }, work: () => T): T | FailedOpening {
-  try {
-    return work();
-  } catch (thrown) {
-    return { ...where, fault: ofOpening(where.opening, thrown) };
-  }
-}
+const attempt = <T>(where: { opening: Opening; cabinet: Cabinet }, work: () => T): T | FailedOpening =>
+  orElse(work, (fault) => ({ ...where, fault: ofOpening(where.opening, fault) }));
 
 /** Works something out of a planned opening; what fails names the opening. */
-export function within<T>(opening: Opening, work: () => T): T {
-  try {
-    return work();
-  } catch (thrown) {
-    throw ofOpening(opening, thrown);
-  }
-}
+export const within = <T>(opening: Opening, work: () => T): T =>
+  orElse(work, (fault): never => {
+    throw ofOpening(opening, fault);
+  });
 
-function ofOpening({ label }: Opening, thrown: unknown): Fault {
-  if (!(thrown instanceof Fault)) throw thrown;
-  return new Fault(thrown.code, { ...thrown.data, openingLabel: label });
-}
+const ofOpening = ({ label }: Opening, { code, data }: Fault): Fault =>
+  new Fault(code, { ...data, openingLabel: label });

@@ -1,4 +1,4 @@
-import { Fault, total, toDouble, multiply, add, type Rational } from "../../length";
+import { Fault, orElse, total, toDouble, multiply, add, type Rational } from "../../length";
 import { given, plus, Size, sum, type Write } from "../size";
 import { MEASURED, type Opening } from "../tables/opening";
 import { partitionRightOf } from "./face";
@@ -104,15 +104,11 @@ function strip(planned: PlannedOpening): Size {
 }
 
 /** A neighbour's cell that cannot be read is no fault of this drawer. */
-function isMeasured(opening: Opening): boolean {
-  try {
-    opening.readAll();
-    return true;
-  } catch (thrown) {
-    if (thrown instanceof Fault) return false;
-    throw thrown;
-  }
-}
+const isMeasured = (opening: Opening): boolean =>
+  orElse(
+    () => (opening.readAll(), true),
+    () => false,
+  );
 
 /** The stiles of a face frame are not among the openings, so that its cabinet's width cannot be told from them. */
 function outsideWidth({ cabinet, opening }: PlannedOpening): Size | undefined {

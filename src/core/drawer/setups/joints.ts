@@ -1,5 +1,6 @@
 import { compare, Fault, isZero, keyOf, ZERO, type Rational } from "../../length";
 import { groovePasses } from "../groove";
+import { groupsOf } from "../groups";
 import { fasteningOf } from "../hardware/box";
 import { partsOf, type Part, type PartName } from "../plan/parts";
 import { within, type Drawer, type PlannedOpening } from "../plan/plan";
@@ -35,13 +36,7 @@ interface Cut extends Need {
 /** Depth by depth: the depth itself, then what is set under it. */
 function byDepth(needs: readonly Cut[], operation: Operation): Step[] {
   const own = needs.filter((need) => need.operation === operation);
-  const depths = new Map<string, Cut[]>();
-  for (const need of own) {
-    const key = keyOf(need.depth);
-    if (!depths.has(key)) depths.set(key, []);
-    depths.get(key)!.push(need);
-  }
-  return [...depths.values()]
+  return groupsOf(own, ({ depth }) => keyOf(depth))
     .sort(([a], [b]) => compare(a!.depth, b!.depth))
     .flatMap((cuts) => SETTINGS.flatMap((setting) => together(cuts.filter((cut) => cut.setting === setting))));
 }

@@ -1,5 +1,6 @@
 import { equal, keyOf, less, type Unit } from "../../length";
 import { limit } from "../checks/finding";
+import { groupsOf } from "../groups";
 import { cutList, stripOf, type Part } from "../plan/parts";
 import type { PlannedOpening } from "../plan/plan";
 import type { Opening } from "../tables/opening";
@@ -50,15 +51,11 @@ const isSmall = ({ length, width }: Part, unit: Unit): boolean =>
   less(length, limit("6", "150", unit)) || less(width, limit("3", "75", unit));
 
 /** Openings whose strips are cut alike, and so together. */
-function alikeStrips(matched: readonly PlannedOpening[]): PlannedOpening[][] {
-  const alike = new Map<string, PlannedOpening[]>();
-  for (const planned of matched) {
+const alikeStrips = (matched: readonly PlannedOpening[]): PlannedOpening[][] =>
+  groupsOf(matched, (planned) => {
     const sizes = [stripOf(planned).between, ...planned.drawers.map(({ front }) => front.cut.height.value)];
-    const key = [planned.opening.standards["front grain"], ...sizes.map(keyOf)].join("|");
-    alike.set(key, [...(alike.get(key) ?? []), planned]);
-  }
-  return [...alike.values()];
-}
+    return [planned.opening.standards["front grain"], ...sizes.map(keyOf)].join("|");
+  });
 
 const copiesOf = (openings: readonly PlannedOpening[]): number =>
   openings.reduce((sum, { opening }) => sum + opening.quantity, 0);

@@ -1,3 +1,4 @@
+import { groupsOf } from "../groups";
 import { compare, keyOf, type Rational } from "../../length";
 import type { PartName } from "../plan/parts";
 
@@ -63,17 +64,15 @@ export interface Need {
 
 /** One set-up for all needs of equal value, the least first. The needs are of one operation and setting. */
 export function together(needs: readonly Need[]): SetUp[] {
-  const found = new Map<string, Omit<SetUp, "parts"> & { parts: { name: PartName; drawers: string[] }[] }>();
-  for (const { name, drawers, pieces, ...need } of needs) {
-    const key = keyOf(need.value);
-    const like = found.get(key) ?? { ...need, pieces: 0, parts: [] };
-    found.set(key, like);
-    like.pieces += pieces;
-    const part = like.parts.find((one) => one.name === name);
-    if (part) part.drawers.push(...drawers);
-    else like.parts.push({ name, drawers: [...drawers] });
-  }
-  return [...found.values()].sort((a, b) => compare(a.value, b.value));
+  const found = groupsOf(needs, ({ value }) => keyOf(value)).map((equal): SetUp => {
+    const { operation, setting, value } = equal[0]!;
+    const parts = groupsOf(equal, ({ name }) => name).map((alike) => ({
+      name: alike[0]!.name,
+      drawers: alike.flatMap(({ drawers }) => drawers),
+    }));
+    return { operation, setting, value, pieces: equal.reduce((sum, { pieces }) => sum + pieces, 0), parts };
+  });
+  return found.sort((a, b) => compare(a.value, b.value));
 }
 
 /** A caution before set-ups, where there are any. */

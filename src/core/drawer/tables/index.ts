@@ -1,4 +1,5 @@
 export * from "./job";
 export * from "./opening";
-export { STANDARD_NAMES, type StandardName, type Standards } from "./standards";
 export * from "./table";
+export { STANDARD_NAMES, type StandardName, type Standards } from "./standards";
+export { numberCell, textCell } from "./kinds";

@@ -1,8 +1,9 @@
 import { Fault, naming, type Typed, type Unit } from "../../length";
+import { groupsOf } from "../groups";
 import { findWord } from "../words";
-import { Opening, openingSchema, place, type OpeningHeading } from "./opening";
+import { Opening, OPENING_COLUMNS, type OpeningHeading } from "./opening";
 import { defaultStandards, readStandard, type StandardName, type Standards } from "./standards";
-import type { Row, Table } from "./table";
+import { placeOf, type Row, type Table } from "./table";
 
 /** A job as its two tables say it: openings, left to right, in their cabinets. */
 export interface Job {
@@ -50,13 +51,13 @@ function readStandards(typed: ReadonlyMap<StandardName | "unit", Typed>, unit: U
 function readLabels(rows: readonly Row<OpeningHeading>[]): string[] {
   const typed = rows.map((row) => {
     const cell = row.cells.get("opening");
-    return cell && naming(place(row, "opening"), () => openingSchema.shape.opening.parse({ typed: cell, unit: "in" }));
+    return cell && naming(placeOf("openings", row, "opening"), () => OPENING_COLUMNS.opening(cell, "in"));
   });
   const taken = new Map<string, number>();
   typed.forEach((label, i) => {
     if (label === undefined) return;
     const other = taken.get(label.toUpperCase());
-    if (other !== undefined) throw new Fault("openings.sameLabel", { label, rows: [other, rows[i]!.number] });
+    if (other !== undefined) throw new Fault("openings.sameLabel", { label, first: other, second: rows[i]!.number });
     taken.set(label.toUpperCase(), rows[i]!.number);
   });
   let next = 0;
@@ -74,17 +75,13 @@ function letters(n: number): string {
 }
 
 function groupByCabinet(openings: readonly Opening[]): Cabinet[] {
-  const groups = new Map<string, Opening[]>();
-  for (const opening of openings) {
-    const cell = opening.row.cells.get("cabinet");
-    const name = cell
-      ? naming(place(opening.row, "cabinet"), () => openingSchema.shape.cabinet.parse({ typed: cell, unit: "in" }))
+  const groups = groupsOf(openings, ({ row }) => {
+    const cell = row.cells.get("cabinet");
+    return cell
+      ? naming(placeOf("openings", row, "cabinet"), () => OPENING_COLUMNS.cabinet(cell, "in")).toUpperCase()
       : "";
-    const key = name.toUpperCase();
-    if (!groups.has(key)) groups.set(key, []);
-    groups.get(key)!.push(opening);
-  }
-  return [...groups].map(([, members]) => ({
+  });
+  return groups.map((members) => ({
     name: String(members[0]!.row.cells.get("cabinet")?.value ?? ""),
     openings: members,
   }));

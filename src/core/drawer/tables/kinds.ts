@@ -1,42 +1,38 @@
-import * as z from "zod/mini";
 import { Fault, naming, readLength, type Rational, type Sign, type Typed, type Unit } from "../../length";
 import { splitList } from "../drawers-text";
 import { findWord, sameWord } from "../words";
 
-/** A cell of a table on its way in: what was typed, and the unit of the call. */
-export interface Reading {
-  typed: Typed;
-  unit: Unit;
-}
-
 /** How one cell of a table is read; blanks never come here. Faults do not name their place yet. */
-export type Kind<T> = z.ZodMiniType<T, Reading>;
-
-export const kind = <T>(read: (typed: Typed, unit: Unit) => T): Kind<T> =>
-  z.pipe(
-    z.custom<Reading>(),
-    z.transform(({ typed, unit }) => read(typed, unit)),
-  );
+export type Kind<T> = (typed: Typed, unit: Unit) => T;
 
 /** A length; `none` is zero. */
-export const length = (sign: Sign): Kind<Rational> =>
-  kind((typed, unit) => readLength(sameWord(typed.value, "none") ? { value: "0" } : typed, unit, sign));
+export const length =
+  (sign: Sign): Kind<Rational> =>
+  (typed, unit) =>
+    readLength(sameWord(typed.value, "none") ? { value: "0" } : typed, unit, sign);
 
 /** A length, or one of a few words that stand for something else. */
-export const lengthOr = <const W extends string>(sign: Sign, ...words: W[]): Kind<Rational | W> =>
-  kind((typed, unit) => words.find((word) => sameWord(typed.value, word)) ?? readLength(typed, unit, sign));
+export const lengthOr =
+  <const W extends string>(sign: Sign, ...words: W[]): Kind<Rational | W> =>
+  (typed, unit) =>
+    words.find((word) => sameWord(typed.value, word)) ?? readLength(typed, unit, sign);
 
 /** What stands in no table by default: `none` says so. */
-export const orNone = <T>(read: Kind<T>): Kind<T | undefined> =>
-  kind((typed, unit) => (sameWord(typed.value, "none") ? undefined : read.parse({ typed, unit })));
+export const orNone =
+  <T>(read: Kind<T>): Kind<T | undefined> =>
+  (typed, unit) =>
+    sameWord(typed.value, "none") ? undefined : read(typed, unit);
 
 /** One of a few words; the first is the default. */
-export const word = <const W extends string>(words: readonly W[], synonyms: Record<string, NoInfer<W>> = {}): Kind<W> =>
-  kind(({ value }) => findWord(value, words, synonyms));
+export const word =
+  <const W extends string>(words: readonly W[], synonyms: Record<string, NoInfer<W>> = {}): Kind<W> =>
+  ({ value }) =>
+    findWord(value, words, synonyms);
 
 /** Several lengths in one cell, separated by semicolons or line breaks. */
-export const lengths = (sign: Sign = "positive"): Kind<Rational[]> =>
-  kind((typed, unit) => {
+export const lengths =
+  (sign: Sign = "positive"): Kind<Rational[]> =>
+  (typed, unit) => {
     if (typeof typed.value !== "string") return [readLength(typed, unit, sign)];
     const items = splitList(typed.value);
     if (items.length === 0) throw new Fault("list.empty");
@@ -45,28 +41,27 @@ export const lengths = (sign: Sign = "positive"): Kind<Rational[]> =>
         ? readLength({ ...typed, value }, unit, sign)
         : naming(`item ${i + 1}`, () => readLength({ ...typed, value }, unit, sign)),
     );
-  });
+  };
 
 /** Any text, or a number as its digits. */
-export const text: Kind<string> = kind(({ value }) => {
+export const textCell: Kind<string> = ({ value }) => {
   if (typeof value === "string" && value.trim() !== "") return value.trim();
   if (typeof value === "number" && Number.isFinite(value)) return String(value);
   throw new Fault("text.wrongType", { received: value });
-});
+};
 
 /** A plain number within bounds, whole or not. */
-export const number = (least: number, most: number, whole = false): Kind<number> =>
-  kind(({ value }) => {
+export const numberCell =
+  (least: number, most: number, whole = false): Kind<number> =>
+  ({ value }) => {
     // `none` is zero, here as everywhere.
     const read = sameWord(value, "none")
       ? 0
       : typeof value === "string" && /^\s*\d+(\.\d+)?\s*$/.test(value)
         ? Number(value)
         : value;
-    if (typeof read !== "number" || !Number.isFinite(read)) throw new Fault("number.wrongType", { received: value });
-    if (whole && !(Number.isInteger(read) && read >= least && read <= most)) {
-      throw new Fault("number.notWhole", { received: value, least, most });
-    }
-    if (read < least || read > most) throw new Fault("number.outOfRange", { received: value, least, most });
-    return read;
-  });
+    const isNumber = typeof read === "number" && (whole ? Number.isInteger(read) : Number.isFinite(read));
+    if (isNumber && read >= least && read <= most) return read;
+    const code = whole ? "number.notWhole" : isNumber ? "number.outOfRange" : "number.wrongType";
+    throw new Fault(code, { received: value, least, most });
+  };

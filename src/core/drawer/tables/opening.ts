@@ -1,37 +1,36 @@
-import * as z from "zod/mini";
 import { Fault, less, naming, readLength, type Rational, type Typed, type Unit } from "../../length";
 import { readDrawers } from "../drawers-text";
 import type { DrawerAsked } from "../fronts";
-import { kind, lengths, number, text, type Kind } from "./kinds";
+import { lengths, numberCell, textCell, type Kind } from "./kinds";
 import { STANDARD_NAMES, readStandard, type StandardName, type Standards } from "./standards";
-import type { Row } from "./table";
+import { placeOf, type Row } from "./table";
 
 /** A whole number is a count, which has no unit, whatever the heading says. */
-const drawers: Kind<DrawerAsked[]> = kind((typed, unit) => {
+const drawers: Kind<DrawerAsked[]> = (typed, unit) => {
   const { value, mark } = typed;
   if (typeof value === "string") return readDrawers([value], unit, mark);
   return readDrawers([readLength(Number.isInteger(value) ? { value } : typed, unit)], unit);
-});
+};
 
-/** The columns that only an opening has, as zod describes them. */
-export const openingSchema = z.object({
-  opening: text,
+/** The columns that only an opening has, and how their cells are read. */
+export const OPENING_COLUMNS = {
+  opening: textCell,
   width: lengths(),
   height: lengths(),
   depth: lengths(),
   drawers,
-  cabinet: text,
-  quantity: number(1, 1000, true),
+  cabinet: textCell,
+  quantity: numberCell(1, 1000, true),
   "case width": lengths(),
   "box heights": lengths(),
-});
+};
 
-type Columns = z.infer<typeof openingSchema>;
+type Columns = { [N in keyof typeof OPENING_COLUMNS]: ReturnType<(typeof OPENING_COLUMNS)[N]> };
 export type OpeningHeading = keyof Columns | StandardName;
 
 /** Columns that every table of openings has. */
 export const REQUIRED_HEADINGS = ["width", "height", "depth", "drawers"] as const;
-export const OPENING_HEADINGS = [...Object.keys(openingSchema.shape), ...STANDARD_NAMES] as OpeningHeading[];
+export const OPENING_HEADINGS = [...Object.keys(OPENING_COLUMNS), ...STANDARD_NAMES] as OpeningHeading[];
 
 /** Sizes of an opening that may hold several measurements, of which the least counts. */
 export const MEASURED = ["width", "height", "depth"] as const;
@@ -81,7 +80,7 @@ export class Opening {
   /** Reads every cell, from left to right, then asks for what is missing, so that no cell passes unread. */
   readAll(): void {
     for (const heading of this.row.cells.keys()) {
-      if (heading in openingSchema.shape) this.column(heading as keyof Columns);
+      if (heading in OPENING_COLUMNS) this.column(heading as keyof Columns);
       else void this.standards[heading as StandardName];
     }
     for (const heading of REQUIRED_HEADINGS) this.column(heading);
@@ -93,7 +92,7 @@ export class Opening {
       const typed = this.row.cells.get(heading) ?? { value: null };
       this.read.set(
         heading,
-        naming(place(this.row, heading), () => read(typed)),
+        naming(placeOf("openings", this.row, heading), () => read(typed)),
       );
     }
     return this.read.get(heading) as T;
@@ -102,7 +101,7 @@ export class Opening {
   private column<N extends keyof Columns>(heading: N): Columns[N] {
     return this.memo(heading, (typed) => {
       if (!this.row.cells.has(heading)) throw new Fault("argument.blank", { wanted: WANTED[heading] ?? "value" });
-      return openingSchema.shape[heading].parse({ typed, unit: this.unit }) as Columns[N];
+      return OPENING_COLUMNS[heading](typed, this.unit) as Columns[N];
     });
   }
 
@@ -110,10 +109,6 @@ export class Opening {
     return this.row.cells.has(heading) ? this.column(heading) : undefined;
   }
 }
-
-/** Where a cell stands, for messages. */
-export const place = ({ number: row }: Row<string>, heading: string): string =>
-  `openings, row ${row}, ${heading[0]!.toUpperCase()}${heading.slice(1)}`;
 
 const WANTED: Partial<Record<OpeningHeading, string>> = {
   width: "length",

@@ -1,7 +1,6 @@
-import * as z from "zod/mini";
 import { Fault, isBlank, type Rational, type Typed, type Unit } from "../../length";
 import { sameWord } from "../words";
-import { kind, length, lengthOr, lengths, number, orNone, text, word, type Kind } from "./kinds";
+import { length, lengthOr, lengths, numberCell, orNone, textCell, word, type Kind } from "./kinds";
 
 const JOINTS = ["butt", "rabbet", "dado", "dovetail", "half-blind dovetail", "box joint"] as const;
 
@@ -16,22 +15,25 @@ const standard = <T>(read: Kind<T>, inches: string, mm = inches): Standard<T> =>
 /** A standard without a default of its own: it follows another, or must be given where it is needed. */
 const open = <T>(read: Kind<T>): Standard<T | undefined> => ({ read });
 
+const positive = length("positive");
+const notNegative = length("not negative");
+const anySign = length("any");
+
 /** A rail: its height, or none where the carcase's own top or bottom is there. */
 const rail = open(lengthOr("positive", "none"));
 
 /** So many, or as many as the rule of the trade says. */
-const countOrAuto = (most: number): Kind<number | "auto"> =>
-  kind(({ value }, unit) =>
-    sameWord(value, "auto") ? "auto" : number(0, most, true).parse({ typed: { value }, unit }),
-  );
+const countOrAuto =
+  (most: number): Kind<number | "auto"> =>
+  ({ value }, unit) =>
+    sameWord(value, "auto") ? "auto" : numberCell(0, most, true)({ value }, unit);
 
 /** A length, or what the rule of the trade gives for the stock. */
 const lengthOrAuto = lengthOr("positive", "auto");
 
 /** Places to line up with, or none. */
-const linesOrNone: Kind<Rational[] | "none"> = kind((typed, unit) =>
-  sameWord(typed.value, "none") ? "none" : lengths().parse({ typed, unit }),
-);
+const linesOrNone: Kind<Rational[] | "none"> = (typed, unit) =>
+  sameWord(typed.value, "none") ? "none" : lengths()(typed, unit);
 
 /**
  * What a shop always does: the names of the standards table, and of the columns that hold for one opening alone.
@@ -39,85 +41,85 @@ const linesOrNone: Kind<Rational[] | "none"> = kind((typed, unit) =>
  */
 export const STANDARDS = {
   construction: standard(word(["frameless", "face frame"]), "frameless"),
-  "frame overlay": standard(length("not negative"), "1/2", "12"),
+  "frame overlay": standard(notNegative, "1/2", "12"),
   "front style": standard(word(["overlay", "inset"]), "overlay"),
-  "inset gap": standard(length("not negative"), "3/32", "2"),
+  "inset gap": standard(notNegative, "3/32", "2"),
   slide: standard(word(["side-mount", "center-mount", "wood runner", "undermount"]), "side-mount"),
-  "side clearance": open(length("not negative")),
-  "undermount deduction": open(orNone(length("positive"))),
+  "side clearance": open(notNegative),
+  "undermount deduction": open(orNone(positive)),
   "slide lengths": standard(lengths(), "10;12;14;16;18;20;22;24;26;28", "250;300;350;400;450;500;550;600;650;700"),
-  "rear clearance": standard(length("not negative"), "1/2", "12"),
+  "rear clearance": standard(notNegative, "1/2", "12"),
   "box depth": standard(lengthOr("positive", "slide"), "slide"),
   "slide centerline": standard(lengthOr("not negative", "center", "bottom"), "center"),
-  "slide height": standard(length("positive"), "1 3/4", "45"),
-  "slide rating": open(orNone(number(1, 10_000))),
+  "slide height": standard(positive, "1 3/4", "45"),
+  "slide rating": open(orNone(numberCell(1, 10_000))),
   "corner joint": standard(word(JOINTS, { "finger joint": "box joint" }), "butt"),
-  "joint depth": open(orNone(length("positive"))),
-  "side thickness": standard(length("positive"), "1/2", "12"),
-  "end thickness": open(length("positive")),
-  "bottom thickness": standard(length("positive"), "1/4", "6"),
+  "joint depth": open(orNone(positive)),
+  "side thickness": standard(positive, "1/2", "12"),
+  "end thickness": open(positive),
+  "bottom thickness": standard(positive, "1/4", "6"),
   "bottom fit": standard(word(["grooved", "open back", "applied"]), "grooved"),
-  "bottom overhang": standard(length("not negative"), "0"),
-  "groove depth": standard(length("positive"), "1/4", "6"),
-  "groove offset": standard(length("not negative"), "3/8", "10"),
-  "bottom play": standard(length("not negative"), "1/16", "1.5"),
-  "space below": standard(length("not negative"), "1/2", "12"),
-  "space above": standard(length("not negative"), "1/4", "6"),
-  "height step": standard(length("not negative"), "1/8", "1"),
+  "bottom overhang": standard(notNegative, "0"),
+  "groove depth": standard(positive, "1/4", "6"),
+  "groove offset": standard(notNegative, "3/8", "10"),
+  "bottom play": standard(notNegative, "1/16", "1.5"),
+  "space below": standard(notNegative, "1/2", "12"),
+  "space above": standard(notNegative, "1/4", "6"),
+  "height step": standard(notNegative, "1/8", "1"),
   "match heights": standard(word(["opening", "none", "cabinet", "job"]), "opening"),
-  "front thickness": standard(length("positive"), "3/4", "19"),
-  "front gap": standard(length("not negative"), "1/8", "3"),
-  "front step": standard(length("not negative"), "1/16", "1"),
-  "cabinet thickness": standard(length("positive"), "3/4", "18"),
-  "partition thickness": open(length("positive")),
+  "front thickness": standard(positive, "3/4", "19"),
+  "front gap": standard(notNegative, "1/8", "3"),
+  "front step": standard(notNegative, "1/16", "1"),
+  "cabinet thickness": standard(positive, "3/4", "18"),
+  "partition thickness": open(positive),
   "rail above": rail,
   "rail below": rail,
-  "top reveal": standard(length("any"), "1/8", "3"),
-  "bottom reveal": standard(length("any"), "0"),
-  "end reveal": standard(length("any"), "1/16", "1.5"),
-  "left reveal": open(length("any")),
-  "right reveal": open(length("any")),
+  "top reveal": standard(anySign, "1/8", "3"),
+  "bottom reveal": standard(anySign, "0"),
+  "end reveal": standard(anySign, "1/16", "1.5"),
+  "left reveal": open(anySign),
+  "right reveal": open(anySign),
   "front grain": standard(word(["vertical", "horizontal"]), "vertical"),
   "front match": standard(word(["none", "opening"]), "none"),
-  "edge band": standard(length("not negative"), "0"),
-  "pre-mill": standard(length("not negative"), "0"),
-  "side material": standard(text, "Plywood"),
-  "bottom material": standard(text, "Plywood"),
-  "front material": standard(text, "Plywood"),
-  "opening tolerance": standard(length("not negative"), "1/32", "0.8"),
-  "thickness tolerance": standard(length("not negative"), "1/64", "0.4"),
-  "cut tolerance": standard(length("not negative"), "1/64", "0.4"),
-  "slide tolerance low": standard(length("not negative"), "0"),
-  "slide tolerance high": standard(length("not negative"), "1/32", "0.8"),
+  "edge band": standard(notNegative, "0"),
+  "pre-mill": standard(notNegative, "0"),
+  "side material": standard(textCell, "Plywood"),
+  "bottom material": standard(textCell, "Plywood"),
+  "front material": standard(textCell, "Plywood"),
+  "opening tolerance": standard(notNegative, "1/32", "0.8"),
+  "thickness tolerance": standard(notNegative, "1/64", "0.4"),
+  "cut tolerance": standard(notNegative, "1/64", "0.4"),
+  "slide tolerance low": standard(notNegative, "0"),
+  "slide tolerance high": standard(notNegative, "1/32", "0.8"),
   "pulls per front": standard(countOrAuto(2), "auto"),
-  "two pulls from": standard(length("positive"), "24", "600"),
-  "pull spacing": standard(length("not negative"), "128 mm", "128"),
+  "two pulls from": standard(positive, "24", "600"),
+  "pull spacing": standard(notNegative, "128 mm", "128"),
   "pull height": standard(lengthOr("not negative", "center"), "center"),
   "pull line": standard(linesOrNone, "none"),
   "pull kind": standard(word(["bought", "shop-made"]), "bought"),
-  "pull length": standard(length("positive"), "6", "150"),
-  "pull width": standard(length("positive"), "1", "25"),
-  "pull standoff": standard(length("positive"), "1/2", "12"),
+  "pull length": standard(positive, "6", "150"),
+  "pull width": standard(positive, "1", "25"),
+  "pull standoff": standard(positive, "1/2", "12"),
   "screw lengths": standard(
     lengths(),
     "3/8;1/2;5/8;3/4;1;1 1/4;1 1/2;1 3/4;2;2 1/4;2 1/2;3",
     "10;12;16;20;25;30;35;40;45;50;60;70;80",
   ),
-  "slide screws": standard(number(0, 20, true), "3"),
+  "slide screws": standard(numberCell(0, 20, true), "3"),
   "slide screw length": standard(lengthOrAuto, "auto"),
   "corner fastening": standard(word(["auto", "pocket screws", "screws", "nails", "none"]), "auto"),
   "corner screws": standard(countOrAuto(20), "auto"),
   "corner screw length": standard(lengthOrAuto, "auto"),
-  "nail spacing": standard(length("positive"), "4", "100"),
+  "nail spacing": standard(positive, "4", "100"),
   "bottom screws": standard(countOrAuto(20), "auto"),
   "bottom screw length": standard(lengthOrAuto, "auto"),
   "front screws": standard(countOrAuto(20), "auto"),
-  "four screws from": standard(length("positive"), "24", "600"),
+  "four screws from": standard(positive, "24", "600"),
   "front screw length": standard(lengthOrAuto, "auto"),
   "pull screw length": standard(lengthOrAuto, "auto"),
   glue: standard(word(["joints", "none"]), "joints"),
-  kerf: standard(length("not negative"), "1/8", "3.2"),
-  "sheet trim": standard(length("not negative"), "0"),
+  kerf: standard(notNegative, "1/8", "3.2"),
+  "sheet trim": standard(notNegative, "0"),
   "sheet effort": standard(word(["quick", "standard", "thorough"]), "quick"),
 } as const;
 
@@ -129,16 +131,6 @@ export const STANDARD_NAMES = Object.keys(STANDARDS) as StandardName[];
 export type Standards = {
   [N in StandardName]: (typeof STANDARDS)[N] extends Standard<infer T> ? T : never;
 };
-
-/** The values of a standards table by name, as zod describes them. */
-export const standardsSchema = z.partial(
-  z.object(
-    Object.fromEntries(STANDARD_NAMES.map((name) => [name, STANDARDS[name].read])) as Record<
-      StandardName,
-      Kind<unknown>
-    >,
-  ),
-);
 
 /** What holds where nothing is typed. */
 export function defaultStandards(unit: Unit): Readonly<Standards> {
@@ -157,5 +149,5 @@ const defaults: Partial<Record<Unit, Standards>> = {};
 /** One value as typed; a blank is no value. @throws Fault without its place */
 export function readStandard<N extends StandardName>(name: N, typed: Typed, unit: Unit): Standards[N] {
   if (isBlank(typed.value)) throw new Fault("argument.blank", { wanted: "value" });
-  return standardsSchema.shape[name].parse({ typed, unit }) as Standards[N];
+  return STANDARDS[name].read(typed, unit) as Standards[N];
 }

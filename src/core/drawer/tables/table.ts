@@ -14,3 +14,7 @@ export interface Table<N extends string> {
   /** Numeric zeros that were read as blanks. */
   zeros: readonly { row: number; heading: N }[];
 }
+
+/** Where a cell stands, for messages. */
+export const placeOf = (table: string, { number }: Row<string>, heading: string): string =>
+  `${table}, row ${number}, ${heading[0]!.toUpperCase()}${heading.slice(1)}`;
