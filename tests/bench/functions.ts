@@ -24,9 +24,10 @@ const SHEET = [
   [96, 48],
 ];
 
+/** Wide enough for the widest front with upright grain. */
 const STOCK = [
   ["Length", "Width", "Price"],
-  [96, 48, 60],
+  [96, 96, 60],
 ];
 const RATES = [
   ["slide price", 18.4],

@@ -13,7 +13,7 @@ const STEPS: Record<Effort, Steps> = {
   quick: { constructive: 10_000, ruin: 150_000, columns: 20_000_000, rounds: 4, enough: 40, offcut: 200 },
   standard: {
     constructive: 200_000,
-    ruin: 12_000_000,
+    ruin: 11_000_000,
     columns: 400_000_000,
     rounds: 30,
     enough: 60_000,
