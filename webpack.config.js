@@ -31,7 +31,7 @@ async function addin(env, { mode }) {
     mode: production ? "production" : "development",
     devtool: production ? false : "inline-source-map",
     // Browsers, but no newer syntax than the host's older web views know.
-    target: ["web", "es2022"],
+    target: ["web", "es2020"],
     entry: { functions: here("src/functions/index.ts"), taskpane: here("src/taskpane/index.ts") },
     output: {
       path: here(production ? "dist" : "dist/development"),
@@ -43,7 +43,7 @@ async function addin(env, { mode }) {
     resolve: { extensions: [".ts", ".js"] },
     module: {
       parser: { json: { namedExports: true } },
-      rules: [{ test: /\.ts$/, loader: "esbuild-loader", options: { target: "es2022", charset: "utf8" } }],
+      rules: [{ test: /\.ts$/, loader: "esbuild-loader", options: { target: "es2020", charset: "utf8" } }],
     },
     plugins: [
       new MetadataPlugin({ input: functions, output: "functions.json" }),

@@ -9,10 +9,10 @@ import { withQuote } from "./boundary";
  * @param {any[][]} standards Two columns, name and value, as in PLAN
  * @param {any[][]} stock As in QUOTE
  * @param {any[][]} rates Two columns, name and value, as in QUOTE
- * @param {any} [drawers] A count, or a list such as 5 1/2; 1 part, instead of that of every opening; blank: their own
+ * @param {any} [drawers] A count, or a list such as 5 1/2; 1 part, instead of that of every opening, which then needs none; blank: their own
  * @returns {any} The total that QUOTE shows (tax and contracts are for your own adviser)
  * @throws as QUOTE
- * @example =DRAWER.PRICE({"Width","Height","Depth","Drawers"},"",{"Length","Width","Price";96,48,60},"") // => 0
+ * @example =DRAWER.PRICE({"Width","Height","Depth","Drawers";18,20,22,2},"",{"Length","Width","Price";96,48,60},{"slide price",18.4;"pull price",6.25;"screw price",0.06;"margin",40;"tax",7}) // => 200.91
  * @source as QUOTE
  */
 export function PRICE(openings: any[][], standards: any[][], stock: any[][], rates: any[][], drawers?: any): any {

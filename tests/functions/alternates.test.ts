@@ -70,6 +70,27 @@ describe("ALTERNATES(openings, standards, stock, rates)", () => {
     });
   });
 
+  test("the first finding is one that not every alternate has, where there is one: stops before looks", () => {
+    const openings = [
+      ["Width", "Height", "Depth", "Drawers"],
+      [30, 6, 23.25, 1],
+    ];
+    const alternates = [
+      ["", "Thin bottom", "Thick bottom", "Close fronts"],
+      ["bottom thickness", "1/4", "1/2", "1/4"],
+      ["front gap", "1/8", "", "1/32"],
+      ["space below", "0", "", ""],
+    ];
+    const rows = ALTERNATES(openings, alternates, [
+      ["Length", "Width"],
+      [96, 48],
+    ]);
+    const firsts = column(rows, "First finding");
+    expect(firsts[0]).toMatch(/^A bottom of 1\/4 in spans/);
+    expect(firsts[1]).not.toBe(firsts[0]);
+    expect(firsts[2]).toBe(firsts[0]);
+  });
+
   test("inside volume is width × depth × height of every box in cubic feet, and what is gained or lost against the base", () => {
     const volumes = ALONE.map((own) =>
       PLAN(OPENINGS, own)

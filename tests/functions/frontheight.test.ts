@@ -37,7 +37,7 @@ describe("FRONTHEIGHT(face_height, count, gap, top_reveal, bottom_reveal, unit)"
 
   test("asks for a count that is blank, and for a number where there is none", () => {
     expectValueError(() => FRONTHEIGHT(28, null), "count is blank. It needs a whole number from 1 to 100.");
-    expectValueError(() => FRONTHEIGHT(28, "three"), `count is "three". It must be a plain number.`);
-    expectValueError(() => FRONTHEIGHT(28, true), "count is TRUE. It must be a plain number.");
+    expectValueError(() => FRONTHEIGHT(28, "three"), `count is "three". It must be a whole number from 1 to 100.`);
+    expectValueError(() => FRONTHEIGHT(28, true), "count is TRUE. It must be a whole number from 1 to 100.");
   });
 });

@@ -48,6 +48,23 @@ describe("PRICE(openings, standards, stock, rates, [drawers])", () => {
     expect(price(2, divided(""))).toBe(price(2));
   });
 
+  test("openings need no column of drawers where others are given", () => {
+    expect(
+      price(
+        2,
+        openings.map((row) => row.filter((_, c) => c !== 4)),
+      ),
+    ).toBe(price(2));
+    expectValueError(
+      () =>
+        price(
+          "",
+          openings.map((row) => row.filter((_, c) => c !== 4)),
+        ),
+      "openings lacks the heading Drawers.",
+    );
+  });
+
   test("a grid over counts and widths is dearer with every drawer", () => {
     const one = (count: number) => PRICE([ONE_DRAWER[0]!, [24, 26, 23.25, 1]], [], sheetsAt(40), RATES, count);
     const prices = [1, 2, 3, 4, 5].map(one);
@@ -75,7 +92,7 @@ describe("PRICE(openings, standards, stock, rates, [drawers])", () => {
 
   test("a fault of rates comes before one of drawers, which stand to their right", () => {
     const wrong = () => PRICE(openings, standards, STOCK, rates({ tax: "much" }), "some");
-    expectValueError(wrong, 'rates, tax is "much". It must be a plain number.');
+    expectValueError(wrong, 'rates, tax is "much". It must be a plain number, such as 12.5.');
   });
 
   test("one opening that cannot be planned fails the whole, and is named", () => {

@@ -92,6 +92,67 @@ describe("QUOTE(openings, standards, stock, rates)", () => {
     ]);
   });
 
+  test("an offcut without a price is free beside sheets that have one, of whatever material", () => {
+    const stock = [
+      ["Material", "Length", "Width", "Price", "Available"],
+      ["Plywood", 96, 48, 40, ""],
+      ["Hardboard", 30, 24, "", 1],
+    ];
+    expect(lines(simple({}, stock, [["bottom material", "Hardboard"]]), "Sheets")).toEqual([
+      ["Plywood, 96 × 48 in", 1, "sheet", 40, 40],
+      ["Hardboard, 30 × 24 in", 1, "sheet", 0, 0],
+    ]);
+  });
+
+  test("stock that says nothing of itself is named for what it is for", () => {
+    const boards = [
+      ["Price", "Sold by"],
+      [10, "board foot"],
+    ];
+    expect(lines(simple({}, boards), "Solid stock")[0]![0]).toBe("All materials");
+  });
+
+  test.each(["board feet", "board ft", "bd ft", "BF"])("%s is the board foot", (soldBy) => {
+    const boards = [
+      ["Price", "Sold by"],
+      [10, soldBy],
+    ];
+    expect(lines(simple({}, boards), "Solid stock")[0]![2]).toBe("board foot");
+  });
+
+  test("a bracket behind a price or a rate is a remark, for money has no length", () => {
+    const remarked = [
+      ["Length", "Width", "Price (EUR)"],
+      [96, 48, 40],
+    ];
+    const plain = simple({ "labour rate": 60, "box minutes": 30, markup: 10 });
+    expect(simple({ "labour rate (an hour)": 60, "box minutes (each)": 30, "markup (%)": 10 }, remarked)).toEqual(
+      plain,
+    );
+  });
+
+  test.each([
+    ["Rates", "Value"],
+    ["rate", "Price"],
+    ["Name", "Amount"],
+  ])("titles over the rates may read %s and %s", (name, value) => {
+    const table = rates({ ...FREE, markup: 10 });
+    expect(QUOTE(ONE_DRAWER, [], sheetsAt(40), [[name, value], ...table])).toEqual(simple({ markup: 10 }));
+  });
+
+  test.each([
+    [".5", 0.5],
+    [",5", 0.5],
+    ["12,50", 12.5],
+    ["1.234", 1.23],
+  ])("a price typed as the text %s is %f", (typed, read) => {
+    expect(
+      lines(simple({ "pull price": typed }), "Hardware")
+        .find(([item]) => item === "Pull")!
+        .at(-1),
+    ).toBe(read);
+  });
+
   test("a markup of 0 beside a margin says nothing, and the other way round", () => {
     expect(simple({ markup: 0, margin: 40 })).toEqual(simple({ margin: 40 }));
     expect(simple({ markup: 50, margin: 0 })).toEqual(simple({ markup: 50 }));
@@ -316,17 +377,45 @@ describe("QUOTE names what is missing or wrong", () => {
       "Side finds both rows 2 and 3 of stock, not all of them sheets. Tell them apart by Material or Thickness.",
     ],
     [
+      "an offcut without a price where nothing has one",
+      () =>
+        simple({}, [
+          ["Length", "Width", "Price", "Available"],
+          [96, 48, "", 1],
+        ]),
+      'stock, row 2 has no price, which a quote needs. Give it one, or the word "none" where it costs nothing (a 0 counts as blank).',
+    ],
+    [
+      "sheets without a price, the only ones of their material, beside others",
+      () =>
+        simple(
+          {},
+          [
+            ["Material", "Length", "Width", "Price"],
+            ["Plywood", 96, 48, 40],
+            ["Hardboard", 96, 48, ""],
+          ],
+          [["bottom material", "Hardboard"]],
+        ),
+      'stock, row 3 has no price, which a quote needs. Give it one, or the word "none" where it costs nothing (a 0 counts as blank).',
+    ],
+    [
       "markup and margin",
       () => simple({ markup: 10, margin: 10 }),
       'rates has both "markup" and "margin". Give one: on the cost, or of the price.',
     ],
     ["a margin of everything", () => simple({ margin: 100 }), "rates, margin is 100. It must be less than 100 %."],
     ["a negative markup", () => simple({ markup: -5 }), "rates, markup is -5. It must be 0 or more."],
+    [
+      "a price beyond all reason",
+      () => simple({ "pull price": 2e9 }),
+      "rates, pull price is 2000000000. It must be from 0 to 1000000000.",
+    ],
     ["a negative price", () => simple({ "pull price": -1 }), "rates, pull price is -1. It must be 0 or more."],
     [
       "a price that is a word",
       () => simple({ "pull price": "cheap" }),
-      'rates, pull price is "cheap". It must be a plain number.',
+      'rates, pull price is "cheap". It must be a plain number, such as 12.5.',
     ],
     [
       "a currency with half a decimal",
@@ -346,7 +435,7 @@ describe("QUOTE names what is missing or wrong", () => {
     [
       "a misspelt name",
       () => simple({ overhed: 5 }),
-      'rates, row 4 has the name "overhed", which is none. The nearest is "overhead".',
+      'rates, row 4 has the name "overhed", which is none. The nearest is "overhead". A charge of your own begins with "extra".',
     ],
     [
       "one extra twice",
@@ -356,7 +445,7 @@ describe("QUOTE names what is missing or wrong", () => {
     [
       "a discount beyond the price",
       () => simple({ "extra discount": -40.01 }),
-      "rates: the extras take the price below 0.",
+      "rates: the extras take the price to -0.01, below 0.",
     ],
   ])("%s", (_, call, message) => expectValueError(call, message));
 

@@ -117,7 +117,7 @@ const FAULTS: [string, unknown[], string][] = [
   [
     "a price that is none",
     [parts(SIDE), stock([96, 48, "cheap"])],
-    '#VALUE! stock, row 2, Price is "cheap". It must be a plain number.',
+    '#VALUE! stock, row 2, Price is "cheap". It must be a plain number, such as 12.5.',
   ],
   [
     "none available",

@@ -33,7 +33,7 @@ export function readPercent({ value, format }: Typed, most = 1000): Rational {
 
 function plainNumber(value: unknown): Rational {
   if (sameWord(value, "none")) return ratio(0);
-  if (typeof value === "string" && /^\s*-?\d{1,15}([.,]\d{1,20})?\s*$/.test(value))
+  if (typeof value === "string" && /^\s*-?(\d{1,15}([.,]\d{1,20})?|[.,]\d{1,20})\s*$/.test(value))
     return parseLength(value.trim(), "in");
   if (typeof value !== "number" || !Number.isFinite(value * 1e6))
     throw new Fault("number.wrongType", { received: value });

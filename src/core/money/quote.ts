@@ -1,5 +1,5 @@
 import type { Part, PlannedOpening } from "../drawer";
-import { divide, Fault, isNegative, ratio, subtract, total, ZERO, type Rational, type Unit } from "../length";
+import { divide, Fault, isNegative, ratio, subtract, toDouble, total, ZERO, type Rational, type Unit } from "../length";
 import { finishLines } from "./finish";
 import { hardwareLines } from "./hardware";
 import { drawerCount, labourLines } from "./labour";
@@ -64,7 +64,7 @@ export function quoteOf({ unit, plan, parts, stock }: CostedJob, rates: Rates): 
     charged("Extras", { kind: "extra", label }, ratio(1), undefined, amount, decimals),
   );
   const price = total([atCost, sumOf(labour), sumOf(gains), sumOf(extras)]);
-  if (isNegative(price)) throw new Fault("quote.belowZero");
+  if (isNegative(price)) throw new Fault("quote.belowZero", { price: toDouble(price) });
   const tax = taxLines(price, atCost, rates);
   return done(
     [...cost, ...gains, ...withSubtotal(extras), { section: "Price", what: words("beforeTax"), amount: price }, ...tax],

@@ -65,3 +65,14 @@ export interface Placed {
 export type Block = Divided | Placed;
 
 export const isPlaced = (block: Block): block is Placed => "kind" in block;
+
+/** What the blocks of a block take of it along its axis. */
+export const usedOf = ({ axis, blocks }: Divided): number =>
+  blocks.reduce((sum, block) => sum + (axis === "x" ? block.w : block.h), 0);
+
+/** The same kinds, each so many times. */
+export const withCounts = (model: Model, counts: Int32Array): Model => ({
+  ...model,
+  kinds: model.kinds.map((kind, k) => ({ ...kind, count: counts[k]! })),
+  pieces: counts.reduce((sum, count) => sum + count, 0),
+});

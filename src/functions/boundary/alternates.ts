@@ -28,10 +28,13 @@ interface Common {
   rates?: Rates;
 }
 
+/** A finding in words. */
+type Told = { level: Finding["level"]; words: string };
+
 /** What comes of one alternate, as far as it can be made and priced. */
 interface Outcome {
   name: string;
-  findings: readonly Finding[];
+  findings: readonly Told[];
   fault?: Fault;
   made?: { drawers: number; sheets: Rational; total?: Rational; volume: Rational };
 }
@@ -47,15 +50,15 @@ export const alternateRows = (raw: readonly unknown[]): CellResult[][] =>
     if (units.some((other) => other !== unit)) throw new Fault("alternates.unit");
     const common = { openings, unit, stock: readStock(raw[2], unit), rates: ratesIfAny(raw[3]) };
     const outcomes = alternates.map((alternate) => outcomeOf(alternate, common));
-    return outcomes.map((outcome) => rowOf(outcome, outcomes[0]!, unit));
+    return outcomes.map((outcome) => rowOf(outcome, outcomes, unit));
   });
 
 function outcomeOf({ name, values }: Alternate, { openings, unit, stock, rates }: Common): Outcome {
-  let findings: Finding[] = [];
+  let findings: Told[] = [];
   const made = (): Outcome["made"] => {
     const job = readJob(openings, values);
     const plan = planJob(job);
-    findings = findingsOf(openings, job, plan);
+    findings = findingsOf(openings, job, plan).map((one) => ({ level: one.level, words: wordingOf(one, unit)[0] }));
     const done = costed(job, planned(plan), stock, rates !== undefined);
     const sheets = total(done.stock.filter(({ soldBy }) => soldBy === "sheet").map(({ bought }) => bought));
     const drawers = drawerCount(done.plan);
@@ -72,9 +75,9 @@ function outcomeOf({ name, values }: Alternate, { openings, unit, stock, rates }
   };
 }
 
-function rowOf({ name, findings, fault, made }: Outcome, base: Outcome, unit: Unit): CellResult[] {
+function rowOf({ name, findings, fault, made }: Outcome, all: readonly Outcome[], unit: Unit): CellResult[] {
+  const base = all[0]!;
   const count = (level: Finding["level"]): number => findings.filter((finding) => finding.level === level).length;
-  const [first] = [...findings].sort((a, b) => Number(b.level === "stop") - Number(a.level === "stop"));
   if (!made) {
     const error = cellError(fault, unit);
     // What cannot even be read has not been checked.
@@ -93,6 +96,13 @@ function rowOf({ name, findings, fault, made }: Outcome, base: Outcome, unit: Un
     than(made.volume, base.made?.volume),
     count("stop"),
     count("look"),
-    first ? wordingOf(first, unit)[0] : "",
+    firstOf(findings, all),
   ];
+}
+
+/** Stops before looks; of equals what tells this alternate from others. */
+function firstOf(findings: Outcome["findings"], all: readonly Outcome[]): string {
+  const isCommon = (words: string): boolean => all.every((one) => one.findings.some((other) => other.words === words));
+  const rank = ({ level, words }: Told): number => (level === "stop" ? 0 : 2) + Number(isCommon(words));
+  return [...findings].sort((a, b) => rank(a) - rank(b))[0]?.words ?? "";
 }

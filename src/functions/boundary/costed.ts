@@ -30,7 +30,7 @@ function chargesOf(
   const cutting = { kerf: s.kerf, trim: s["sheet trim"], effort: s["sheet effort"] };
   return [
     ...sheets.flatMap((group): StockCharge[] => {
-      if (priced) refuseUnpriced(group);
+      if (priced) refuseUnpriced(group, stock);
       return usesOf(group, cutting).map((use) => {
         const { material, thickness, length, width, price } = group.stock[use.stock]!;
         const bought = ratio(use.sheets);
@@ -55,9 +55,12 @@ function chargesOf(
   ];
 }
 
-/** Offcuts without a price are free beside sheets that have one; where nothing has one, it was forgotten. */
-function refuseUnpriced({ stock }: SheetRows): void {
-  if (stock.every(({ price }) => price === undefined)) throw new Fault("stock.priceMissing", { stock: stock[0]!.name });
+/** Offcuts without a price are free where anything has one; where nothing has one, it was forgotten. */
+function refuseUnpriced({ stock }: SheetRows, all: readonly AnyStockRow[]): void {
+  const forgotten = (
+    all.some(({ price }) => price) ? stock.filter(({ available }) => available === undefined) : stock
+  )[0];
+  if (forgotten && stock.every(({ price }) => !price)) throw new Fault("stock.priceMissing", { stock: forgotten.name });
 }
 
 /** A part as the table that PARTS gives would bring it to SHEETS, so that both lay out the same. */

@@ -58,6 +58,8 @@ export function readHeading<N extends string>(table: string, { value }: Cell, na
   const [, before = typed, inside] = /^(.*?)\s*\(([^()]*)\)$/.exec(typed) ?? [];
   const name = names.get(before);
   if (!name || inside === undefined) return { typed };
+  // Money has no length: what stands behind it is a remark, as (EUR) or (each).
+  if (table === "rates" || name === "price") return { name, typed };
   const mark = MARKS[inside.trim().toLowerCase()];
   if (!mark) throw new Fault("table.headingUnit", { table, heading: typed });
   return { name, mark, typed };

@@ -61,9 +61,18 @@ export function readJobTables(
   return { job: readJob(openings, values), openings };
 }
 
-/** @param rowless whether there may be none, under a header row alone */
-export const readOpenings = (raw: unknown, rowless = false): Table<OpeningHeading> =>
-  readTable("openings", raw, OPENING_HEADINGS, REQUIRED_HEADINGS, { rowless });
+/**
+ * @param rowless whether there may be none, under a header row alone
+ * @param divided whether they are divided by another argument
+ */
+export const readOpenings = (raw: unknown, rowless = false, divided = false): Table<OpeningHeading> =>
+  readTable(
+    "openings",
+    raw,
+    OPENING_HEADINGS,
+    REQUIRED_HEADINGS.filter((heading) => !(divided && heading === "drawers")),
+    { rowless },
+  );
 
 export const readStandardValues = (raw: unknown): Map<StandardName | "unit", Typed> =>
   readNamedValues("standards", raw, ["unit", ...STANDARD_NAMES]);

@@ -41,7 +41,7 @@ const CATALOGUE: Record<string, Wording> = {
   "word.unknown": ({ argument }) =>
     '{argument} is {"received"}. It can be {"allowed"}' + (argument === "slide" ? ", or a length per side." : "."),
   "number.notWhole": '{argument} is {"received"}. It must be a whole number from {least} to {most}.',
-  "number.wrongType": '{argument} is {"received"}. It must be a plain number.',
+  "number.wrongType": '{argument} is {"received"}. It must be a plain number, such as 12.5.',
   "number.outOfRange": '{argument} is {"received"}. It must be from {least} to {most}.',
   "number.notAllowed": '{argument} is {"received"}. It can be {allowed}.',
   "list.empty": "{argument} holds no length: all its cells are blank.",
@@ -114,7 +114,9 @@ const CATALOGUE: Record<string, Wording> = {
   "table.nameBlank": "{table}, row {row} has a value and no name.",
   "table.nameTwice": `{table} has {"name"} twice, ${BOTH}.`,
   "table.swapped": '{table}, row {row} has the name {"name"} in its second column. Names stand first, values second.',
-  "table.nameUnknown": '{table}, row {row} has the name {"name"}, which is none. The nearest is {"nearest"}.',
+  "table.nameUnknown": ({ table }) =>
+    '{table}, row {row} has the name {"name"}, which is none. The nearest is {"nearest"}.' +
+    (table === "rates" ? ' A charge of your own begins with "extra".' : ""),
 
   "flag.wrongType": '{argument} is {"received"}. It can be TRUE or FALSE.',
   "drawer.notText": 'drawer is the number {"received"}. Type the label as a text, as "A1" or "7-1".',
@@ -154,7 +156,7 @@ const CATALOGUE: Record<string, Wording> = {
   "alternates.few": "standards has fewer than two alternates to compare: one column each, side by side.",
   "alternates.nameBlank": "standards, column {column} has no name in its first row.",
   "alternates.unit": "standards: all alternates need one unit, for they share openings and stock.",
-  "quote.belowZero": "rates: the extras take the price below 0.",
+  "quote.belowZero": "rates: the extras take the price to {price}, below 0.",
   "stock.priceMissing":
     'stock, {stock} has no price, which a quote needs. Give it one, or the word "none" where it costs nothing (a 0 counts as blank).',
   "stock.useless": "{argument} says nothing of stock sold by the {soldBy}. Leave it blank, or change Sold by.",

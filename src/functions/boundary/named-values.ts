@@ -55,4 +55,5 @@ function readName<N extends string>(
 
 /** A row of titles over the two columns. */
 const isTitle = (name: Cell, value: Cell): boolean =>
-  ["standard", "rate", "name"].includes(fold(String(name.value))) && fold(String(value.value)) === "value";
+  /^(standard|rate|name)s?$/.test(fold(String(name.value))) &&
+  /^(value|price|amount)s?$/.test(fold(String(value.value)));

@@ -1,4 +1,14 @@
-import { Fault, fromDouble, isBlank, less, parseLength, ratio, toDouble, type Rational } from "../../core/length";
+import {
+  Fault,
+  fromDouble,
+  isBlank,
+  less,
+  orElse,
+  parseLength,
+  ratio,
+  toDouble,
+  type Rational,
+} from "../../core/length";
 import { scalar, type Argument } from "./argument";
 import type { Cell } from "./cell";
 
@@ -6,7 +16,10 @@ import type { Cell } from "./cell";
 export const wholeNumber = (name: string, least: number, most: number): Argument<number> =>
   scalar(name, (cell) => {
     if (isBlank(cell.value)) throw new Fault("argument.blank", { wanted: `whole number from ${least} to ${most}` });
-    const read = toDouble(readFactor(cell));
+    const read = orElse(
+      () => toDouble(readFactor(cell)),
+      () => NaN,
+    );
     if (!Number.isInteger(read) || read < least || read > most) {
       throw new Fault("number.notWhole", { received: cell.value, least, most });
     }

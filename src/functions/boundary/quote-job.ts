@@ -13,7 +13,7 @@ import { readStock, type AnyStockRow } from "./sheet-tables";
 export const withQuote = <R>(raw: readonly unknown[], body: (quote: Quote, unit: Unit) => R): R =>
   tableCall(raw, (tellUnit) => {
     const [openingsRaw, standardsRaw, stockRaw, ratesRaw, drawersRaw] = raw;
-    const openings = readOpenings(openingsRaw, true);
+    const openings = readOpenings(openingsRaw, true, holdsSomething(drawersRaw));
     const standards = standardsRead.of(standardsRaw, "", () => readStandardValues(standardsRaw));
     const unit = readUnit(standards.get("unit"));
     tellUnit(unit);
@@ -30,6 +30,13 @@ export const withQuote = <R>(raw: readonly unknown[], body: (quote: Quote, unit:
 const standardsRead = new TableMemo<ReturnType<typeof readStandardValues>>();
 const stockRead = new TableMemo<AnyStockRow[]>();
 const ratesRead = new TableMemo<Rates>();
+
+/** What cannot be read holds something too, and is refused in its turn. */
+const holdsSomething = (raw: unknown): boolean =>
+  orElse(
+    () => !isBlank(readCell(raw).value),
+    () => true,
+  );
 
 /** Faults go from left to right: one of the last argument waits until the others are read. */
 const readLast = (read: () => Table<OpeningHeading>): { table?: Table<OpeningHeading>; fault?: Fault } =>

@@ -26,13 +26,15 @@ function itemOf(what: What, unit: Unit): string {
       return `${name}${size}${what.unpriced ? " (no rate of its own)" : ""}`;
     }
     case "stock":
-      return [
-        what.material,
-        what.thickness && writeLength(what.thickness, unit),
-        what.length && what.width && `${writeNumber(what.length, unit)} × ${writeLength(what.width, unit)}`,
-      ]
-        .filter(Boolean)
-        .join(", ");
+      return (
+        [
+          what.material,
+          what.thickness && writeLength(what.thickness, unit),
+          what.length && what.width && `${writeNumber(what.length, unit)} × ${writeLength(what.width, unit)}`,
+        ]
+          .filter(Boolean)
+          .join(", ") || "All materials"
+      );
   }
 }
 

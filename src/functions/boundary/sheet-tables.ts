@@ -104,6 +104,9 @@ export const readStock = (raw: unknown, unit: Unit): AnyStockRow[] =>
 const MEASURES = {
   sheets: "sheet",
   "board feet": "board foot",
+  "board ft": "board foot",
+  "bd ft": "board foot",
+  bf: "board foot",
   "cubic metres": "cubic metre",
 } as const;
 

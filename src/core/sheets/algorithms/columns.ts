@@ -1,5 +1,5 @@
-import type { Block, Draft, DraftSheet, Model } from "../model";
-import { Patterns, type Pattern } from "./patterns";
+import type { Draft, DraftSheet, Model } from "../model";
+import { areaOf, Patterns, take, type Pattern } from "./patterns";
 import { Simplex } from "./simplex";
 
 /**
@@ -112,18 +112,6 @@ class Mix {
         weight += model.sizes[size]!.weight;
       }
     });
-    const waiting = model.kinds.reduce((area, { w, h }, k) => area + w * h * left[k]!, 0);
-    return { weight, waiting, sheets };
+    return { weight, waiting: areaOf(model, left), sheets };
   }
-}
-
-/** A filling with no more of any kind than are left, which it takes. */
-function take(block: Block, left: Int32Array): Block | undefined {
-  if ("kind" in block) {
-    if (left[block.kind]! === 0) return undefined;
-    left[block.kind]!--;
-    return block;
-  }
-  const blocks = block.blocks.flatMap((child) => take(child, left) ?? []);
-  return blocks.length > 0 ? { ...block, blocks } : undefined;
 }

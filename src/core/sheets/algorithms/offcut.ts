@@ -1,10 +1,21 @@
 import { Forest } from "../forest";
-import { isPlaced, TURNED, UPRIGHT, type Block, type Divided, type Draft, type DraftSheet, type Model } from "../model";
+import {
+  isPlaced,
+  TURNED,
+  UPRIGHT,
+  usedOf,
+  withCounts,
+  type Block,
+  type Divided,
+  type Draft,
+  type DraftSheet,
+  type Model,
+} from "../model";
 import { Places } from "../places";
 import { Random } from "../random";
 import { grown } from "../tighten";
 import { constructive } from "./constructive";
-import { areaOf, countsOn } from "./patterns";
+import { areaOf, countsOn, take } from "./patterns";
 
 /**
  * The same sheets with a larger single offcut: what lies on the emptiest sheet moves into the rests of the others where
@@ -34,7 +45,7 @@ export const largestRest = ({ sheets }: Draft): number =>
 
 function restOf(block: Block): number {
   if (isPlaced(block)) return 0;
-  const used = block.blocks.reduce((sum, child) => sum + (block.axis === "x" ? child.w : child.h), 0);
+  const used = usedOf(block);
   const rest = block.axis === "x" ? (block.w - used) * block.h : block.w * (block.h - used);
   return block.blocks.reduce((most, child) => Math.max(most, restOf(child)), rest);
 }
@@ -52,18 +63,8 @@ function emptied(model: Model, draft: Draft): [Draft, DraftSheet | undefined] {
   const order = model.kinds.map((_, k) => k).sort((a, b) => size(b) - size(a) || a - b);
   for (const kind of order) while (counts[kind]! > 0 && places.lay(kind)) counts[kind]!--;
   const others = forest.draft();
-  return [{ ...others, waiting: 0 }, counts.some((n) => n > 0) ? laid(sheet, counts) : undefined];
-}
-
-/** A sheet without the pieces that it no longer holds. */
-function laid(sheet: DraftSheet, counts: Int32Array): DraftSheet {
-  const left = Int32Array.from(counts);
-  const keep = (block: Block): Block[] => {
-    if (isPlaced(block)) return left[block.kind]!-- > 0 ? [block] : [];
-    const blocks = block.blocks.flatMap(keep);
-    return blocks.length > 0 ? [{ ...block, blocks }] : [];
-  };
-  return { ...sheet, root: keep(sheet.root)[0]! };
+  const root = take(sheet.root, counts);
+  return [{ ...others, waiting: 0 }, root && { ...sheet, root }];
 }
 
 function emptiest(model: Model, { sheets }: Draft): DraftSheet {
@@ -90,7 +91,7 @@ function crowd(model: Model, sheet: DraftSheet, axis: "x" | "y", steps: number):
       continue;
     }
     best = { ...sheet, root: grown(root, w, h) };
-    most = root.axis === axis ? root.blocks.reduce((sum, b) => sum + (axis === "x" ? b.w : b.h), 0) : length;
+    most = root.axis === axis ? usedOf(root) : length;
   }
   return best;
 }
@@ -104,17 +105,15 @@ function onOne(
   h: number,
   steps: number,
 ): Divided | undefined {
-  const kinds = model.kinds.map((kind, k) => ({ ...kind, count: counts[k]! }));
-  const ways = Uint8Array.from(kinds, (kind, k) => {
+  const left = withCounts(model, counts);
+  const ways = Uint8Array.from(left.kinds, (kind, k) => {
     const way = model.ways[k * model.sizes.length + size]!;
     return (kind.w <= w && kind.h <= h ? way & UPRIGHT : 0) | (kind.h <= w && kind.w <= h ? way & TURNED : 0);
   });
-  if (kinds.some((kind, k) => kind.count > 0 && ways[k] === 0)) return undefined;
+  if (left.kinds.some(({ count }, k) => count > 0 && ways[k] === 0)) return undefined;
   const one: Model = {
-    ...model,
-    kinds,
+    ...left,
     ways,
-    pieces: counts.reduce((sum, n) => sum + n, 0),
     sizes: [{ w, h, weight: 1, cost: 1, available: 1 }],
   };
   const { waiting, sheets } = constructive(one, { steps, least: 1, seed: 1 });

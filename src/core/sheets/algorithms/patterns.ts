@@ -1,4 +1,4 @@
-import { TURNED, UPRIGHT, type Block, type DraftSheet, type Model } from "../model";
+import { isPlaced, TURNED, UPRIGHT, type Block, type DraftSheet, type Model } from "../model";
 
 /** One filling of one sheet size. */
 export interface Pattern {
@@ -114,7 +114,7 @@ function stack({ kind, turned, along, across: each }: Lying, high: number, acros
 
 /** Adds the pieces of a block to the counts of their kinds. */
 export function count(block: Block, counts: Int32Array, each = 1): void {
-  if ("kind" in block) counts[block.kind]! += each;
+  if (isPlaced(block)) counts[block.kind]! += each;
   else for (const child of block.blocks) count(child, counts, each);
 }
 
@@ -179,4 +179,15 @@ class Knapsack {
     }
     return taken;
   }
+}
+
+/** A filling with no more of any kind than are left, which it takes; none where nothing is left for it. */
+export function take(block: Block, left: Int32Array): Block | undefined {
+  if (isPlaced(block)) {
+    if (left[block.kind]! === 0) return undefined;
+    left[block.kind]!--;
+    return block;
+  }
+  const blocks = block.blocks.flatMap((child) => take(child, left) ?? []);
+  return blocks.length > 0 ? { ...block, blocks } : undefined;
 }

@@ -1,4 +1,4 @@
-import type { Draft, DraftSheet, Model } from "../model";
+import { withCounts, type Draft, type DraftSheet, type Model } from "../model";
 import { Random } from "../random";
 import { areaOf, count, countsOn } from "./patterns";
 
@@ -39,10 +39,8 @@ export function remainder(model: Model, rest: readonly DraftSheet[]): Model {
   for (const { root } of rest) count(root, counts, -1);
   const used = model.sizes.map((_, s) => rest.filter(({ size }) => size === s).length);
   return {
-    ...model,
-    kinds: model.kinds.map((kind, k) => ({ ...kind, count: counts[k]! })),
+    ...withCounts(model, counts),
     sizes: model.sizes.map((size, s) => ({ ...size, available: Math.max(0, size.available - used[s]!) })),
-    pieces: counts.reduce((sum, n) => sum + n, 0),
   };
 }
 
