@@ -50,12 +50,12 @@ const FAULTS: [string, unknown[], string][] = [
   [
     "a part that fits neither way",
     [parts(["Door", "96 1/8", 20, 1]), stock(SHEET)],
-    "#N/A Door, 96 1/8 in × 20 in, fits no sheet of its stock, the way its grain allows.",
+    "#N/A Door, 96 1/8 in × 20 in, fits no sheet of its stock.",
   ],
   [
     "a part that fits the sheet, but not once it is trimmed",
     [parts(["Door", 95, 20, 1]), stock(SHEET), "1/8", 1],
-    "#N/A Door, 95 in × 20 in, fits no sheet of its stock, the way its grain allows.",
+    "#N/A Door, 95 in × 20 in, fits no sheet of its stock once that is trimmed.",
   ],
   [
     "a grain group longer than the sheet",

@@ -169,7 +169,7 @@ const CATALOGUE: Record<string, Wording> = {
     ` finds no stock${material ? " of {material}" : ""}${thickness ? " {thickness} thick" : ""}.`,
   "sheets.noStock": "stock is blank: there is nothing to cut from.",
   "sheets.partTooLarge": (data) =>
-    `${OF_DRAWER(data)}${data.length ? ", {length} × {width}," : ""} fits no sheet of its stock, the way its grain allows.`,
+    `${OF_DRAWER(data)}, {length} × {width}, fits no sheet of its stock${isZero(data.trim as Rational) ? "" : " once that is trimmed"}${data.grain === "any" ? "" : ", the way its grain allows"}.`,
   "sheets.groupTooLarge": 'The parts of grain group {"group"} in one row fit no sheet of their stock.',
   "sheets.noneAvailable": (data) => `${OF_DRAWER(data)} fits only stock of which none is available.`,
   "sheets.stockExhausted": "No way was found to cut all parts from the stock that is available.",
