@@ -73,6 +73,6 @@ describe("CUTS(parts, stock, kerf, trim, effort, unit)", () => {
           [20, 20],
         ]),
       ),
-    ).toMatch(/^#N\/A Side, 22 in × 7 1\/2 in, fits no sheet/);
+    ).toMatch(/^#N\/A parts, row 2 \(Side\), 22 in × 7 1\/2 in, fits no sheet/);
   });
 });

@@ -98,6 +98,6 @@ describe("LAYOUT(parts, stock, kerf, trim, effort, unit)", () => {
           ],
         ),
       ),
-    ).toBe("#N/A row 2, 10 in × 10 in, fits no sheet of its stock.");
+    ).toBe("#N/A parts, row 2, 10 in × 10 in, fits no sheet of its stock.");
   });
 });

@@ -40,22 +40,22 @@ const FAULTS: [string, unknown[], string][] = [
   [
     "a part whose grain may not turn, wider than the sheet",
     [parts(SIDE, ["Door", 20, 60, 1, "length"]), stock(SHEET)],
-    "#N/A Door, 20 in × 60 in, fits no sheet of its stock, the way its grain allows.",
+    "#N/A parts, row 3 (Door), 20 in × 60 in, fits no sheet of its stock, the way its grain allows.",
   ],
   [
     "a part whose grain lies across, longer than the sheet is wide",
     [parts(["Door", 60, 20, 1, "width"]), stock(SHEET)],
-    "#N/A Door, 60 in × 20 in, fits no sheet of its stock, the way its grain allows.",
+    "#N/A parts, row 2 (Door), 60 in × 20 in, fits no sheet of its stock, the way its grain allows.",
   ],
   [
     "a part that fits neither way",
     [parts(["Door", "96 1/8", 20, 1]), stock(SHEET)],
-    "#N/A Door, 96 1/8 in × 20 in, fits no sheet of its stock.",
+    "#N/A parts, row 2 (Door), 96 1/8 in × 20 in, fits no sheet of its stock.",
   ],
   [
     "a part that fits the sheet, but not once it is trimmed",
     [parts(["Door", 95, 20, 1]), stock(SHEET), "1/8", 1],
-    "#N/A Door, 95 in × 20 in, fits no sheet of its stock once that is trimmed.",
+    "#N/A parts, row 2 (Door), 95 in × 20 in, fits no sheet of its stock once that is trimmed.",
   ],
   [
     "a grain group longer than the sheet",
@@ -122,7 +122,7 @@ const FAULTS: [string, unknown[], string][] = [
   [
     "none available",
     [parts(SIDE), stock([96, 48, "", "none"])],
-    "#N/A Side fits only stock of which none is available.",
+    "#N/A parts, row 2 (Side) fits only stock of which none is available.",
   ],
   [
     "too few available",

@@ -26,14 +26,14 @@ describe("SHEETS(parts, stock, kerf, trim, effort, unit)", () => {
     expect([count("47 15/16"), count(48), count(48, 0)]).toEqual([1, 2, 1]);
     expect(column(sheets(parts(["Whole", "95 1/2", "47 1/2", 1, ""]), SHEET, 0.125, "1/4"), "Sheets")).toEqual([1]);
     expect(shown(() => sheets(parts(["Whole", "95 33/64", "47 1/2", 1, ""]), SHEET, 0.125, "1/4"))).toMatch(
-      /^#N\/A Whole, 95 33\/64 in × 47 1\/2 in, fits no sheet/,
+      /^#N\/A parts, row 2 \(Whole\), 95 33\/64 in × 47 1\/2 in, fits no sheet/,
     );
   });
 
   test("grain keeps a part from turning; none in the stock frees it", () => {
     const tall = parts(["Door", 60, 20, 1, "width"]);
     expect(shown(() => sheets(tall))).toMatch(
-      /^#N\/A Door, 60 in × 20 in, fits no sheet of its stock, the way its grain allows\./,
+      /^#N\/A parts, row 2 \(Door\), 60 in × 20 in, fits no sheet of its stock, the way its grain allows\./,
     );
     expect(
       column(

@@ -115,11 +115,12 @@ function shape(problem: Problem, whole: Exact, sizes: readonly SheetSize[], { ro
   return { w, h, ways, member: { row: laid } };
 }
 
-function tooLarge(parts: readonly Part[], { stock, trim }: Problem, sizes: readonly SheetSize[]): Fault {
+function tooLarge(parts: readonly Part[], { parts: all, stock, trim }: Problem, sizes: readonly SheetSize[]): Fault {
   const { name, drawer, length, width, grain, grainGroup, from } = parts[0]!;
   const rows = stock.filter((_, s) => (from ? from.includes(s) : true) && sizes[s]!.available > 0);
-  if (rows.length === 0) return new Fault("sheets.noneAvailable", { part: name, drawer });
-  const data = { part: name, drawer, length, width, grain, trim, stock: rows.map((row) => row.name) };
+  const part = { part: name, drawer, index: all.indexOf(parts[0]!) };
+  if (rows.length === 0) return new Fault("sheets.noneAvailable", part);
+  const data = { ...part, length, width, grain, trim, stock: rows.map((row) => row.name) };
   return parts.length > 1
     ? new Fault("sheets.groupTooLarge", { ...data, group: grainGroup, count: parts.length })
     : new Fault("sheets.partTooLarge", data);

@@ -14,7 +14,12 @@ export function message(fault: Fault, unit: Unit): string {
 const LENGTHS = `a number, or a text such as 23 7/16, 1' 11 7/16" or 595 mm`;
 
 const BOTH = "in rows {first} and {second}";
-const OF_DRAWER = ({ drawer }: Fault["data"]) => (drawer ? "{part} of {drawer}" : "{part}");
+/** A part as a person finds it: by its row where they typed it, by its drawer where it was planned. */
+function partOf({ row, part, drawer }: Fault["data"]): string {
+  const name = drawer ? "{part} of {drawer}" : "{part}";
+  if (!row) return name;
+  return part === `row ${row}` ? "parts, row {row}" : `parts, row {row} (${name})`;
+}
 
 const CATALOGUE: Record<string, Wording> = {
   "argument.blank": ({ wanted }) =>
@@ -164,19 +169,18 @@ const CATALOGUE: Record<string, Wording> = {
     "{name} finds both rows {first} and {second} of stock, not all of them sheets. Tell them apart by Material or Thickness.",
   "stock.thicknessUnknown": "{part} is of solid wood without a thickness: give it one, or stock, {stock}.",
   "number.negative": '{argument} is {"received"}. It must be 0 or more.',
-  "sheets.noStockFor": ({ row, material, thickness, ...data }) =>
-    (row === undefined ? OF_DRAWER(data) : "parts, row {row} ({part})") +
-    ` finds no stock${material ? " of {material}" : ""}${thickness ? " {thickness} thick" : ""}.`,
+  "sheets.noStockFor": ({ material, thickness, ...data }) =>
+    `${partOf(data)} finds no stock${material ? " of {material}" : ""}${thickness ? " {thickness} thick" : ""}.`,
   "sheets.noStock": "stock is blank: there is nothing to cut from.",
   "sheets.partTooLarge": (data) =>
-    `${OF_DRAWER(data)}, {length} × {width}, fits no sheet of its stock${isZero(data.trim as Rational) ? "" : " once that is trimmed"}${data.grain === "any" ? "" : ", the way its grain allows"}.`,
+    `${partOf(data)}, {length} × {width}, fits no sheet of its stock${isZero(data.trim as Rational) ? "" : " once that is trimmed"}${data.grain === "any" ? "" : ", the way its grain allows"}.`,
   "sheets.groupTooLarge": 'The parts of grain group {"group"} in one row fit no sheet of their stock.',
-  "sheets.noneAvailable": (data) => `${OF_DRAWER(data)} fits only stock of which none is available.`,
+  "sheets.noneAvailable": (data) => `${partOf(data)} fits only stock of which none is available.`,
   "sheets.stockExhausted": "No way was found to cut all parts from the stock that is available.",
   "sheets.priceMissing":
     "stock, {stock} has no price, and others have. Give it one, or Available where it is an offcut of yours.",
   "sheets.priceNegative": "stock, {stock} has a price below 0.",
-  "sheets.quantityNotWhole": (data) => `${OF_DRAWER(data)} is wanted {"received"} times. It must be a whole number.`,
+  "sheets.quantityNotWhole": (data) => `${partOf(data)} is wanted {"received"} times. It must be a whole number.`,
   "sheets.availableNotWhole": 'stock, {stock} has {"received"} available. It must be a whole number.',
   "sheets.tooFine":
     "The sizes of parts and stock are too fine to be laid out together: round them to what a saw can cut.",

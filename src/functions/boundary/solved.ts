@@ -1,4 +1,4 @@
-import { keyOf, type Rational } from "../../core/length";
+import { Fault, keyOf, orElse, type Rational } from "../../core/length";
 import { solve, stockUses, type Effort, type Solution, type StockUse } from "../../core/sheets";
 import { Memo } from "./memo";
 import type { SheetRows } from "./sheet-groups";
@@ -18,18 +18,26 @@ const takings = new Memo<readonly StockUse[]>(1200);
 /** The layout of a group. */
 export const solved = (group: SheetRows, cutting: Cutting): Solution => {
   const key = keyOfProblem(group, cutting);
-  return layouts.of(key, () => solve({ ...group, ...cutting }, cutting.effort));
+  return layouts.of(key, () => solveRows(group, cutting));
 };
 
 /** What the layout of a group takes of each row of stock. It pushes no whole layout out of memory. */
 export function usesOf(group: SheetRows, cutting: Cutting): readonly StockUse[] {
   const key = keyOfProblem(group, cutting);
   return takings.of(key, () =>
-    stockUses(layouts.get(key) ?? solve({ ...group, ...cutting }, cutting.effort)).map(
-      ({ largestOffcut: _, ...use }) => use,
-    ),
+    stockUses(layouts.get(key) ?? solveRows(group, cutting)).map(({ largestOffcut: _, ...use }) => use),
   );
 }
+
+/** A part that was typed is named with its row. */
+const solveRows = (group: SheetRows, cutting: Cutting): Solution =>
+  orElse(
+    () => solve({ ...group, ...cutting }, cutting.effort),
+    ({ code, data }): never => {
+      const part = group.parts[data.index as number];
+      throw new Fault(code, part && !part.planned ? { ...data, row: part.row } : data);
+    },
+  );
 
 /** All that an answer depends on; what parts and stock are called does not matter to it. */
 function keyOfProblem({ parts, stock }: SheetRows, { kerf, trim, effort }: Cutting): string {
