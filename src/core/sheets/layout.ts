@@ -57,7 +57,7 @@ export function stockUses(solution: Solution): StockUse[] {
   return problem.stock.flatMap(({ length, width, price }, stock) => {
     const used = sheets.filter((sheet) => sheet.stock === stock);
     if (used.length === 0) return [];
-    const parts = used.flatMap(({ piece }) => [...piecesOf(piece)].filter(({ part }) => part));
+    const parts = used.flatMap(({ piece }) => piecesOf(piece).filter(({ part }) => part));
     const area = parts.reduce((sum, piece) => add(sum, areaOf(piece, exact)), ZERO);
     const count = ratio(used.length);
     const [largest] = left.filter((offcut) => offcut.stock === stock).sort((a, b) => size(b.piece) - size(a.piece));
@@ -83,14 +83,16 @@ const areaOf = ({ length, width }: Piece, exact: Solution["exact"]): Rational =>
 
 function located({ sheets, exact }: Solution, which: (piece: Piece) => boolean): (Offcut & { piece: Piece })[] {
   return sheets.flatMap(({ stock, piece: sheet }, index) =>
-    [...piecesOf(sheet)].filter(which).map((piece) => ({
-      sheet: index + 1,
-      stock,
-      fromLeft: lengthOf(piece.x, exact),
-      fromBottom: lengthOf(piece.y, exact),
-      length: lengthOf(piece.length, exact),
-      width: lengthOf(piece.width, exact),
-      piece,
-    })),
+    piecesOf(sheet)
+      .filter(which)
+      .map((piece) => ({
+        sheet: index + 1,
+        stock,
+        fromLeft: lengthOf(piece.x, exact),
+        fromBottom: lengthOf(piece.y, exact),
+        length: lengthOf(piece.length, exact),
+        width: lengthOf(piece.width, exact),
+        piece,
+      })),
   );
 }

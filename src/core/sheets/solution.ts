@@ -46,7 +46,8 @@ export interface Least {
 export const isOffcut = (piece: Piece): boolean => !piece.part && !piece.cut;
 
 /** A piece and all that are cut from it, each before its own. */
-export function* piecesOf(piece: Piece): Generator<Piece> {
-  yield piece;
-  for (const child of piece.cut?.into ?? []) yield* piecesOf(child);
+export function piecesOf(piece: Piece, all: Piece[] = []): Piece[] {
+  all.push(piece);
+  for (const child of piece.cut?.into ?? []) piecesOf(child, all);
+  return all;
 }

@@ -29,7 +29,7 @@ function* sheetFlaws({ problem, exact }: Solution, { stock, piece }: Solution["s
     piece.length === row.length - 2 * trim &&
     piece.width === row.width - 2 * trim;
   if (!inside) yield "it is not the trimmed sheet";
-  const all = [...piecesOf(piece)];
+  const all = piecesOf(piece);
   const parts = all.filter(({ part }) => part);
   for (const each of all) yield* cutFlaws(each, exact);
   for (const each of parts) yield* partFlaws(each, problem, exact, stock);
@@ -105,9 +105,7 @@ function* groupFlaws({ problem, exact, sheets }: Solution): Generator<string> {
     if (group === undefined) continue;
     const order = rowOf(problem.parts, group);
     const rows = sheets.map(({ piece, stock }) => {
-      const members = [...piecesOf(piece)].filter(
-        ({ part }) => part && problem.parts[part.index]?.grainGroup === group,
-      );
+      const members = piecesOf(piece).filter(({ part }) => part && problem.parts[part.index]?.grainGroup === group);
       const along = rowsAmong(members, order, exact.kerf, "x");
       const count = along * order.length;
       if (count === members.length || problem.stock[stock]?.grain !== "none") return along;

@@ -48,8 +48,10 @@ function orderOf({ kinds }: Model, run: number, random: Random): number[] {
   const measure = measures[run % measures.length]!;
   // The first round is undisturbed; later ones raise each measure by up to a half.
   const keys = kinds.map((_, k) => measure(k) * (run < measures.length ? 1 : 64 + random.below(32)));
-  const order = kinds.map((_, k) => k).sort((a, b) => keys[b]! - keys[a]! || a - b);
-  return order.flatMap((k) => Array<number>(kinds[k]!.count).fill(k));
+  const pieces: number[] = [];
+  for (const k of kinds.map((_, k) => k).sort((a, b) => keys[b]! - keys[a]! || a - b))
+    for (let copies = kinds[k]!.count; copies > 0; copies--) pieces.push(k);
+  return pieces;
 }
 
 /** Free offcuts come first in all but one: the best for its cost, the largest, the cheapest, each size first in turn. */
