@@ -4,18 +4,22 @@ import { OWN_FUNCTIONS } from "../edit/ownFunctions";
 import { ALTERNATES } from "./alternates";
 import { BENCH } from "./bench";
 import { DRAWERS } from "./drawers";
-import { CHECKS, CUT_LIST, JOB, PLAN, WORKINGS } from "./plan";
+import { CHECKS, CUT_LIST, HARDWARE, JOB, MOUNTING, PLAN, WORKINGS } from "./plan";
 import { PRICE_GRID } from "./priceGrid";
 import { PRICES } from "./prices";
 import { QUOTE } from "./quote";
 import { SAW } from "./saw";
+import { CUTS, SHEETS } from "./sheetGoods";
 import { STYLES, type Style } from "./styles";
 import { WHAT_IF } from "./whatIf";
 
 /** The workbook that is open at the start: a bicycle workshop's parts bench, invented. */
 export const PARTS_BENCH: WorkbookDefinition<Style> = {
   styles: STYLES,
-  sheets: [BENCH, DRAWERS, WHAT_IF, SAW, PLAN, CUT_LIST, CHECKS, WORKINGS, JOB, PRICES, QUOTE, PRICE_GRID, ALTERNATES],
+  sheets: [
+    ...[BENCH, DRAWERS, WHAT_IF, SAW, PLAN, CUT_LIST, SHEETS, CUTS, HARDWARE, MOUNTING, CHECKS, WORKINGS],
+    ...[JOB, PRICES, QUOTE, PRICE_GRID, ALTERNATES],
+  ],
 };
 
 /** The same as an .xlsx file that nobody has worked out yet: whoever opens it does. */

@@ -1,10 +1,10 @@
-import type { RowDefinition, SheetDefinition } from "../author/index";
+import type { RowDefinition, RuleDefinition, SheetDefinition } from "../author/index";
 import { cell, gap, row, tall } from "./cells";
-import type { Style } from "./styles";
+import { LOOKS, type Style } from "./styles";
 
 /** The bench as the two tables that plan whole cabinets take. */
 export const OPENINGS = "Job!A4:H7";
-export const STANDARDS = "Job!A10:B22";
+export const STANDARDS = "Job!A10:B23";
 
 const COLUMNS = ["Opening", "Width", "Height", "Depth", "Drawers", "Side thickness", "Bottom thickness", "Bottom fit"];
 
@@ -22,6 +22,7 @@ export const STANDARD_ROWS: [name: string, formula: string][] = [
   ["groove depth", "=Bench!B25"],
   ["slide", '=IF(ISNUMBER(Bench!B26),"",Bench!B26)'],
   ["side clearance", '=IF(ISNUMBER(Bench!B26),Bench!B26,"")'],
+  ["kerf", "=Saw!B5"],
 ];
 
 /** The measured openings one a row, and the standards as two columns: tables for the functions of whole plans. */
@@ -84,6 +85,28 @@ export const CUT_LIST: SheetDefinition<Style> = spilled({
   rows: 40,
 });
 
+export const MOUNTING: SheetDefinition<Style> = spilled({
+  name: "Mounting",
+  title: "Slides and fronts in their places",
+  subtitle:
+    "Spacers stand on the floor of the opening; fronts past the box as seen from the front. Tie cabinets to the wall first: open drawers tip them.",
+  formula: `=DRAWER.MOUNTING(${OPENINGS},${STANDARDS})`,
+  styles: ["key", ...Array<Style>(10).fill("result"), "number"],
+  widths: [10, 12, 13, 17, 14, 21, 23, 17, 13, 15, 13, 14],
+  rows: 18,
+});
+
+export const HARDWARE: SheetDefinition<Style> = spilled({
+  name: "Hardware",
+  title: "What to buy besides the sheets",
+  subtitle: "Slides, pulls and the screws of every joint. The slides’ own data sheet comes first.",
+  formula: `=DRAWER.HARDWARE(${OPENINGS},${STANDARDS})`,
+  styles: ["key", "result", "amount", "label", "words"],
+  widths: [24, 11, 9, 9, 62],
+  rows: 36,
+  rules: [{ area: "C6:C41", when: "=IF(ISNUMBER($C6),$C6=INT($C6))", look: LOOKS.whole }],
+});
+
 export const CHECKS: SheetDefinition<Style> = spilled({
   name: "Checks",
   title: "Before the first cut",
@@ -118,6 +141,7 @@ interface Spilled {
   widths: number[];
   rows: number;
   height?: number;
+  rules?: RuleDefinition[];
 }
 
 /** A sheet of one spilled table, with room to grow. */
@@ -131,10 +155,11 @@ function spilled({
   widths,
   rows,
   height,
+  rules = [],
 }: Spilled): SheetDefinition<Style> {
   const last = String.fromCharCode(64 + Math.max(styles.length, 4));
   const header = styles.map((style, c) =>
-    cell(style === "result" || style === "number" ? "column" : "columnText", c === 0 ? formula : null),
+    cell(["result", "number", "amount"].includes(style) ? "column" : "columnText", c === 0 ? formula : null),
   );
   const body = Array.from({ length: rows }, (): RowDefinition<Style> => {
     const cells = row(...styles.map((style) => cell(style, null)));
@@ -145,6 +170,7 @@ function spilled({
     widths,
     selected: "A5",
     merged: [`A1:${last}1`, `A2:${last}2`],
+    rules,
     rows: [
       tall(36, cell("title", title)),
       row(cell("subtitle", subtitle)),

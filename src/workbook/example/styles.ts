@@ -105,6 +105,8 @@ export const STYLES = {
   pass: { borders: hair, format: "0", horizontal: "left", vertical: "center" },
   key: { borders: hair, font: { bold: true }, vertical: "center" },
   number: { borders: hair, format: "0", horizontal: "right", vertical: "center", indent: 1 },
+  amount: { borders: hair, format: "#,##0.0_)", horizontal: "right", vertical: "center" },
+  percent: { borders: hair, format: "0 %_)", horizontal: "right", vertical: "center" },
   note: { font: { color: SOFT }, horizontal: "left", vertical: "center", indent: 1 },
   plainNote: { font: { color: SOFT }, vertical: "top", wrap: true },
   caution: {

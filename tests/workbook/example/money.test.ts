@@ -129,7 +129,7 @@ describe("the sheet Price grid", () => {
   test("has in each cell the total of a quote for that opening alone", () => {
     const { row, column } = parseCell("H30")!;
     const own =
-      '=DRAWER.QUOTE(CHOOSE({1,2,3,4;5,6,7,8},"Width","Height","Depth","Drawers",24,26.25,23.25,4),Job!A10:B22,Prices!A4:H10,Prices!A12:B32)';
+      '=DRAWER.QUOTE(CHOOSE({1,2,3,4;5,6,7,8},"Width","Height","Depth","Drawers",24,26.25,23.25,4),Job!A10:B23,Prices!A4:H10,Prices!A12:B32)';
     workbook.put({ sheet: sheetNumber("Price grid"), row, column, content: { formula: own } });
     expect(spilled("Price grid", "H30").at(-1)![5]).toBe(value("Price grid", "E17"));
   });

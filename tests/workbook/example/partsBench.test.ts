@@ -77,8 +77,8 @@ describe("the parts bench", () => {
     await read.xlsx.load(Buffer.from(bytes) as never);
     expect(read.worksheets.map(({ name }) => name)).toEqual(PARTS_BENCH.sheets.map(({ name }) => name));
     expect(read.worksheets.map(({ name }) => name)).toEqual([
-      ...["Bench", "Drawers", "What if", "Saw", "Plan", "Cut list", "Checks", "Workings", "Job"],
-      ...["Prices", "Quote", "Price grid", "Alternates"],
+      ...["Bench", "Drawers", "What if", "Saw", "Plan", "Cut list", "Sheets", "Cuts", "Hardware", "Mounting"],
+      ...["Checks", "Workings", "Job", "Prices", "Quote", "Price grid", "Alternates"],
     ]);
     const bench = read.getWorksheet("Bench")!;
     expect(bench.getCell("B29").result).toBe(17);
@@ -111,6 +111,23 @@ describe("the parts bench", () => {
     expect(value("Cut list", "A6")).toBe("Side");
     expect(value("Checks", "B6")).toBe("look");
     expect(value("Workings", "A6")).toBe("Opening width");
+  });
+
+  test("buys the sheets that it quotes, lays every piece of the cut list on one, and cuts each out", () => {
+    const { results } = new EditedWorkbook(bytes).calculate();
+    const table = (name: string, row = 4): unknown[][] => {
+      const sheet = PARTS_BENCH.sheets.findIndex((one) => one.name === name);
+      return results.find((found) => found.sheet === sheet && found.row === row && found.column === 0)!.values.slice(1);
+    };
+    const quoted = table("Quote", 8).filter(([section, item]) => section === "Sheets" && item !== "Subtotal");
+    expect(table("Sheets").map((row) => [row[3], row[7]])).toEqual(quoted.map((row) => [row[2], row[5]]));
+    const pieces = table("Cut list").reduce((sum, row) => sum + (row[2] as number), 0);
+    const layout = table("Sheets", 18);
+    expect(layout).toHaveLength(pieces);
+    const bought = table("Sheets").reduce((sum, row) => sum + (row[3] as number), 0);
+    for (const rows of [layout, table("Cuts")]) expect(new Set(rows.map(([sheet]) => sheet)).size).toBe(bought);
+    expect(table("Hardware")[0]!.slice(0, 3)).toEqual(["Side-mount slide", 22, 8]);
+    expect(table("Mounting").map(([drawer]) => drawer)).toEqual(table("Plan").map(([drawer]) => drawer));
   });
 
   test("is the same file where it is opened before anybody has worked it out, and saved", () => {

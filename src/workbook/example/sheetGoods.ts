@@ -1,0 +1,73 @@
+import type { SheetDefinition } from "../author/index";
+import { cell, gap, row, spilled, tall } from "./cells";
+import { STOCK } from "./prices";
+import type { Style } from "./styles";
+
+/** The cut list on the sheets of the price list, with the kerf of the saw. */
+const ASKED = `'Cut list'!A5#,${STOCK},Saw!$B$5,0,"quick"`;
+
+/** How far down the tables may grow. */
+const ROOM = { sheets: 10, layout: 120, cuts: 240 };
+
+/** How many sheets to buy, and where each part lies on them. */
+export const SHEETS: SheetDefinition<Style> = {
+  name: "Sheets",
+  widths: [11, 12, 14, 24, 15, 14, 12, 12, 18],
+  selected: "A5",
+  merged: ["A1:I1", "A2:I2"],
+  rows: [
+    tall(36, cell("title", "Sheets to buy")),
+    row(
+      cell(
+        "subtitle",
+        "The cut list on the stock of the sheet Prices. Every cut runs from edge to edge; least possible is proven.",
+      ),
+    ),
+    gap(),
+    gap(),
+    ...spilled(
+      `=DRAWER.SHEETS(${ASKED})`,
+      ["columnText", "column", "columnText", "column", "column", "column", "column", "column", "columnText"],
+      ["key", "result", "words", "number", "number", "number", "percent", "money", "words"],
+      ROOM.sheets,
+      19.5,
+    ),
+    gap(),
+    tall(27, cell("section", "Where each part lies"), ...Array.from({ length: 8 }, () => cell("section", null))),
+    row(cell("subtitle", "From the lower left corner, left to right along the sheet’s length.")),
+    ...spilled(
+      `=DRAWER.LAYOUT(${ASKED})`,
+      [...Array<Style>(4).fill("columnText"), ...Array<Style>(4).fill("column"), "columnText"],
+      ["pass", "label", "label", "label", "result", "result", "result", "result", "words"],
+      ROOM.layout,
+      19.5,
+    ),
+  ],
+};
+
+/** The sheets cut up, cut by cut. */
+export const CUTS: SheetDefinition<Style> = {
+  name: "Cuts",
+  widths: [8, 7, 11, 11, 32, 96],
+  selected: "A5",
+  merged: ["A1:F1", "A2:E2", "A3:F3"],
+  rows: [
+    tall(36, cell("title", "Cutting the sheets up")),
+    tall(
+      52,
+      cell(
+        "caution",
+        "A whole sheet wants two people or a good support on both sides. Guard and riving knife on, push block where the hand would come near; the saw’s manual and your local codes come first.",
+      ),
+    ),
+    row(cell("subtitle", "rip: along the sheet’s length. Setting: what is kept. Equal settings stand together.")),
+    gap(),
+    ...spilled(
+      `=DRAWER.CUTS(${ASKED})`,
+      ["columnText", "columnText", "columnText", "column", "columnText", "columnText"],
+      ["pass", "pass", "label", "result", "words", "words"],
+      ROOM.cuts,
+      19.5,
+    ),
+  ],
+};
