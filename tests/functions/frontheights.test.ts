@@ -53,10 +53,13 @@ describe("FRONTHEIGHTS(face_height, drawers, gap, top_reveal, bottom_reveal, ste
       -2,
       `drawers is -2. A lone whole number is a count of fronts, from 1 to 100; one front of a fixed height has its mark, as 3" or 80 mm.`,
     ],
-    ["5; tall", `drawers, item 2 is "tall". It can be a length, as 5 1/2, or parts of what is left, as 2 parts.`],
+    [
+      "5; tall",
+      `drawers, item 2 is "tall". It can be a length, as 5 1/2, or parts of what is left, as 2 parts; a count stands alone.`,
+    ],
     [
       "5; 2 in parts",
-      `drawers, item 2 is "2 in parts". It can be a length, as 5 1/2, or parts of what is left, as 2 parts.`,
+      `drawers, item 2 is "2 in parts". It can be a length, as 5 1/2, or parts of what is left, as 2 parts; a count stands alone.`,
     ],
     ["5; 0 parts", `drawers, item 2 is "0 parts". It must be more than 0.`],
     ["5; -1", `drawers, item 2 is "-1". It must be more than 0.`],

@@ -217,7 +217,7 @@ describe("PLAN(openings, standards): an opening that cannot be planned", () => {
   test.each([
     [
       ["A", 18, 10, 20.5, "5; tall"],
-      `openings, row 2, Drawers, item 2 is "tall". It can be a length, as 5 1/2, or parts of what is left, as 2 parts.`,
+      `openings, row 2, Drawers, item 2 is "tall". It can be a length, as 5 1/2, or parts of what is left, as 2 parts; a count stands alone.`,
     ],
     [
       ["A", 18, 10, 20.5, "30; 1 part"],

@@ -86,7 +86,7 @@ describe("PRICE(openings, standards, stock, rates, [drawers])", () => {
     [
       "a word",
       "some",
-      'drawers, item 1 is "some". It can be a length, as 5 1/2, or parts of what is left, as 2 parts.',
+      'drawers, item 1 is "some". It can be a length, as 5 1/2, or parts of what is left, as 2 parts; a count stands alone.',
     ],
   ])("%s is refused", (_, drawers, message) => expectValueError(() => price(drawers), message));
 

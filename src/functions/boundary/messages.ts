@@ -100,7 +100,7 @@ const CATALOGUE: Record<string, Wording> = {
     '{argument} is {count}. A lone whole number is a count of fronts, from 1 to {most}; one front of a fixed height has its mark, as 3" or 80 mm.',
   "drawers.tooMany": "{argument} lists {count} fronts. At most {most} are allowed.",
   "drawers.unreadable":
-    '{argument}, item {place} is {"text"}. It can be a length, as 5 1/2, or parts of what is left, as 2 parts.',
+    '{argument}, item {place} is {"text"}. It can be a length, as 5 1/2, or parts of what is left, as 2 parts; a count stands alone.',
   "drawers.notPositive": ({ item }) =>
     `{argument}, item {place} is ${typeof item === "string" ? '{"item"}' : "{item}"}. It must be more than 0.`,
 
