@@ -65,14 +65,11 @@ function outcomeOf({ name, values }: Alternate, { openings, unit, stock, rates }
     const price = rates && quoteOf(done, rates).total;
     return { drawers, sheets, total: price, volume: insideVolume(done.plan, unit) };
   };
-  return {
-    name,
-    ...orElse(
-      () => ({ made: made() }),
-      (fault) => ({ fault }),
-    ),
-    findings,
-  };
+  const outcome = orElse(
+    () => ({ made: made() }),
+    (fault) => ({ fault }),
+  );
+  return { name, findings, ...outcome };
 }
 
 function rowOf({ name, findings, fault, made }: Outcome, all: readonly Outcome[], unit: Unit): CellResult[] {
@@ -104,5 +101,6 @@ function rowOf({ name, findings, fault, made }: Outcome, all: readonly Outcome[]
 function firstOf(findings: Outcome["findings"], all: readonly Outcome[]): string {
   const isCommon = (words: string): boolean => all.every((one) => one.findings.some((other) => other.words === words));
   const rank = ({ level, words }: Told): number => (level === "stop" ? 0 : 2) + Number(isCommon(words));
-  return [...findings].sort((a, b) => rank(a) - rank(b))[0]?.words ?? "";
+  const ranks = findings.map(rank);
+  return findings[ranks.indexOf(Math.min(...ranks))]?.words ?? "";
 }

@@ -57,10 +57,10 @@ function chargesOf(
 
 /** Offcuts without a price are free where anything has one; where nothing has one, it was forgotten. */
 function refuseUnpriced({ stock }: SheetRows, all: readonly AnyStockRow[]): void {
-  const forgotten = (
-    all.some(({ price }) => price) ? stock.filter(({ available }) => available === undefined) : stock
-  )[0];
-  if (forgotten && stock.every(({ price }) => !price)) throw new Fault("stock.priceMissing", { stock: forgotten.name });
+  if (stock.some(({ price }) => price)) return;
+  const free = all.some(({ price }) => price);
+  const forgotten = stock.find(({ available }) => !free || available === undefined);
+  if (forgotten) throw new Fault("stock.priceMissing", { stock: forgotten.name });
 }
 
 /** A part as the table that PARTS gives would bring it to SHEETS, so that both lay out the same. */

@@ -1,13 +1,13 @@
 import { bought, type Item, type ItemName, type Purpose } from "../../core/drawer";
 import { multiply, toDouble, unitsIn, type Rational, type Unit } from "../../core/length";
+import { measureWord } from "./quote";
 import { len, titled, worded, type Template, type Wording } from "./wording";
 import { lengthResult, type CellResult } from "./result";
 
 /** A row of the hardware list: item, size, quantity, its unit, and what it is for. */
 export function hardwareRow(item: Item, unit: Unit): CellResult[] {
   const size = item.size ? lengthResult(item.size, unit) : "";
-  const measure = item.unit !== "length" ? item.unit : unit === "in" ? "foot" : "metre";
-  return [titled(item.name), size, toDouble(bought(item, unit)), measure, note(item, unit)];
+  return [titled(item.name), size, toDouble(bought(item, unit)), measureWord(item.unit, unit), note(item, unit)];
 }
 
 function note(item: Item, unit: Unit): string {

@@ -9,7 +9,7 @@ export const quoteRows = ({ lines }: Quote, unit: Unit): CellResult[][] =>
     section,
     itemOf(what, unit),
     quantity ? toDouble(quantity) : "",
-    measure ? (MEASURES[measure]?.[unit] ?? measure) : "",
+    measure ? measureWord(measure, unit) : "",
     rate ? toDouble(rate) : "",
     amount ? toDouble(amount) : "",
   ]);
@@ -38,8 +38,12 @@ function itemOf(what: What, unit: Unit): string {
   }
 }
 
-/** Measures that go by another name in a quote. */
-const MEASURES: { [M in NonNullable<Line["unit"]>]?: Record<Unit, string> } = {
+/** What a quantity is counted in, by the name that it has in a quote and a hardware list. */
+export const measureWord = (measure: Measure, unit: Unit): string => MEASURES[measure]?.[unit] ?? measure;
+
+type Measure = NonNullable<Line["unit"]>;
+
+const MEASURES: { [M in Measure]?: Record<Unit, string> } = {
   length: { in: "foot", mm: "metre" },
   area: { in: "square foot", mm: "square metre" },
   percent: { in: "%", mm: "%" },

@@ -6,8 +6,11 @@ type Row = RowDefinition<Style>;
 
 export const cell = (style: Style, content: string | number | null): Cell => ({ style, content });
 
+/** The usual air. */
+const HEIGHT = 19.5;
+
 /** A row with the usual air; `null` leaves a cell empty. */
-export const row = (...cells: (Cell | null)[]): Row => ({ height: 19.5, cells });
+export const row = (...cells: (Cell | null)[]): Row => ({ height: HEIGHT, cells });
 
 export const gap = (): Row => ({ height: 12, cells: [] });
 
@@ -22,10 +25,13 @@ export const heading = (title: string, columns: string[], remark = ""): Row =>
   tall(27, cell("section", title), ...columns.map((name) => cell("column", name)), cell("remark", remark));
 
 /** A formula that spills a table: styles of its headings, then of each row below that it may reach. */
-export const spilled = (formula: string, headings: Style[], cells: Style[], rows: number, height: number): Row[] => [
+export const spilled = (formula: string, headings: Style[], cells: Style[], rows: number, height = HEIGHT): Row[] => [
   tall(27, ...headings.map((style, i) => cell(style, i === 0 ? formula : null))),
   ...Array.from({ length: rows }, () => tall(height, ...cells.map((style) => cell(style, null)))),
 ];
+
+/** Asks whether a cell holds a whole number. */
+export const isWhole = (address: string): string => `=IF(ISNUMBER(${address}),${address}=INT(${address}))`;
 
 /** Marks the number in an area that no other is less than, or greater than. */
 export function best(area: string, than: "<" | ">"): RuleDefinition {

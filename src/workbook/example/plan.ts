@@ -1,5 +1,5 @@
 import type { RowDefinition, RuleDefinition, SheetDefinition } from "../author/index";
-import { cell, gap, row, tall } from "./cells";
+import { cell, gap, isWhole, row, spilled, tall } from "./cells";
 import { LOOKS, type Style } from "./styles";
 
 /** The bench as the two tables that plan whole cabinets take. */
@@ -65,7 +65,7 @@ function openingRow(column: string, i: number): RowDefinition<Style> {
   );
 }
 
-export const PLAN: SheetDefinition<Style> = spilled({
+export const PLAN: SheetDefinition<Style> = tableSheet({
   name: "Plan",
   title: "Every drawer",
   subtitle: "Inches. Heights are measured up from the floor of the opening.",
@@ -75,7 +75,7 @@ export const PLAN: SheetDefinition<Style> = spilled({
   rows: 18,
 });
 
-export const CUT_LIST: SheetDefinition<Style> = spilled({
+export const CUT_LIST: SheetDefinition<Style> = tableSheet({
   name: "Cut list",
   title: "Every piece to cut",
   subtitle: "Length runs with the grain. Cut one box, try it in its opening, then cut the rest.",
@@ -85,7 +85,7 @@ export const CUT_LIST: SheetDefinition<Style> = spilled({
   rows: 40,
 });
 
-export const MOUNTING: SheetDefinition<Style> = spilled({
+export const MOUNTING: SheetDefinition<Style> = tableSheet({
   name: "Mounting",
   title: "Slides and fronts in their places",
   subtitle:
@@ -96,7 +96,7 @@ export const MOUNTING: SheetDefinition<Style> = spilled({
   rows: 18,
 });
 
-export const HARDWARE: SheetDefinition<Style> = spilled({
+export const HARDWARE: SheetDefinition<Style> = tableSheet({
   name: "Hardware",
   title: "What to buy besides the sheets",
   subtitle: "Slides, pulls and the screws of every joint. The slides’ own data sheet comes first.",
@@ -104,10 +104,10 @@ export const HARDWARE: SheetDefinition<Style> = spilled({
   styles: ["key", "result", "amount", "label", "words"],
   widths: [24, 11, 9, 9, 62],
   rows: 36,
-  rules: [{ area: "C6:C41", when: "=IF(ISNUMBER($C6),$C6=INT($C6))", look: LOOKS.whole }],
+  rules: [{ area: "C6:C41", when: isWhole("$C6"), look: LOOKS.whole }],
 });
 
-export const CHECKS: SheetDefinition<Style> = spilled({
+export const CHECKS: SheetDefinition<Style> = tableSheet({
   name: "Checks",
   title: "Before the first cut",
   subtitle: "stop: it cannot be built so, or not well. look: see for yourself.",
@@ -118,7 +118,7 @@ export const CHECKS: SheetDefinition<Style> = spilled({
   height: 36,
 });
 
-export const WORKINGS: SheetDefinition<Style> = spilled({
+export const WORKINGS: SheetDefinition<Style> = tableSheet({
   name: "Workings",
   title: "How a size came about",
   subtitle: "Type a drawer’s label, and read the sum behind each of its sizes.",
@@ -129,7 +129,7 @@ export const WORKINGS: SheetDefinition<Style> = spilled({
   rows: 36,
 });
 
-interface Spilled {
+interface TableSheet {
   name: string;
   title: string;
   subtitle: string;
@@ -145,7 +145,7 @@ interface Spilled {
 }
 
 /** A sheet of one spilled table, with room to grow. */
-function spilled({
+function tableSheet({
   name,
   title,
   subtitle,
@@ -156,15 +156,9 @@ function spilled({
   rows,
   height,
   rules = [],
-}: Spilled): SheetDefinition<Style> {
+}: TableSheet): SheetDefinition<Style> {
   const last = String.fromCharCode(64 + Math.max(styles.length, 4));
-  const header = styles.map((style, c) =>
-    cell(["result", "number", "amount"].includes(style) ? "column" : "columnText", c === 0 ? formula : null),
-  );
-  const body = Array.from({ length: rows }, (): RowDefinition<Style> => {
-    const cells = row(...styles.map((style) => cell(style, null)));
-    return height ? { ...cells, height } : cells;
-  });
+  const headings = styles.map((style) => (["result", "number", "amount"].includes(style) ? "column" : "columnText"));
   return {
     name,
     widths,
@@ -176,8 +170,7 @@ function spilled({
       row(cell("subtitle", subtitle)),
       gap(),
       ask ? row(cell("label", ask[0]), cell("inputWord", ask[1])) : gap(),
-      tall(27, ...header),
-      ...body,
+      ...spilled(formula, headings, styles, rows, height),
     ],
   };
 }

@@ -1,5 +1,5 @@
 import type { RowDefinition, RuleDefinition, RuleLook, SheetDefinition } from "../author/index";
-import { cell, gap, row, spilled, tall } from "./cells";
+import { cell, gap, isWhole, row, spilled, tall } from "./cells";
 import { OPENINGS, STANDARDS } from "./plan";
 import { RATES, STOCK } from "./prices";
 import { LOOKS, type Style } from "./styles";
@@ -33,7 +33,7 @@ export const QUOTE: SheetDefinition<Style> = {
   rules: [
     ...lines("A", "A", `=$A${FIRST}=$A${TOP}`, LOOKS.again),
     ...lines("B", "B"),
-    ...lines("C", "C", `=IF(ISNUMBER($C${FIRST}),$C${FIRST}=INT($C${FIRST}))`, LOOKS.whole),
+    ...lines("C", "C", isWhole(`$C${FIRST}`), LOOKS.whole),
     ...lines("D", "F"),
   ],
   rows: [

@@ -30,7 +30,6 @@ export const SHEETS: SheetDefinition<Style> = {
       ["columnText", "column", "columnText", "column", "column", "column", "column", "column", "columnText"],
       ["key", "result", "words", "number", "number", "number", "percent", "money", "words"],
       ROOM.sheets,
-      19.5,
     ),
     gap(),
     tall(27, cell("section", "Where each part lies"), ...Array.from({ length: 8 }, () => cell("section", null))),
@@ -40,7 +39,6 @@ export const SHEETS: SheetDefinition<Style> = {
       [...Array<Style>(4).fill("columnText"), ...Array<Style>(4).fill("column"), "columnText"],
       ["pass", "label", "label", "label", "result", "result", "result", "result", "words"],
       ROOM.layout,
-      19.5,
     ),
   ],
 };
@@ -67,7 +65,6 @@ export const CUTS: SheetDefinition<Style> = {
       ["columnText", "columnText", "columnText", "column", "columnText", "columnText"],
       ["pass", "pass", "label", "result", "words", "words"],
       ROOM.cuts,
-      19.5,
     ),
   ],
 };

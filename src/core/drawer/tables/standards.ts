@@ -23,17 +23,18 @@ const anySign = length("any");
 const rail = open(lengthOr("positive", "none"));
 
 /** So many, or as many as the rule of the trade says. */
-const countOrAuto =
-  (most: number): Kind<number | "auto"> =>
-  ({ value }, unit) =>
-    sameWord(value, "auto") ? "auto" : numberCell(0, most, true)({ value }, unit);
+function countOrAuto(most: number): Kind<number | "auto"> {
+  const count = numberCell(0, most, true);
+  return (typed, unit) => (sameWord(typed.value, "auto") ? "auto" : count(typed, unit));
+}
 
 /** A length, or what the rule of the trade gives for the stock. */
 const lengthOrAuto = lengthOr("positive", "auto");
 
 /** Places to line up with, or none. */
+const lines = lengths();
 const linesOrNone: Kind<Rational[] | "none"> = (typed, unit) =>
-  sameWord(typed.value, "none") ? "none" : lengths()(typed, unit);
+  sameWord(typed.value, "none") ? "none" : lines(typed, unit);
 
 /**
  * What a shop always does: the names of the standards table, and of the columns that hold for one opening alone.
