@@ -1,12 +1,13 @@
 import { Fault, type Typed } from "../../core/length";
 import { IncomingError } from "./cell-error";
+import { isInvocation } from "./invocation";
 
 /** What a cell holds once the host's wrapping is off. */
 export type Cell = Typed;
 
 /**
  * Takes off what hosts put round a value: `[[v]]` for a reference to one cell, `{type, basicValue}` for a value with
- * a format. Errors in whatever shape are thrown as `IncomingError`.
+ * a format. The host's own object is a blank. Errors in whatever shape are thrown as `IncomingError`.
  * @throws Fault `argument.range` for several cells, `argument.unsupported` for a picture, a data card or the like
  */
 export function readCell(raw: unknown): Cell {
@@ -18,6 +19,7 @@ export function readCell(raw: unknown): Cell {
   const error = errorText(raw);
   if (error) throw new IncomingError(error);
   if (typeof raw !== "object" || raw === null) return { value: raw };
+  if (isInvocation(raw)) return { value: null };
   if (raw instanceof Date) throw new Fault("argument.date");
   const { type, basicValue, numberFormat } = raw as Wrapped;
   if (type === "Empty") return { value: null };
