@@ -1,5 +1,5 @@
-import type { Cell } from "../engine/index";
-import { CellError } from "../engine/index";
+import { CellError, type Cell, type Scalar } from "../engine/index";
+import type { ErrorCode } from "../formula/errorCodes";
 import { shifted, toTyped } from "./formulaText";
 
 /** What stands in a cell as a person put it there: a formula with its equals sign, a value, or null. */
@@ -23,3 +23,11 @@ export function contentOf(cell: Cell | undefined): Content {
   }
   return value instanceof CellError ? value.code : value;
 }
+
+/** What a value is in a cell: a text that reads as one of the old error values is that error, as it is where it is typed. */
+export function valueOf(content: Exclude<Content, { formula: string }>): Scalar {
+  return typeof content === "string" && TYPED_ERRORS.has(content) ? new CellError(content as ErrorCode) : content;
+}
+
+/** The error values that a file holds as such, and that a person may type. */
+const TYPED_ERRORS = new Set(["#NULL!", "#DIV/0!", "#VALUE!", "#REF!", "#NAME?", "#NUM!", "#N/A"]);

@@ -2,7 +2,7 @@ import { contains } from "../address";
 import { cellKey, createEngine, type Book, type Cell, type Engine, type Outcome, type Scalar } from "../engine/index";
 import { CellError } from "../engine/index";
 import { openWorkbook, type OpenWorkbook } from "../xlsx/openWorkbook";
-import { contentOf, isFormula, sameContent, type Content } from "./content";
+import { contentOf, isFormula, sameContent, valueOf, type Content } from "./content";
 import { formulaKind } from "./formulaKind";
 import { toStored } from "./formulaText";
 import { InchLengths } from "./inchLengths";
@@ -129,7 +129,7 @@ function own(cell: Cell): Cell {
 }
 
 function cellOf({ row, column, content }: CellEdit): Cell {
-  if (!isFormula(content)) return { row, column, value: content };
+  if (!isFormula(content)) return { row, column, value: valueOf(content) };
   const text = toStored(content.formula);
   const area = { top: row, left: column, bottom: row, right: column };
   return {

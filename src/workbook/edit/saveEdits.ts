@@ -5,7 +5,7 @@ import { withoutCells } from "../xlsx/calcChain";
 import { openWorkbook, type OpenWorkbook } from "../xlsx/openWorkbook";
 import type { CellText, SheetText } from "../xlsx/sheetText";
 import { writeArchive } from "../xlsx/writeZip";
-import { isFormula } from "./content";
+import { isFormula, valueOf } from "./content";
 import { provideDynamicMark } from "./dynamicMark";
 import { FractionStyles } from "./fractionStyles";
 import type { CellEdit } from "./editedWorkbook";
@@ -47,7 +47,7 @@ function withEdits(bytes: Uint8Array, edits: readonly CellEdit[]): Uint8Array {
 }
 
 function newContent({ row, column, content, isFraction }: CellEdit, mark: string | undefined): NewContent {
-  if (!isFormula(content)) return { row, column, value: content, isFraction };
+  if (!isFormula(content)) return { row, column, value: valueOf(content), isFraction };
   const text = toStored(content.formula);
   const isDynamic = formulaKind(text) === "dynamic";
   return { row, column, formula: text, array: isDynamic, mark: isDynamic ? mark : undefined };

@@ -2,16 +2,15 @@ import { cellName } from "../address";
 import { cellKey, CellError, type Scalar } from "../engine/index";
 import { writtenValue } from "../xlsx/cellValue";
 import { applyEdits, type Edit } from "../xlsx/edits";
-import { readSheet } from "../xlsx/readSheet";
+import { placeCells } from "../xlsx/place-cells";
 import type { CellText, SheetText } from "../xlsx/sheetText";
 import { withAttributes } from "../xlsx/tagText";
-import { writeSheet } from "../xlsx/writeSheet";
 import { encodeEscapes, escapeText } from "../xlsx/xml";
 import { shifted } from "./formulaText";
 
 /** What a cell shall hold from now on: a value (null: nothing), a formula as it is stored, or its own formula anew. */
 export type NewContent = { row: number; column: number } & (
-  | { value: Exclude<Scalar, CellError>; isFraction?: boolean }
+  | { value: Scalar; isFraction?: boolean }
   | { formula: string; array: boolean; mark: string | undefined }
   | { keepsFormula: true }
 );
@@ -25,22 +24,29 @@ export function writeContents(
   contents: readonly NewContent[],
   fractionStyle: (base: number) => number,
 ): string {
-  const filled = contents.filter((content) => !("value" in content && content.value === null));
-  const known = new Set(sheet.rows.flatMap((row) => row.cells).map((cell) => cellKey(cell.row, cell.column)));
-  // Cells that are not there yet are made first, empty of meaning; then every cell can be written in its place.
-  const fresh = filled.filter(({ row, column }) => !known.has(cellKey(row, column)));
-  const made = writeSheet(
-    sheet,
-    fresh.map(({ row, column }) => ({ row, column, value: 0, writesValue: true })),
-  );
-  const present = readSheet(made, sheet.part, new Set());
   const byKey = new Map(contents.map((content) => [cellKey(content.row, content.column), content]));
-  const edits: Edit[] = [];
-  for (const cell of present.rows.flatMap((row) => row.cells)) {
-    const content = byKey.get(cellKey(cell.row, cell.column));
-    if (content) edits.push(rewritten(present, cell, content, fractionStyle));
+  const edits: Edit[] = unshared(sheet, byKey);
+  const fresh = new Map(byKey);
+  for (const cell of sheet.rows.flatMap((row) => row.cells)) {
+    const key = cellKey(cell.row, cell.column);
+    const content = byKey.get(key);
+    fresh.delete(key);
+    if (content) edits.push(rewritten(sheet, cell, content, fractionStyle));
   }
-  return applyEdits(made, [...edits, ...unshared(present, byKey)]);
+  const made = [...fresh.values()].flatMap((content) =>
+    "keepsFormula" in content || ("value" in content && content.value === null)
+      ? []
+      : [{ row: content.row, column: content.column, text: newCell(sheet, content, fractionStyle) }],
+  );
+  return applyEdits(sheet.text, [...edits, ...placeCells(sheet, made)]);
+}
+
+/** What is written into a cell, whatever stood there. */
+type Written = Exclude<NewContent, { keepsFormula: true }>;
+
+function newCell(sheet: SheetText, content: Written, fractionStyle: (base: number) => number): string {
+  const tag = `<${sheet.prefix}c r="${cellName(content.row, content.column)}"/>`;
+  return cellElement(sheet, tag, content, fractionStyle);
 }
 
 function rewritten(
@@ -49,10 +55,9 @@ function rewritten(
   content: NewContent,
   fractionStyle: (base: number) => number,
 ): Edit {
-  const { start, end, tagEnd } = cell;
-  const { prefix, text } = sheet;
+  const { start, end, tagEnd, formula } = cell;
+  const { text } = sheet;
   if ("keepsFormula" in content) {
-    const { formula } = cell;
     const tag = text.slice(formula!.start, formula!.tagEnd);
     return {
       start: formula!.start,
@@ -60,19 +65,29 @@ function rewritten(
       text: withAttributes(tag, { ref: cellName(cell.row, cell.column) }),
     };
   }
+  return { start, end, text: cellElement(sheet, text.slice(start, tagEnd), content, fractionStyle) };
+}
+
+/** A cell's element, with the attributes that its start tag has had. */
+function cellElement(
+  { prefix }: SheetText,
+  before: string,
+  content: Written,
+  fractionStyle: (base: number) => number,
+): string {
   const isFormula = "formula" in content;
   const value = isFormula ? writtenValue(new CellError("#NAME?")) : writtenContent(content.value, prefix);
-  const style = "value" in content && content.isFraction ? styled(text.slice(start, tagEnd), fractionStyle) : {};
-  const tag = withAttributes(text.slice(start, tagEnd).replace(/\s*\/>$/, ">"), {
+  const style = "value" in content && content.isFraction ? styled(before, fractionStyle) : {};
+  const tag = withAttributes(before.replace(/\s*\/>$/, ">"), {
     t: value?.type ?? null,
     cm: isFormula ? (content.mark ?? null) : null,
     vm: null,
     ...style,
   });
-  if (!isFormula && content.value === null) return { start, end, text: tag.replace(/>$/, "/>") };
-  const formula = isFormula ? formulaElement(content, cell, prefix) : "";
+  if (!isFormula && content.value === null) return tag.replace(/>$/, "/>");
+  const formula = isFormula ? formulaElement(content, prefix) : "";
   const inside = isFormula ? `<${prefix}v>${value!.text}</${prefix}v>` : value!.text;
-  return { start, end, text: `${tag}${formula}${inside}</${prefix}c>` };
+  return `${tag}${formula}${inside}</${prefix}c>`;
 }
 
 function styled(tag: string, fractionStyle: (base: number) => number): { s: string } | object {
@@ -81,16 +96,13 @@ function styled(tag: string, fractionStyle: (base: number) => number): { s: stri
   return style === base ? {} : { s: String(style) };
 }
 
-function formulaElement(content: Extract<NewContent, { formula: string }>, cell: CellText, prefix: string): string {
-  const array = content.array ? ` t="array" ref="${cellName(cell.row, cell.column)}"` : "";
+function formulaElement(content: Extract<NewContent, { formula: string }>, prefix: string): string {
+  const array = content.array ? ` t="array" ref="${cellName(content.row, content.column)}"` : "";
   return `<${prefix}f${array}>${escapeText(encodeEscapes(content.formula))}</${prefix}f>`;
 }
 
 /** A typed text is stored in the cell itself, so that the list of shared texts stays as it is. */
-function writtenContent(
-  value: Exclude<Scalar, CellError>,
-  prefix: string,
-): { type: string | null; text: string } | undefined {
+function writtenContent(value: Scalar, prefix: string): { type: string | null; text: string } | undefined {
   if (value === null) return undefined;
   if (typeof value === "string") {
     const text = escapeText(encodeEscapes(value));

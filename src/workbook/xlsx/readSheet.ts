@@ -7,8 +7,9 @@ import { decodeEscapes, readXml, type Tag } from "./xml";
 
 /** Reads a worksheet part and remembers where everything stands. */
 export function readSheet(text: string, part: string, dynamicMarks: ReadonlySet<string>): SheetText {
+  const data = { start: -1, end: -1, tagEnd: -1, inner: -1, selfClosing: false };
   const reader = new SheetReader(
-    { part, text, prefix: "", rows: [], dataEnd: -1, merged: [], hiddenRows: new Set() },
+    { part, text, prefix: "", rows: [], data, merged: [], hiddenRows: new Set() },
     dynamicMarks,
   );
   readXml(text, part, reader);
@@ -33,9 +34,11 @@ class SheetReader {
   open = (tag: Tag): void => {
     if (this.inData) return this.openInData(tag);
     const { name, attributes } = tag;
+    if (name === "worksheet") this.openSheet(tag);
     if (name === "sheetData") {
       this.inData = true;
-      this.sheet.prefix = tag.prefix;
+      const { start, end, selfClosing } = tag;
+      this.sheet.data = { start, end, tagEnd: end, inner: end, selfClosing };
     }
     const area = attributes.ref === undefined ? undefined : parseArea(attributes.ref);
     if (!area) return;
@@ -52,10 +55,10 @@ class SheetReader {
   };
 
   close = (name: string, _prefix: string, start: number, end: number): void => {
-    if (!this.inData) return;
+    if (!this.inData) return this.closeOutside(name, end);
     if (name === "sheetData") {
       this.inData = false;
-      this.sheet.dataEnd = start;
+      Object.assign(this.sheet.data, { inner: start, end });
     } else if (name === "row" && this.row) {
       Object.assign(this.row, { inner: start, end });
       this.row = undefined;
@@ -64,6 +67,22 @@ class SheetReader {
       this.cell = undefined;
     } else if (this.cell) this.closeInCell(this.cell, name, end);
   };
+
+  private openSheet({ prefix, end, selfClosing }: Tag): void {
+    this.sheet.prefix = prefix;
+    // Nothing can be written into a sheet that closes itself; none but a broken file has one.
+    if (selfClosing) throw new FileFault(`The file's part ${shown(this.sheet.part)} is empty.`);
+    this.placeOfData(end);
+  }
+
+  /** A sheet without the element for its rows gets it after what must stand before it (ECMA-376, 18.3.1.99). */
+  private closeOutside(name: string, end: number): void {
+    if (BEFORE_DATA.has(name) && this.sheet.data.start === this.sheet.data.end) this.placeOfData(end);
+  }
+
+  private placeOfData(at: number): void {
+    this.sheet.data = { start: at, end: at, tagEnd: at, inner: at, selfClosing: true };
+  }
 
   private openInData(tag: Tag): void {
     if (tag.name === "row") this.openRow(tag);
@@ -139,3 +158,5 @@ class SheetReader {
     return new FileFault(`The file's part ${shown(this.sheet.part)} has its ${shown(what)} out of order.`);
   }
 }
+
+const BEFORE_DATA = new Set(["sheetPr", "dimension", "sheetViews", "sheetFormatPr", "cols"]);

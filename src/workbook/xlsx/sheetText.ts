@@ -41,6 +41,14 @@ export interface RowText extends Place {
   cells: CellText[];
 }
 
+/** The element that holds the rows. */
+export interface DataText extends Place {
+  /** Where its start tag ends, and where its end tag begins. */
+  tagEnd: number;
+  inner: number;
+  selfClosing: boolean;
+}
+
 /** A sheet's text with the places of everything that recalculation reads or writes. */
 export interface SheetText {
   part: string;
@@ -48,8 +56,8 @@ export interface SheetText {
   /** The prefix of its elements, with the colon. */
   prefix: string;
   rows: RowText[];
-  /** Where `sheetData`'s end tag begins. */
-  dataEnd: number;
+  /** Where the rows stand; where an element for them would stand, if the sheet has none. */
+  data: DataText;
   dimension?: Place & { area: Area };
   merged: Area[];
   hiddenRows: Set<number>;

@@ -2,7 +2,8 @@ import { areaName, cellName, sameArea, type Area } from "../address";
 import type { Scalar } from "../engine/values";
 import { writtenValue } from "./cellValue";
 import { applyEdits, type Edit } from "./edits";
-import type { CellText, RowText, SheetText } from "./sheetText";
+import { placeCells } from "./place-cells";
+import type { CellText, SheetText } from "./sheetText";
 import { withAttributes } from "./tagText";
 
 /** What one cell shall hold: a value, or nothing where a spilled one has gone; and what its array formula fills. */
@@ -18,51 +19,20 @@ export interface CellChange {
 /** The sheet's text with the changes in it. Everything else keeps every character. */
 export function writeSheet(sheet: SheetText, changes: readonly CellChange[]): string {
   const rows = new Map(sheet.rows.map((row) => [row.row, row]));
-  const edits: Edit[] = [];
-  const fresh = changes.filter((change) => change.value !== null && !hasCell(rows.get(change.row), change.column));
-  for (const [row, inRow] of byRow(changes)) {
-    const existing = rows.get(row);
-    if (existing) edits.push(...rowEdits(sheet, existing, inRow));
-    else edits.push(newRow(sheet, row, inRow));
-  }
-  const dimension = dimensionEdit(sheet, fresh);
-  if (dimension) edits.push(dimension);
-  return applyEdits(
-    sheet.text,
-    edits.filter((edit) => edit.text !== "" || edit.end > edit.start),
-  );
-}
-
-function byRow(changes: readonly CellChange[]): [number, CellChange[]][] {
-  const rows = new Map<number, CellChange[]>();
-  for (const change of changes) {
-    const row = rows.get(change.row);
-    if (row) row.push(change);
-    else rows.set(change.row, [change]);
-  }
-  for (const row of rows.values()) row.sort((a, b) => a.column - b.column);
-  return [...rows].sort(([a], [b]) => a - b);
-}
-
-function rowEdits(sheet: SheetText, row: RowText, changes: CellChange[]): Edit[] {
-  const cells = new Map(row.cells.map((cell) => [cell.column, cell]));
-  const fresh = changes.filter((change) => !cells.has(change.column) && change.value !== null);
+  const columns = new Map<number, Map<number, CellText>>();
+  const cellAt = (row: number, column: number): CellText | undefined => {
+    let cells = columns.get(row);
+    if (!cells) columns.set(row, (cells = new Map(rows.get(row)?.cells.map((cell) => [cell.column, cell]))));
+    return cells.get(column);
+  };
   const edits = changes.flatMap((change) => {
-    const cell = cells.get(change.column);
+    const cell = cellAt(change.row, change.column);
     return cell ? cellEdits(sheet, cell, change) : [];
   });
-  if (row.selfClosing) {
-    if (fresh.length === 0) return edits;
-    const tag = sheet.text.slice(row.start, row.end).replace(/\s*\/>$/, ">");
-    const cellsText = fresh.map((change) => newCell(sheet, change)).join("");
-    return [{ start: row.start, end: row.end, text: `${tag}${cellsText}</${sheet.prefix}row>` }];
-  }
-  for (const change of fresh) {
-    const next = row.cells.find((cell) => cell.column > change.column);
-    const at = next?.start ?? row.cells.at(-1)?.end ?? row.tagEnd;
-    edits.push({ start: at, end: at, text: newCell(sheet, change) });
-  }
-  return edits;
+  const fresh = changes
+    .filter(({ row, column, value }) => value !== null && !cellAt(row, column))
+    .map((change) => ({ ...change, text: newCell(sheet, change) }));
+  return applyEdits(sheet.text, [...edits, ...placeCells(sheet, fresh)]);
 }
 
 function cellEdits(sheet: SheetText, cell: CellText, change: CellChange): Edit[] {
@@ -97,43 +67,4 @@ function newCell(sheet: SheetText, change: CellChange): string {
   const mark = type ? ` t="${type}"` : "";
   const { prefix } = sheet;
   return `<${prefix}c r="${cellName(change.row, change.column)}"${mark}><${prefix}v>${text}</${prefix}v></${prefix}c>`;
-}
-
-function newRow(sheet: SheetText, row: number, changes: CellChange[]): Edit {
-  const cells = changes.filter((change) => change.value !== null).map((change) => newCell(sheet, change));
-  const next = firstAfter(sheet.rows, row);
-  const at = next?.start ?? sheet.rows.at(-1)?.end ?? sheet.dataEnd;
-  const { prefix } = sheet;
-  const text = cells.length === 0 ? "" : `<${prefix}row r="${row + 1}">${cells.join("")}</${prefix}row>`;
-  return { start: at, end: at, text };
-}
-
-function firstAfter(rows: readonly RowText[], row: number): RowText | undefined {
-  let low = 0;
-  let high = rows.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (rows[middle]!.row > row) high = middle;
-    else low = middle + 1;
-  }
-  return rows[low];
-}
-
-function hasCell(row: RowText | undefined, column: number): boolean {
-  return row?.cells.some((cell) => cell.column === column) ?? false;
-}
-
-/** The range in use grows where a spill makes cells beyond it; it never shrinks, for emptied cells are still there. */
-function dimensionEdit(sheet: SheetText, fresh: readonly CellChange[]): Edit | undefined {
-  if (!sheet.dimension) return undefined;
-  const { start, end } = sheet.dimension;
-  const area = { ...sheet.dimension.area };
-  for (const { row, column } of fresh) {
-    area.top = Math.min(area.top, row);
-    area.left = Math.min(area.left, column);
-    area.bottom = Math.max(area.bottom, row);
-    area.right = Math.max(area.right, column);
-  }
-  if (sameArea(area, sheet.dimension.area)) return undefined;
-  return { start, end, text: withAttributes(sheet.text.slice(start, end), { ref: areaName(area) }) };
 }

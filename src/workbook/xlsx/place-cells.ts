@@ -1,0 +1,111 @@
+import { areaName, sameArea } from "../address";
+import type { Edit } from "./edits";
+import type { RowText, SheetText } from "./sheetText";
+import { withAttributes } from "./tagText";
+
+/** A cell that the sheet does not have yet, as the element that is to stand there. */
+export interface NewCell {
+  row: number;
+  column: number;
+  text: string;
+}
+
+/** The edits that put new cells into a sheet's text, each in its place; rows are made for them where they lack. */
+export function placeCells(sheet: SheetText, cells: readonly NewCell[]): Edit[] {
+  if (cells.length === 0) return [];
+  const rows = new Map(sheet.rows.map((row) => [row.row, row]));
+  const edits: Edit[] = [];
+  const newRows: { row: number; text: string }[] = [];
+  for (const [row, inRow] of byRow(cells)) {
+    const existing = rows.get(row);
+    if (existing) edits.push(...rowEdits(sheet, existing, inRow));
+    else newRows.push({ row, text: element(sheet, "row", ` r="${row + 1}"`, textsOf(inRow)) });
+  }
+  return [...edits, ...rowsEdits(sheet, newRows), ...dimensionEdit(sheet, cells)];
+}
+
+function byRow(cells: readonly NewCell[]): [number, NewCell[]][] {
+  const rows = new Map<number, NewCell[]>();
+  for (const cell of cells) {
+    const row = rows.get(cell.row);
+    if (row) row.push(cell);
+    else rows.set(cell.row, [cell]);
+  }
+  for (const row of rows.values()) row.sort((a, b) => a.column - b.column);
+  return [...rows].sort(([a], [b]) => a - b);
+}
+
+function rowsEdits(sheet: SheetText, rows: { row: number; text: string }[]): Edit[] {
+  const { data } = sheet;
+  if (data.selfClosing) {
+    if (rows.length === 0) return [];
+    const inside = rows.map(({ text }) => text).join("");
+    const tag = sheet.text.slice(data.start, data.tagEnd).replace(/\s*\/>$/, ">");
+    const text = tag === "" ? element(sheet, "sheetData", "", inside) : `${tag}${inside}</${nameIn(tag)}>`;
+    return [{ start: data.start, end: data.end, text }];
+  }
+  return rows.map(({ row, text }) => {
+    const next = firstAfter(sheet.rows, row);
+    const at = next?.start ?? sheet.rows.at(-1)?.end ?? data.inner;
+    return { start: at, end: at, text };
+  });
+}
+
+function rowEdits(sheet: SheetText, row: RowText, fresh: NewCell[]): Edit[] {
+  const { start, tagEnd, end, cells } = row;
+  const tag = spanning(sheet.text.slice(start, tagEnd), fresh);
+  if (row.selfClosing) {
+    const opened = tag.replace(/\s*\/>$/, ">");
+    return [{ start, end, text: `${opened}${textsOf(fresh)}</${nameIn(tag)}>` }];
+  }
+  const edits = fresh.map(({ column, text }): Edit => {
+    const next = cells.find((cell) => cell.column > column);
+    const at = next?.start ?? cells.at(-1)?.end ?? tagEnd;
+    return { start: at, end: at, text };
+  });
+  return tag === sheet.text.slice(start, tagEnd) ? edits : [{ start, end: tagEnd, text: tag }, ...edits];
+}
+
+/** A row may say from which column to which it has cells; where it does, it goes on telling the truth. */
+function spanning(tag: string, fresh: readonly NewCell[]): string {
+  const spans = /\sspans\s*=\s*["'](\d+):(\d+)["']/.exec(tag);
+  if (!spans) return tag;
+  const [first, last] = [Number(spans[1]), Number(spans[2])];
+  const from = Math.min(first, ...fresh.map(({ column }) => column + 1));
+  const to = Math.max(last, ...fresh.map(({ column }) => column + 1));
+  return from === first && to === last ? tag : withAttributes(tag, { spans: `${from}:${to}` });
+}
+
+/** The range in use grows where cells are made beyond it; it never shrinks, for emptied cells are still there. */
+function dimensionEdit(sheet: SheetText, fresh: readonly NewCell[]): Edit[] {
+  if (!sheet.dimension) return [];
+  const { start, end } = sheet.dimension;
+  const area = { ...sheet.dimension.area };
+  for (const { row, column } of fresh) {
+    area.top = Math.min(area.top, row);
+    area.left = Math.min(area.left, column);
+    area.bottom = Math.max(area.bottom, row);
+    area.right = Math.max(area.right, column);
+  }
+  if (sameArea(area, sheet.dimension.area)) return [];
+  return [{ start, end, text: withAttributes(sheet.text.slice(start, end), { ref: areaName(area) }) }];
+}
+
+function firstAfter(rows: readonly RowText[], row: number): RowText | undefined {
+  let low = 0;
+  let high = rows.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (rows[middle]!.row > row) high = middle;
+    else low = middle + 1;
+  }
+  return rows[low];
+}
+
+const textsOf = (cells: readonly NewCell[]): string => cells.map(({ text }) => text).join("");
+
+const element = ({ prefix }: SheetText, name: string, attributes: string, inside: string): string =>
+  `<${prefix}${name}${attributes}>${inside}</${prefix}${name}>`;
+
+/** The name in a start tag, its prefix included. */
+const nameIn = (tag: string): string => /^<([^\s/>]+)/.exec(tag)![1]!;
