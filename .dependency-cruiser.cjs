@@ -56,6 +56,10 @@ module.exports = {
     tsConfig: { fileName: "tsconfig.json" },
     tsPreCompilationDeps: true,
     doNotFollow: { path: "node_modules" },
-    enhancedResolveOptions: { extensions: [".ts", ".js", ".mjs", ".json"] },
+    enhancedResolveOptions: {
+      extensions: [".ts", ".js", ".mjs", ".json"],
+      exportsFields: ["exports"],
+      conditionNames: ["import", "default"],
+    },
   },
 };

@@ -1,18 +1,18 @@
 import {
-  FormulaDataModel,
-  FormulaExecutedStateType,
-  SetArrayFormulaDataMutation,
-  SetFormulaCalculationNotificationMutation,
-  SetFormulaCalculationResultMutation,
-  SetRangeValuesMutation,
-} from "@univerjs/preset-sheets-core";
-import {
   ICommandService,
   IUniverInstanceService,
   ObjectMatrix,
   UniverInstanceType,
   type Workbook,
-} from "@univerjs/presets";
+} from "@univerjs/core";
+import {
+  FormulaDataModel,
+  FormulaExecutedStateType,
+  SetArrayFormulaDataMutation,
+  SetFormulaCalculationNotificationMutation,
+  SetFormulaCalculationResultMutation,
+} from "@univerjs/engine-formula";
+import { SetRangeValuesMutation } from "@univerjs/sheets";
 import { isFormula, type EditedWorkbook } from "../edit/index";
 import { contentOfGrid } from "./cellData";
 import { arraysOf, changedValues } from "./gridResults";

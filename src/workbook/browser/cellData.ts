@@ -1,4 +1,4 @@
-import { CellValueType, type ICellData } from "@univerjs/presets";
+import { CellValueType, type ICellData } from "@univerjs/core";
 import { CellError, type Scalar } from "../engine/index";
 import type { Content } from "../edit/index";
 

@@ -1,5 +1,5 @@
-import { CanceledError, CommandType, ICommandService, ObjectMatrix, type ICellData } from "@univerjs/presets";
-import { SetRangeValuesMutation } from "@univerjs/preset-sheets-core";
+import { CanceledError, CommandType, ICommandService, ObjectMatrix, type ICellData } from "@univerjs/core";
+import { SetRangeValuesMutation } from "@univerjs/sheets";
 import type { Grid } from "./univer";
 
 /**

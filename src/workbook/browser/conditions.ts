@@ -1,5 +1,5 @@
-import { INTERCEPTOR_POINT, SheetInterceptorService } from "@univerjs/preset-sheets-core";
-import { InterceptorEffectEnum, type IStyleData } from "@univerjs/presets";
+import { InterceptorEffectEnum, type IStyleData } from "@univerjs/core";
+import { INTERCEPTOR_POINT, SheetInterceptorService } from "@univerjs/sheets";
 import { isFormula } from "../edit/index";
 import { conditionalLook, type Looked } from "../look/index";
 import { gridChange } from "./gridStyles";

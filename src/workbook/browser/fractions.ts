@@ -1,5 +1,5 @@
-import { INTERCEPTOR_POINT, SheetInterceptorService } from "@univerjs/preset-sheets-core";
-import { InterceptorEffectEnum, CellValueType, type IStyleData } from "@univerjs/presets";
+import { InterceptorEffectEnum, CellValueType, type IStyleData } from "@univerjs/core";
+import { INTERCEPTOR_POINT, SheetInterceptorService } from "@univerjs/sheets";
 import type { OpenInGrid } from "./session";
 import { sheetIndex } from "./snapshot";
 import type { Grid } from "./univer";

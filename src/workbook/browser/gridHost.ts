@@ -1,5 +1,6 @@
-import { IEditorBridgeService, SetRangeValuesCommand, SheetsSelectionsService } from "@univerjs/preset-sheets-core";
-import { ICommandService } from "@univerjs/presets";
+import { ICommandService } from "@univerjs/core";
+import { SetRangeValuesCommand, SheetsSelectionsService } from "@univerjs/sheets";
+import { IEditorBridgeService } from "@univerjs/sheets-ui";
 import { cellName } from "../address";
 import { CellError } from "../engine/index";
 import { isFormula } from "../edit/index";

@@ -1,4 +1,4 @@
-import type { ICellData } from "@univerjs/presets";
+import type { ICellData } from "@univerjs/core";
 import { CellError, type Scalar } from "../engine/index";
 import { cellData } from "./cellData";
 import type { Results } from "./results";

@@ -5,7 +5,7 @@ import {
   VerticalAlign,
   WrapStrategy,
   type IStyleData,
-} from "@univerjs/presets";
+} from "@univerjs/core";
 import type { CellStyle, Side, StyleChange } from "../look/index";
 
 /** The file's cell styles, by their numbers, in the grid's words. */

@@ -1,10 +1,5 @@
-import {
-  AFTER_CELL_EDIT,
-  BEFORE_CELL_EDIT,
-  INumfmtService,
-  SheetInterceptorService,
-} from "@univerjs/preset-sheets-core";
-import { CellValueType } from "@univerjs/presets";
+import { CellValueType } from "@univerjs/core";
+import { AFTER_CELL_EDIT, BEFORE_CELL_EDIT, INumfmtService, SheetInterceptorService } from "@univerjs/sheets";
 import { fraction, fractionText } from "./fractionText";
 import type { Grid } from "./univer";
 

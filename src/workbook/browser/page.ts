@@ -1,4 +1,4 @@
-import { LifecycleService, LifecycleStages } from "@univerjs/presets";
+import { LifecycleService, LifecycleStages } from "@univerjs/core";
 import { partsBenchDraft } from "../example/index";
 import { FileFault } from "../xlsx/fault";
 import type { Host } from "../../taskpane/host/host";

@@ -1,4 +1,4 @@
-import { BooleanNumber, LocaleType, type ICellData, type IWorkbookData, type IWorksheetData } from "@univerjs/presets";
+import { BooleanNumber, LocaleType, type ICellData, type IWorkbookData, type IWorksheetData } from "@univerjs/core";
 import { isFormula, type EditedWorkbook } from "../edit/index";
 import type { Look, SheetLook } from "../look/index";
 import { cellData } from "./cellData";

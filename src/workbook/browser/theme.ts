@@ -1,4 +1,4 @@
-import { defaultTheme, type Theme } from "@univerjs/presets";
+import { defaultTheme, type Theme } from "@univerjs/themes";
 
 /** Walnut for what is selected, in place of the library's blue. */
 export const GRID_THEME: Theme = {

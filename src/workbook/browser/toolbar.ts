@@ -1,5 +1,5 @@
-import { ILayoutService } from "@univerjs/preset-sheets-core";
-import { ICommandService, IUndoRedoService, RedoCommand, UndoCommand } from "@univerjs/presets";
+import { ICommandService, IUndoRedoService, RedoCommand, UndoCommand } from "@univerjs/core";
+import { ILayoutService } from "@univerjs/ui";
 import { part } from "./part";
 import type { Grid } from "./univer";
 import type { Work } from "./work";

@@ -1,25 +1,28 @@
-import "@univerjs/preset-sheets-core/lib/index.css";
-// The public face is put together by these; a bundler leaves them out where they are not named.
-import "@univerjs/sheets/lib/es/facade.js";
-import "@univerjs/ui/lib/es/facade.js";
-import "@univerjs/sheets-ui/lib/es/facade.js";
-import {
-  UniverDocsPlugin,
-  UniverDocsUIPlugin,
-  UniverFormulaEnginePlugin,
-  UniverNetworkPlugin,
-  UniverRenderEnginePlugin,
-  UniverSheetsFormulaPlugin,
-  UniverSheetsFormulaUIPlugin,
-  UniverSheetsNumfmtPlugin,
-  UniverSheetsNumfmtUIPlugin,
-  UniverSheetsPlugin,
-  UniverSheetsUIPlugin,
-  UniverUIPlugin,
-  CalculationMode,
-} from "@univerjs/preset-sheets-core";
-import english from "@univerjs/preset-sheets-core/lib/es/locales/en-US.js";
-import { createUniver, LocaleType, type FUniver, type Univer } from "@univerjs/presets";
+import "@univerjs/design/lib/index.css";
+import "@univerjs/ui/lib/index.css";
+import "@univerjs/docs-ui/lib/index.css";
+import "@univerjs/sheets-ui/lib/index.css";
+import "@univerjs/sheets-formula-ui/lib/index.css";
+import "@univerjs/sheets-numfmt-ui/lib/index.css";
+// These put the public face together.
+import "@univerjs/sheets/facade";
+import "@univerjs/ui/facade";
+import "@univerjs/sheets-ui/facade";
+import { LocaleType, LogLevel, Univer } from "@univerjs/core";
+import { FUniver } from "@univerjs/core/facade";
+import { UniverDocsPlugin } from "@univerjs/docs";
+import { UniverDocsUIPlugin } from "@univerjs/docs-ui";
+import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
+import { UniverRenderEnginePlugin } from "@univerjs/engine-render";
+import { UniverNetworkPlugin } from "@univerjs/network";
+import { UniverSheetsPlugin } from "@univerjs/sheets";
+import { UniverSheetsFormulaPlugin, CalculationMode } from "@univerjs/sheets-formula";
+import { UniverSheetsFormulaUIPlugin } from "@univerjs/sheets-formula-ui";
+import { UniverSheetsNumfmtPlugin } from "@univerjs/sheets-numfmt";
+import { UniverSheetsNumfmtUIPlugin } from "@univerjs/sheets-numfmt-ui";
+import { UniverSheetsUIPlugin } from "@univerjs/sheets-ui";
+import { UniverUIPlugin } from "@univerjs/ui";
+import { english } from "./english";
 import { functionDescriptions } from "./functionDescriptions";
 import { GRID_THEME } from "./theme";
 
@@ -34,47 +37,44 @@ export interface Grid {
  * out, as it is where a worker takes its place, and ours answers instead (see ./calculation).
  */
 export function createGrid(container: HTMLElement, darkMode: boolean): Grid {
-  const { univer, univerAPI } = createUniver({
+  const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: english },
     theme: GRID_THEME,
     darkMode,
-    presets: [
+    logLevel: LogLevel.WARN,
+  });
+  univer.registerPlugins([
+    [UniverNetworkPlugin],
+    [UniverDocsPlugin],
+    [UniverRenderEnginePlugin],
+    [
+      UniverUIPlugin,
+      { container, header: true, toolbar: false, contextMenu: false, headerMenu: false, disableAutoFocus: true },
+    ],
+    [UniverDocsUIPlugin],
+    [UniverFormulaEnginePlugin, { notExecuteFormula: true }],
+    [UniverSheetsPlugin],
+    [
+      UniverSheetsUIPlugin,
       {
-        plugins: [
-          UniverNetworkPlugin,
-          UniverDocsPlugin,
-          UniverRenderEnginePlugin,
-          [
-            UniverUIPlugin,
-            { container, header: true, toolbar: false, contextMenu: false, headerMenu: false, disableAutoFocus: true },
-          ],
-          UniverDocsUIPlugin,
-          [UniverFormulaEnginePlugin, { notExecuteFormula: true }],
-          UniverSheetsPlugin,
-          [
-            UniverSheetsUIPlugin,
-            {
-              formulaBar: true,
-              footer: {
-                sheetBar: true,
-                statisticBar: false,
-                menus: false,
-                zoomSlider: false,
-                addSheetButtonConfig: { show: false },
-              },
-            },
-          ],
-          [UniverSheetsNumfmtPlugin, { disableTextFormatAlert: true, disableTextFormatMark: true }],
-          UniverSheetsNumfmtUIPlugin,
-          [
-            UniverSheetsFormulaPlugin,
-            { description: functionDescriptions(), initialFormulaComputing: CalculationMode.NO_CALCULATION },
-          ],
-          UniverSheetsFormulaUIPlugin,
-        ],
+        formulaBar: true,
+        footer: {
+          sheetBar: true,
+          statisticBar: false,
+          menus: false,
+          zoomSlider: false,
+          addSheetButtonConfig: { show: false },
+        },
       },
     ],
-  });
-  return { univer, api: univerAPI };
+    [UniverSheetsNumfmtPlugin, { disableTextFormatAlert: true, disableTextFormatMark: true }],
+    [UniverSheetsNumfmtUIPlugin],
+    [
+      UniverSheetsFormulaPlugin,
+      { description: functionDescriptions(), initialFormulaComputing: CalculationMode.NO_CALCULATION },
+    ],
+    [UniverSheetsFormulaUIPlugin],
+  ]);
+  return { univer, api: FUniver.newAPI(univer) };
 }
