@@ -1,6 +1,6 @@
 import { contains, sameArea, type Area } from "../address";
 import { CellError, type Outcome, type Question, type Scalar } from "../engine/index";
-import type { EditedWorkbook } from "../edit/index";
+import { FRACTION_FORMAT, type EditedWorkbook } from "../edit/index";
 
 /** What the engine last found, in the words of a grid: values, spilled ranges, messages. */
 export interface Results {
@@ -12,7 +12,7 @@ export interface Results {
   spills: readonly Spill[];
   /** The sentence behind an error, or behind a formula that is not worked out. */
   message(sheet: number, row: number, column: number): string | undefined;
-  /** Whether a cell shows an inch length that one of our functions gave. */
+  /** Whether a cell's value brings the format of a length in inches. */
   isInchLength(sheet: number, row: number, column: number): boolean;
   /** What a formula would give that stands in no cell. */
   ask(question: Question): Scalar;
@@ -34,7 +34,7 @@ export function resultsOf(workbook: EditedWorkbook): Results {
   const messages = keptMessages(outcome);
   const inches = new Set<string>();
   const spills: Spill[] = [];
-  for (const { sheet, row, column, area, values: rows, custom } of outcome.results) {
+  for (const { sheet, row, column, area, values: rows, formats } of outcome.results) {
     values.set(place(sheet, row, column), rows[0]?.[0] ?? 0);
     if (!sameArea(area, { top: row, left: column, bottom: row, right: column }))
       spills.push({ sheet, row, column, area, values: rows });
@@ -42,7 +42,7 @@ export function resultsOf(workbook: EditedWorkbook): Results {
       line.forEach((value, x) => {
         const at = place(sheet, area.top + y, area.left + x);
         if (value instanceof CellError && value.message) messages.set(at, value.message);
-        if (custom && workbook.inchLengths.has(value)) inches.add(at);
+        if (formats?.[y]?.[x] === FRACTION_FORMAT) inches.add(at);
       }),
     );
   }

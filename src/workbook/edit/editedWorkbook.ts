@@ -5,7 +5,7 @@ import { openWorkbook, type OpenWorkbook } from "../xlsx/openWorkbook";
 import { contentOf, isFormula, sameContent, valueOf, type Content } from "./content";
 import { formulaKind } from "./formulaKind";
 import { toStored } from "./formulaText";
-import { InchLengths } from "./inchLengths";
+import { FRACTION_FORMAT } from "./fractionStyles";
 import { OWN_FUNCTIONS } from "./ownFunctions";
 import { saveEdits } from "./saveEdits";
 
@@ -24,8 +24,6 @@ export class EditedWorkbook {
   readonly opened: OpenWorkbook;
   private readonly book: Book;
   private readonly engine: Engine;
-  /** Results that a cell without a format of its own shows as a fraction. */
-  readonly inchLengths = new InchLengths();
   private readonly edits = new Map<string, CellEdit>();
   /** Cells that hold nothing of their own, though the file has what a formula spilled into them. */
   private readonly filled = new Set<string>();
@@ -38,7 +36,7 @@ export class EditedWorkbook {
       ...this.opened.book,
       sheets: this.opened.book.sheets.map((sheet) => ({ ...sheet, cells: new Map(sheet.cells) })),
     };
-    this.engine = createEngine({ functions: this.inchLengths.recorded(OWN_FUNCTIONS) });
+    this.engine = createEngine({ functions: OWN_FUNCTIONS });
     this.dropFilledCells(this.calculate());
   }
 
@@ -85,7 +83,6 @@ export class EditedWorkbook {
   /** Works the workbook out, where something has changed. */
   calculate(): Outcome {
     if (this.outcome) return this.outcome;
-    this.inchLengths.forget();
     this.outcome = this.engine.calculate(this.book);
     return this.outcome;
   }
@@ -128,8 +125,9 @@ function own(cell: Cell): Cell {
   return { ...cell, formula: { ...formula, area: { top: row, left: column, bottom: row, right: column } } };
 }
 
-function cellOf({ row, column, content }: CellEdit): Cell {
-  if (!isFormula(content)) return { row, column, value: valueOf(content) };
+function cellOf({ row, column, content, isFraction }: CellEdit): Cell {
+  if (!isFormula(content))
+    return { row, column, value: valueOf(content), ...(isFraction && { format: FRACTION_FORMAT }) };
   const text = toStored(content.formula);
   const area = { top: row, left: column, bottom: row, right: column };
   return {

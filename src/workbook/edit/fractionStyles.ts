@@ -3,7 +3,10 @@ import { applyEdits, type Edit } from "../xlsx/edits";
 import { withAttributes } from "../xlsx/tagText";
 import { readXml } from "../xlsx/xml";
 
-/** `# ??/??`, which every workbook has by that number (ECMA-376, 18.8.30). */
+/** The format that lengths in inches bring, and that numbers typed as fractions are shown in. */
+export const FRACTION_FORMAT = "# ??/??";
+
+/** The same, which every workbook has by that number (ECMA-376, 18.8.30). */
 const FRACTION = "13";
 
 /** The workbook's cell styles, with fraction formats added to those that are asked for and have no format. */

@@ -2,20 +2,23 @@ import { sameArea, type Area } from "../address";
 import { areaKey, Cells, CIRCLE } from "./cells";
 import type { Book, Question } from "./engine";
 import { Evaluator, type Library } from "./evaluator";
+import { ShownResults } from "./formats/shown-results";
 import { readings } from "./readings";
 import { areaFrom, isOneCell } from "./spills";
 import type { CellState } from "./state";
-import { fail, Unsupported, type Matrix, type Scalar, type Scope, type SheetArea } from "./values";
+import { fail, Unsupported, type Formats, type Matrix, type Scalar, type Scope, type SheetArea } from "./values";
 
 /** Works a workbook out: orders the formulas and runs them, as often as spilled ranges still change. */
 export class Calculation {
   private readonly cells: Cells;
   private readonly evaluator: Evaluator;
+  private readonly shown: ShownResults;
   private readonly finished = new Set<string>();
 
   constructor(book: Book, library: Library, now: Date) {
     this.cells = new Cells(book, library, now, (state) => this.settle(state));
     this.evaluator = new Evaluator(this.cells, library);
+    this.shown = new ShownResults(this.evaluator);
   }
 
   get states(): readonly CellState[] {
@@ -48,6 +51,7 @@ export class Calculation {
     state.kept = reason;
     state.value = state.cell.value;
     state.values = undefined;
+    state.formats = undefined;
     state.area = state.cell.formula.area;
     state.progress = "done";
   }
@@ -132,25 +136,31 @@ export class Calculation {
     const scope = this.scope(state);
     const { cell } = state;
     const { kind, area } = cell.formula;
-    const value = this.evaluator.result(state.prepared.node!, scope);
+    const shown = this.shown.result(state.prepared.node!, scope);
     if (kind === "plain") {
-      state.value = filled(this.evaluator.single(value, scope));
+      const { value, format } = this.shown.single(shown, scope);
+      state.value = filled(value);
+      state.formats = format === undefined ? undefined : [[format]];
       return;
     }
-    const matrix = this.evaluator.matrix(value).map((row) => row.map(filled));
-    if (kind === "fixed") return this.fill(state, area, fitted(matrix, area));
+    const matrix = this.evaluator.matrix(shown.value).map((row) => row.map(filled));
+    const formats = this.shown.formats(shown);
+    if (kind === "fixed") {
+      return this.fill(state, area, fitted(matrix, area, fail("#N/A")), formats && fitted(formats, area, undefined));
+    }
     const target = areaFrom(cell.row, cell.column, matrix.length, matrix[0]!.length);
     const spills = this.cells.spills[state.sheet]!;
     spills.release(state);
     const free =
       isOneCell(target) || spills.isFree(state, target, (row, column) => this.cells.isLiteral(state, row, column));
-    if (free) this.fill(state, target, matrix);
+    if (free) this.fill(state, target, matrix, formats);
     else this.fill(state, areaFrom(cell.row, cell.column, 1, 1), [[fail("#SPILL!")]]);
   }
 
-  private fill(state: CellState, area: Area, values: Matrix): void {
+  private fill(state: CellState, area: Area, values: Matrix, formats?: Formats): void {
     state.area = area;
     state.values = values;
+    state.formats = formats;
     state.value = values[0]![0]!;
     this.cells.spills[state.sheet]!.occupy(state, area);
   }
@@ -189,11 +199,11 @@ function filled(value: Scalar): Scalar {
 }
 
 /** An older array formula's area is fixed: a single row, column or value repeats, what is missing is #N/A. */
-function fitted(matrix: Matrix, area: Area): Matrix {
+function fitted<T>(matrix: readonly (readonly T[])[], area: Area, missing: T): T[][] {
   return Array.from({ length: area.bottom - area.top + 1 }, (_, row) =>
     Array.from({ length: area.right - area.left + 1 }, (_, column) => {
       const line = matrix.length === 1 ? matrix[0]! : matrix[row];
-      return (line && (line.length === 1 ? line[0] : line[column])) ?? fail("#N/A");
+      return (line && (line.length === 1 ? line[0] : line[column])) ?? missing;
     }),
   );
 }

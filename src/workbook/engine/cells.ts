@@ -1,3 +1,4 @@
+import { contains } from "../address";
 import type { Node } from "../formula/nodes";
 import { parseFormula } from "../formula/parse";
 import { cellKey, type Book, type Cell, type Formula, type Table } from "./engine";
@@ -8,7 +9,7 @@ import { Preparation, type Prepared } from "./prepare";
 import type { CellSource } from "./source";
 import { isOneCell, Spills } from "./spills";
 import type { CellState } from "./state";
-import { Reference, Unsupported, type Matrix, type Scalar, type SheetArea } from "./values";
+import { Reference, Unsupported, type Formats, type Matrix, type Scalar, type SheetArea } from "./values";
 
 export const CIRCLE = "refers to itself in a circle";
 
@@ -26,6 +27,8 @@ export class Cells implements CellSource {
   private readonly preparation: Preparation;
   /** Cells that the file shows as filled by an array formula elsewhere. */
   private readonly derived: Map<number, CellState>[];
+  /** Numbers that were typed with a format. */
+  private readonly typedFormats: Cell[][];
   private readonly matrices = new Map<string, Matrix | undefined>();
   /** Values that will not change in this round, by sheet, column and row: most reads end here. */
   private settled: Scalar[][][] = [];
@@ -43,6 +46,9 @@ export class Cells implements CellSource {
     this.names = new Names(book);
     this.spills = book.sheets.map((sheet) => new Spills(sheet));
     this.derived = book.sheets.map(() => new Map());
+    this.typedFormats = book.sheets.map(({ cells }) =>
+      [...cells.values()].filter(({ format }) => format !== undefined),
+    );
     this.preparation = new Preparation({ library, name: (name, sheet) => this.name(name, sheet) });
     this.index = book.sheets.map((sheet, i) => new FormulaIndex(this.statesOf(sheet.cells, i)));
     for (const state of this.states) this.claimDerived(state);
@@ -111,6 +117,28 @@ export class Cells implements CellSource {
     );
     this.matrices.set(key, this.matrices.has(key) ? matrix : undefined);
     return matrix;
+  }
+
+  /** Laid out only where there is one, for most ranges have none. */
+  formats(whole: SheetArea): Formats | undefined {
+    const area = this.clip(whole);
+    let formats: (string | undefined)[][] | undefined;
+    const set = (row: number, column: number, format: string | undefined): void => {
+      if (format === undefined || !contains(area, row, column)) return;
+      formats ??= Array.from({ length: area.bottom - area.top + 1 }, () =>
+        Array.from({ length: area.right - area.left + 1 }, () => undefined),
+      );
+      formats[row - area.top]![column - area.left] = format;
+    };
+    for (const { row, column, format } of this.typedFormats[area.sheet] ?? []) set(row, column, format);
+    for (const states of [this.index[area.sheet]?.within(area), this.spills[area.sheet]?.reachingInto(area)]) {
+      for (const state of states ?? []) {
+        state.formats?.forEach((row, y) =>
+          row.forEach((format, x) => set(state.area.top + y, state.area.left + x, format)),
+        );
+      }
+    }
+    return formats;
   }
 
   clip(area: SheetArea): SheetArea {

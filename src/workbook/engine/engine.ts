@@ -1,5 +1,5 @@
 import type { Area } from "../address";
-import type { Scalar } from "./values";
+import type { Formats, Scalar } from "./values";
 
 /** The workbook's arithmetic. Nobody outside this folder knows which library does it. */
 export interface Engine {
@@ -32,6 +32,8 @@ export interface Cell {
   column: number;
   /** The value that the file holds. */
   value: Scalar;
+  /** The number format that a typed number brings, whatever its cell's own. */
+  format?: string;
   formula?: Formula;
 }
 
@@ -89,6 +91,8 @@ export interface Result {
   column: number;
   /** As large as `area`. A plain formula has one value. */
   values: Scalar[][];
+  /** The number formats that the values bring, likewise; a cell's own format comes first. */
+  formats?: Formats;
   area: Area;
   /** Calls one of the functions that were handed in. */
   custom: boolean;

@@ -6,7 +6,7 @@ import { applyOperator, broadcast, finite } from "./operators";
 import type { CellSource } from "./source";
 import { tableReference } from "./tableAreas";
 import { CellError, fail, isMatrix, Lambda, Reference, Unsupported } from "./values";
-import type { Matrix, Scalar, Scope, Value } from "./values";
+import type { Matrix, Scalar, Scope, Shown, Value } from "./values";
 
 export type { Library, Ordinary, Special } from "./kinds";
 
@@ -97,21 +97,32 @@ export class Evaluator {
   }
 
   call(name: string, args: Node[], scope: Scope): Value {
-    const variable = this.variable(name, scope) ?? this.namedLambda(name, scope);
-    if (variable)
+    const callee = this.callee(name, scope);
+    if (callee)
       return this.invoke(
-        variable.value,
+        callee.value,
         args.map((arg) => this.evaluate(arg, scope)),
       );
     const special = this.library.special(name);
     if (special) return special(this, args, scope);
     const ordinary = this.library.ordinary(name);
     if (!ordinary) throw new Unsupported(`calls ${name}, which is not known here`, [name]);
-    return this.ordinary(
-      ordinary,
-      args.map((arg, i) => this.argument(arg, letter(ordinary, i), scope)),
-      scope,
-    );
+    return this.ordinary(ordinary, this.given(ordinary, args, scope), scope);
+  }
+
+  /** The variable or the defined name that a call calls, if it is none of the library's. */
+  callee(name: string, scope: Scope): { value: Value } | undefined {
+    return this.variable(name, scope) ?? this.namedLambda(name, scope);
+  }
+
+  /** A function's arguments as it takes them. */
+  given(called: Ordinary, args: Node[], scope: Scope): Value[] {
+    return args.map((arg, i) => this.argument(arg, letter(called, i), scope));
+  }
+
+  /** Whether an array is given where a single value is wanted. */
+  isLifted(called: Ordinary, args: Value[]): boolean {
+    return args.some((arg, i) => letter(called, i) === "V" && isMatrix(arg));
   }
 
   /** Calls a function whose arguments are worked out, item by item where a single value is wanted and an array given. */
@@ -136,7 +147,7 @@ export class Evaluator {
     return this.evaluate(callee.body, { ...callee.scope, variables });
   }
 
-  variable(name: string, scope: Scope): { value: Value } | undefined {
+  variable(name: string, scope: Scope): Shown | undefined {
     const wanted = name.toLowerCase();
     for (let at = scope.variables; at; at = at.outer) if (at.name === wanted) return at;
     return undefined;
@@ -162,10 +173,15 @@ export class Evaluator {
   private name(node: Extract<Node, { kind: "name" }>, scope: Scope): Value {
     const variable = node.sheet === undefined ? this.variable(node.name, scope) : undefined;
     if (variable) return variable.value;
-    const sheet = node.sheet === undefined ? scope.sheet : this.cells.sheetIndex(node.sheet);
-    const body = this.cells.name(node.name, sheet ?? scope.sheet);
-    if (!body) return fail("#NAME?");
-    return this.evaluate(body, this.nameScope(scope, sheet ?? scope.sheet));
+    const named = this.named(node, scope);
+    return named ? this.evaluate(named.body, named.scope) : fail("#NAME?");
+  }
+
+  /** What a defined name stands for, and where that is worked out. */
+  named(node: Extract<Node, { kind: "name" }>, scope: Scope): { body: Node; scope: Scope } | undefined {
+    const sheet = (node.sheet === undefined ? undefined : this.cells.sheetIndex(node.sheet)) ?? scope.sheet;
+    const body = this.cells.name(node.name, sheet);
+    return body && { body, scope: this.nameScope(scope, sheet) };
   }
 
   /** Relative references in a defined name count from A1 to the formula's cell. */

@@ -53,7 +53,8 @@ function outcome(calculation: Calculation, rounds: number): Outcome {
       result.kept.push({ ...place, reason: state.kept.message, functions: state.kept.functions });
     } else {
       const values = state.values ?? [[state.value]];
-      result.results.push({ ...place, values, area: state.area, custom: state.prepared.custom });
+      const formats = state.formats && { formats: state.formats };
+      result.results.push({ ...place, values, ...formats, area: state.area, custom: state.prepared.custom });
     }
   }
   return result;

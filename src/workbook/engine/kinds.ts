@@ -1,6 +1,6 @@
 import type { Node } from "../formula/nodes";
 import type { Evaluator } from "./evaluator";
-import type { Scope, Value } from "./values";
+import type { Scope, Shown, Value } from "./values";
 
 /** A function that looks at its arguments before they are worked out: IF, LET, ROW and their like. */
 export type Special = (evaluator: Evaluator, args: Node[], scope: Scope) => Value;
@@ -12,6 +12,8 @@ export type Special = (evaluator: Evaluator, args: Node[], scope: Scope) => Valu
 export interface Ordinary {
   signature: string;
   call(args: Value[], evaluator: Evaluator, scope: Scope): Value;
+  /** The same with the number formats of its result, where it gives any. */
+  shown?(args: Value[], evaluator: Evaluator): Shown;
 }
 
 /** Every function there is. */

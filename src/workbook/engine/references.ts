@@ -1,15 +1,22 @@
 import { contains, MAX_COLUMNS, MAX_ROWS, overlaps, type Area } from "../address";
 import type { Corner } from "../formula/nodes";
 import type { CellSource } from "./source";
-import { fail, Reference, type CellError, type Scalar, type Scope } from "./values";
+import { fail, Reference, type CellError, type Scalar, type Scope, type SheetArea } from "./values";
 
 /** The one cell of a range that is in the formula's own row or column. */
 export function intersect(cells: CellSource, reference: Reference, scope: Scope): Scalar {
+  const cell = intersected(reference, scope);
+  return cell ? cells.read(cell.sheet, cell.top, cell.left) : fail("#VALUE!");
+}
+
+/** Where that cell is. */
+export function intersected(reference: Reference, scope: Scope): SheetArea | undefined {
   const [area, ...others] = reference.areas;
-  if (!area || others.length > 0) return fail("#VALUE!");
+  if (!area || others.length > 0) return undefined;
   const row = area.top === area.bottom ? area.top : scope.row;
   const column = area.left === area.right ? area.left : scope.column;
-  return contains(area, row, column) ? cells.read(area.sheet, row, column) : fail("#VALUE!");
+  const cell = { sheet: area.sheet, top: row, left: column, bottom: row, right: column };
+  return contains(area, row, column) ? cell : undefined;
 }
 
 export function joinReferences(left: Reference, right: Reference): Reference {

@@ -1,7 +1,7 @@
 import type { Area } from "../address";
 import type { Node } from "../formula/nodes";
 import type { Table } from "./engine";
-import type { Matrix, Reference, Scalar, SheetArea } from "./values";
+import type { Formats, Matrix, Reference, Scalar, SheetArea } from "./values";
 
 /** The cells that formulas read, and what a workbook knows by name. */
 export interface CellSource {
@@ -11,6 +11,8 @@ export interface CellSource {
   matrix(area: SheetArea): Matrix;
   /** The same values one by one, row after row. */
   each(area: SheetArea, visit: (value: Scalar) => void): void;
+  /** The number formats that a range's values bring; none where none of them does. */
+  formats(area: SheetArea): Formats | undefined;
   /** The range with whole columns and rows cut to where cells are. */
   clip(area: SheetArea): SheetArea;
   /** What the dynamic array formula in that cell fills. */

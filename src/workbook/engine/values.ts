@@ -50,14 +50,22 @@ export interface Scope {
   variables?: Variables;
 }
 
-export interface Variables {
+export interface Variables extends Shown {
   name: string;
-  value: Value;
   outer?: Variables;
 }
 
 /** `undefined` is an argument that was left out. */
 export type Value = Scalar | Matrix | Reference | Lambda | undefined;
+
+/** Number formats that cells bring with their values, as many as there are cells; one for a lone value. */
+export type Formats = readonly (readonly (string | undefined)[])[];
+
+/** A value with the number formats that it brings. */
+export interface Shown {
+  value: Value;
+  formats?: Formats;
+}
 
 /** Thrown where a formula asks for what the engine lacks: its stored value is then kept and it is listed. */
 export class Unsupported extends Error {

@@ -1,7 +1,7 @@
 import { unzipSync } from "fflate";
 import { describe, expect, test } from "vitest";
 import { writeWorkbook, type SheetDefinition } from "../../../src/workbook/author/index";
-import { EditedWorkbook, type Content } from "../../../src/workbook/edit/index";
+import { EditedWorkbook, FRACTION_FORMAT, type Content } from "../../../src/workbook/edit/index";
 import { parseCell } from "../../../src/workbook/address";
 import { CellError } from "../../../src/workbook/engine/index";
 import { recalculate } from "../../../src/workbook/recalculate";
@@ -111,12 +111,26 @@ describe("a workbook that is edited", () => {
     expect(workbook.storedValue(0, 0, 1)).toEqual(new CellError("#NAME?"));
   });
 
-  test("knows which results are lengths in inches", () => {
+  test("tells a length in inches from a yield that is the same number", () => {
     const workbook = new EditedWorkbook(
-      file([24.5, "=DRAWER.BOXWIDTH(A1)", '=DRAWER.BOXWIDTH(412,"side-mount","mm")']),
+      file(
+        ["Length", "Width", "Qty", "Length", "Width"],
+        [48, 48, 1, 96, 48],
+        ["=DRAWER.BOXWIDTH(1.5)", '=DRAWER.BOXWIDTH(412,"side-mount","mm")'],
+        ["=DRAWER.SHEETS(A1:C2,D1:E2)"],
+      ),
     );
-    workbook.calculate();
-    expect(workbook.inchLengths.has(result(workbook, "B1"))).toBe(true);
-    expect(workbook.inchLengths.has(result(workbook, "C1"))).toBe(false);
+    const found = workbook.calculate().results.map(({ values, formats }) => [values.at(-1), formats?.at(-1)]);
+    expect(found[0]).toEqual([[0.5], [FRACTION_FORMAT]]);
+    expect(found[1]).toEqual([[386.6], undefined]);
+    const [yields, shown] = [found[2]![0] as unknown[], found[2]![1]];
+    expect(yields).toContain(0.5);
+    expect(shown?.[yields.indexOf(0.5)]).toBeUndefined();
+  });
+
+  test("hands the format of what was typed as a fraction on to the formula that shows it", () => {
+    const workbook = new EditedWorkbook(file([24, "=A1", "=A1*1"]));
+    put(workbook, "A1", 7 / 16, true);
+    expect(workbook.calculate().results.map(({ formats }) => formats)).toEqual([[[FRACTION_FORMAT]], undefined]);
   });
 });

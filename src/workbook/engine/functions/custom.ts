@@ -1,6 +1,7 @@
 import type { Evaluator, Ordinary } from "../evaluator";
 import { isErrorCode } from "../../formula/errorCodes";
-import { CellError, isMatrix, Lambda, Reference, type Matrix, type Scalar, type Value } from "../values";
+import { CellError, isMatrix, Lambda, Reference } from "../values";
+import type { Formats, Matrix, Scalar, Shown, Value } from "../values";
 
 /** A custom function as the host calls it: positional arguments, and a value, a table or an error of the host's class. */
 export type CustomFunction = (...args: never[]) => unknown;
@@ -11,16 +12,19 @@ export type Dimensions = Record<string, readonly ("scalar" | "matrix")[]>;
 /** Makes a custom function callable from a formula: cells in, cells out, and nothing that it throws gets further. */
 export function customFunction(call: CustomFunction, dimensions?: readonly ("scalar" | "matrix")[]): Ordinary {
   const signature = dimensions?.map((kind) => (kind === "scalar" ? "V" : "R")).join("");
+  const shown = (args: Value[], evaluator: Evaluator, withFormats: boolean): Shown => {
+    const given = args.map((arg, i) => argument(arg, evaluator, dimensions?.[i] === "matrix"));
+    try {
+      const raw = (call as (...given: unknown[]) => unknown)(...given);
+      return { value: result(raw), ...(withFormats && formatsOf(raw)) };
+    } catch (error) {
+      return { value: toCellError(error) };
+    }
+  };
   return {
     signature: signature || "R",
-    call(args, evaluator) {
-      const given = args.map((arg, i) => argument(arg, evaluator, dimensions?.[i] === "matrix"));
-      try {
-        return result((call as (...given: unknown[]) => unknown)(...given));
-      } catch (error) {
-        return toCellError(error);
-      }
-    },
+    call: (args, evaluator) => shown(args, evaluator, false).value,
+    shown: (args, evaluator) => shown(args, evaluator, true),
   };
 }
 
@@ -66,6 +70,20 @@ function cell(value: unknown): Scalar {
     return new CellError("#VALUE!", "The function gave a promise; only synchronous functions are recalculated.");
   }
   return toCellError(value);
+}
+
+/** The number formats that a result brings, in the shape of its cells. */
+function formatsOf(value: unknown): { formats: Formats } | undefined {
+  const rows = Array.isArray(value) ? value.map((row: unknown) => (Array.isArray(row) ? row : [row])) : [[value]];
+  let any = false;
+  const formats = rows.map((row) =>
+    row.map((item: unknown) => {
+      if (typeof item !== "object" || item === null || !("numberFormat" in item)) return undefined;
+      any = true;
+      return String(item.numberFormat);
+    }),
+  );
+  return any ? { formats } : undefined;
 }
 
 function toCellError(error: unknown): CellError {

@@ -74,7 +74,7 @@ export const lambdas: Record<string, Special> = {
   },
 };
 
-function parameter(node: Node): string {
+export function parameter(node: Node): string {
   if (node.kind === "name") return node.name.toLowerCase();
   throw new SyntaxError("A name is expected in LET or LAMBDA.");
 }
