@@ -7,6 +7,7 @@ import webpack from "webpack";
 
 const {
   addinOrigin,
+  AttributionsPlugin,
   fill,
   fillManifest,
   functionFiles,
@@ -18,11 +19,8 @@ const {
 
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
 
-/** Builds the add-in and, in production, the command that recalculates files. */
-export default async (env, argv) => [await addin(env, argv), ...(argv.mode === "production" ? [command()] : [])];
-
 /** The add-in into dist/; with `serve`, for the spreadsheet program on this machine, into dist/development/. */
-async function addin(env, { mode }) {
+export default async function addin(env, { mode }) {
   const production = mode === "production";
   const { version } = JSON.parse(readFileSync(here("package.json"), "utf8"));
   const origin = addinOrigin(process.env.ADDIN_ORIGIN, production);
@@ -48,6 +46,7 @@ async function addin(env, { mode }) {
     plugins: [
       new MetadataPlugin({ input: functions, output: "functions.json" }),
       new FunctionsJsonPlugin(functions),
+      new AttributionsPlugin(version),
       new webpack.DefinePlugin({
         FUNCTION_REFERENCE: webpack.DefinePlugin.runtimeValue(() => JSON.stringify(functionReference(functions)), {
           fileDependencies: functions,
@@ -76,27 +75,6 @@ async function addin(env, { mode }) {
       ...(production && !process.env.ADDIN_ORIGIN ? [warnOfPlaceholder(origin)] : []),
     ],
     ...(env.WEBPACK_SERVE ? { devServer: await devServer() } : {}),
-  };
-}
-
-/** The package's command, into dist/bin/; what it imports from other packages stays with them. */
-function command() {
-  return {
-    mode: "production",
-    devtool: false,
-    target: "node20",
-    entry: { recalculate: here("src/workbook/node/recalculate.ts") },
-    experiments: { outputModule: true },
-    output: { path: here("dist/bin"), filename: "[name].mjs", module: true, chunkFormat: "module" },
-    externalsType: "module",
-    externals: [({ request }, done) => (/^(?![./]|[A-Z]:)/.test(request) ? done(null, request) : done())],
-    resolve: { extensions: [".ts", ".js"] },
-    module: {
-      parser: { json: { namedExports: true } },
-      rules: [{ test: /\.ts$/, loader: "esbuild-loader", options: { target: "node20", charset: "utf8" } }],
-    },
-    optimization: { minimize: false },
-    plugins: [new webpack.BannerPlugin({ banner: "#!/usr/bin/env node", raw: true })],
   };
 }
 

@@ -1,3 +1,4 @@
+export { AttributionsPlugin } from "./notices/index";
 export { functionFiles } from "./function-files";
 export { functionReference } from "./function-reference";
 export { FunctionsJsonPlugin } from "./functions-json-plugin";

@@ -3,6 +3,7 @@ import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 import { functionFiles } from "../function-files";
 import { functionReference } from "../function-reference";
+import { ATTRIBUTIONS, attributions, banner, bundledFiles } from "../notices/index";
 import { panePage } from "./pane-page";
 
 /** The page's files by name: everything that the embedded workbook needs, and nothing from elsewhere. */
@@ -10,21 +11,7 @@ export type PageFiles = ReadonlyMap<string, { type: string; bytes: Uint8Array }>
 
 /** Builds the grid with its functions, and the pane beside it. */
 export async function buildPage(): Promise<PageFiles> {
-  const reference = functionReference(functionFiles(here("../../functions")));
-  const { outputFiles } = await build({
-    entryPoints: { grid: here("../../workbook/browser/main.ts"), pane: here("../../taskpane/index.ts") },
-    outdir: "/",
-    bundle: true,
-    write: false,
-    minify: true,
-    format: "esm",
-    target: "es2022",
-    charset: "utf8",
-    legalComments: "none",
-    logLevel: "warning",
-    define: { FUNCTION_REFERENCE: JSON.stringify(reference), "process.env.NODE_ENV": '"production"' },
-    loader: { ".woff": "dataurl", ".woff2": "dataurl", ".ttf": "dataurl" },
-  });
+  const { outputFiles, metafile } = await bundlePage();
   const files = new Map(outputFiles.map(({ path, contents }) => [path.slice(1), contents]));
   files.set("index.html", readFileSync(here("../../workbook/browser/index.html")));
   files.set("icon.svg", readFileSync(here("../../../manifest/icon.svg")));
@@ -33,7 +20,30 @@ export async function buildPage(): Promise<PageFiles> {
     "pane.html",
     new TextEncoder().encode(panePage(readFileSync(here("../../taskpane/taskpane.html"), "utf8"))),
   );
+  files.set(ATTRIBUTIONS, new TextEncoder().encode(attributions("The page", bundledFiles(metafile))));
   return new Map([...files].map(([name, bytes]) => [name, { type: TYPES[name.split(".").at(-1)!]!, bytes }]));
+}
+
+/** The scripts and styles in memory, with esbuild's account of what is in them. */
+export function bundlePage() {
+  const reference = functionReference(functionFiles(here("../../functions")));
+  const { version } = JSON.parse(readFileSync(here("../../../package.json"), "utf8"));
+  return build({
+    entryPoints: { grid: here("../../workbook/browser/main.ts"), pane: here("../../taskpane/index.ts") },
+    outdir: "/",
+    bundle: true,
+    write: false,
+    metafile: true,
+    minify: true,
+    format: "esm",
+    target: "es2022",
+    charset: "utf8",
+    legalComments: "none",
+    banner: { js: banner(version), css: banner(version) },
+    logLevel: "warning",
+    define: { FUNCTION_REFERENCE: JSON.stringify(reference), "process.env.NODE_ENV": '"production"' },
+    loader: { ".woff": "dataurl", ".woff2": "dataurl", ".ttf": "dataurl" },
+  });
 }
 
 const TYPES: Record<string, string> = {
@@ -41,6 +51,7 @@ const TYPES: Record<string, string> = {
   js: "text/javascript; charset=utf-8",
   css: "text/css; charset=utf-8",
   svg: "image/svg+xml",
+  txt: "text/plain; charset=utf-8",
 };
 
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));

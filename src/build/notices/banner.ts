@@ -1,0 +1,6 @@
+/** The file that stands beside every bundle. */
+export const ATTRIBUTIONS = "ATTRIBUTIONS.txt";
+
+/** The first line of a bundle; tools that make bundles smaller leave it in. */
+export const banner = (version: string): string =>
+  `/*! Groove & Reveal ${version}, MIT license. What it includes of others, and their licenses: ${ATTRIBUTIONS} */`;
