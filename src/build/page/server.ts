@@ -1,5 +1,6 @@
 import { createServer, type Server } from "node:http";
 import type { AddressInfo } from "node:net";
+import { answer } from "./answer";
 import type { PageFiles } from "./build";
 
 /** The page, served on this machine alone. */
@@ -8,25 +9,35 @@ export interface PageServer {
   close(): Promise<void>;
 }
 
+/** For how many milliseconds somebody is waited for, and how often that is looked at. */
+const PATIENCE = { headers: 10_000, request: 30_000, idle: 120_000, checked: 5_000 };
+
 /**
- * Serves the files at 127.0.0.1.
+ * Serves the files at 127.0.0.1. Every page that is open in a browser here can ask this server whatever it likes, so
+ * nothing that arrives may end it.
  * @param port the one that is wanted; where it is taken, any that is free
  */
-export async function servePage(files: PageFiles, port: number): Promise<PageServer> {
-  const server = createServer((request, response) => {
-    const name = new URL(request.url ?? "/", "http://page").pathname.slice(1) || "index.html";
-    const file = request.method === "GET" || request.method === "HEAD" ? files.get(name) : undefined;
-    if (!file) {
-      response.writeHead(404, { "Content-Type": "text/plain; charset=utf-8" }).end("There is no such file.\n");
-      return;
-    }
-    response.writeHead(200, { "Content-Type": file.type, "Content-Length": file.bytes.length, ...HEADERS });
-    response.end(request.method === "HEAD" ? undefined : file.bytes);
-  });
+export async function servePage(files: PageFiles, port: number, patience = PATIENCE): Promise<PageServer> {
+  const server = createServer(
+    {
+      headersTimeout: patience.headers,
+      requestTimeout: patience.request,
+      connectionsCheckingInterval: patience.checked,
+    },
+    (request, response) => {
+      const { port: own } = server.address() as AddressInfo;
+      const { status, headers, body } = answer(files, own, request);
+      response.writeHead(status, { ...headers, "Content-Length": body.length, ...HEADERS });
+      response.end(request.method === "HEAD" ? undefined : body);
+    },
+  );
+  server.setTimeout(patience.idle);
   await listen(server, port).catch((error: NodeJS.ErrnoException) => {
     if (error.code !== "EADDRINUSE" && error.code !== "EACCES") throw error;
     return listen(server, 0);
   });
+  // A connection that cannot be taken, for want of descriptors for instance, is nobody's end but its own.
+  server.on("error", () => undefined);
   return {
     address: `http://127.0.0.1:${(server.address() as AddressInfo).port}/`,
     close: () =>
@@ -67,6 +78,7 @@ const HEADERS = {
   "Content-Security-Policy": POLICY,
   "Cache-Control": "no-store",
   "Cross-Origin-Opener-Policy": "same-origin",
+  "Cross-Origin-Resource-Policy": "same-origin",
   "Referrer-Policy": "no-referrer",
   "X-Content-Type-Options": "nosniff",
 };
