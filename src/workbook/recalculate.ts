@@ -1,13 +1,16 @@
 import { cellName } from "./address";
 import { changesOf } from "./changes";
 import { CellError, createEngine, type EngineOptions, type Outcome, type Result } from "./engine/index";
+import { mendNames } from "./edit/mend-names";
 import { withoutCells } from "./xlsx/calcChain";
-import { openWorkbook, type OpenWorkbook } from "./xlsx/openWorkbook";
+import type { OpenWorkbook } from "./xlsx/openWorkbook";
 import { writeArchive } from "./xlsx/writeZip";
 import { writeSheet, type CellChange } from "./xlsx/writeSheet";
 
 /** What was recalculated, and what was not. */
 export interface Report {
+  /** Calls of our functions that the spreadsheet program could not resolve as they were stored, written anew. */
+  mended: number;
   /** Formulas worked out. */
   recalculated: number;
   /** Cells whose stored value was another. */
@@ -25,7 +28,7 @@ export interface Report {
  * @throws FileFault where the bytes are no usable workbook
  */
 export function recalculate(bytes: Uint8Array, options: EngineOptions): { bytes: Uint8Array; report: Report } {
-  const opened = openWorkbook(bytes);
+  const { opened, bytes: whole, mended } = mendNames(bytes, options.functions, options.namespace ?? "DRAWER");
   const outcome = createEngine(options).calculate(opened.book);
   const changes = changesOf(opened, outcome);
   const replaced = new Map<string, Uint8Array>();
@@ -35,8 +38,8 @@ export function recalculate(bytes: Uint8Array, options: EngineOptions): { bytes:
     if (text !== sheet.text) replaced.set(opened.source.entryName(sheet.part), new TextEncoder().encode(text));
   });
   updateCalcChain(opened, changes, replaced);
-  const written = replaced.size === 0 ? bytes : writeArchive(opened.source.archive, replaced);
-  return { bytes: written, report: reportOf(opened, outcome, changes) };
+  const written = replaced.size === 0 ? whole : writeArchive(opened.source.archive, replaced);
+  return { bytes: written, report: { mended, ...reportOf(opened, outcome, changes) } };
 }
 
 function updateCalcChain(
@@ -57,7 +60,7 @@ function updateCalcChain(
   if (shorter !== text) replaced.set(source.entryName(part), new TextEncoder().encode(shorter));
 }
 
-function reportOf({ workbook }: OpenWorkbook, outcome: Outcome, changes: CellChange[][]): Report {
+function reportOf({ workbook }: OpenWorkbook, outcome: Outcome, changes: CellChange[][]): Omit<Report, "mended"> {
   const name = (sheet: number) => workbook.sheets[sheet]!.name;
   return {
     recalculated: outcome.results.length,

@@ -1,12 +1,13 @@
 import { contains } from "../address";
 import { cellKey, createEngine, type Book, type Cell, type Engine, type Outcome, type Scalar } from "../engine/index";
 import { CellError } from "../engine/index";
-import { openWorkbook, type OpenWorkbook } from "../xlsx/openWorkbook";
+import type { OpenWorkbook } from "../xlsx/openWorkbook";
 import { contentOf, isFormula, sameContent, valueOf, type Content } from "./content";
 import { formulaKind } from "./formulaKind";
 import { toStored } from "./formulaText";
 import { FRACTION_FORMAT } from "./fractionStyles";
-import { OWN_FUNCTIONS } from "./ownFunctions";
+import { mendNames } from "./mend-names";
+import { NAMESPACE, OWN_FUNCTIONS } from "./ownFunctions";
 import { saveEdits } from "./saveEdits";
 
 /** One cell that a person changed. */
@@ -22,6 +23,10 @@ export interface CellEdit {
 /** A workbook's file, and what was typed into its cells since it was opened. */
 export class EditedWorkbook {
   readonly opened: OpenWorkbook;
+  /** The file, its calls of our functions mended. */
+  readonly bytes: Uint8Array;
+  /** How many calls were. */
+  readonly mended: number;
   private readonly book: Book;
   private readonly engine: Engine;
   private readonly edits = new Map<string, CellEdit>();
@@ -30,8 +35,8 @@ export class EditedWorkbook {
   private outcome: Outcome | undefined;
 
   /** @throws FileFault where the bytes are no usable workbook */
-  constructor(readonly bytes: Uint8Array) {
-    this.opened = openWorkbook(bytes);
+  constructor(bytes: Uint8Array) {
+    ({ opened: this.opened, bytes: this.bytes, mended: this.mended } = mendNames(bytes, OWN_FUNCTIONS, NAMESPACE));
     this.book = {
       ...this.opened.book,
       sheets: this.opened.book.sheets.map((sheet) => ({ ...sheet, cells: new Map(sheet.cells) })),

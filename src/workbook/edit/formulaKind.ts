@@ -1,6 +1,6 @@
 import { children, type Node } from "../formula/nodes";
 import { parseFormula } from "../formula/parse";
-import { OWN_PREFIX } from "./ownFunctions";
+import { CUSTOM_PREFIX } from "../formula/typed-name";
 
 /** Functions that take whole ranges and give one value, in the older kind of formula too. */
 const ONE_VALUE = new Set(
@@ -27,7 +27,7 @@ function mayDiffer(node: Node, rangeIsWelcome: boolean): boolean {
       return !isCell && !rangeIsWelcome;
     }
     case "call":
-      if (node.name.startsWith(OWN_PREFIX.toUpperCase())) return true;
+      if (node.name.startsWith(CUSTOM_PREFIX.toUpperCase())) return true;
       if (OLD.has(node.name)) return node.args.some((arg) => mayDiffer(arg, ONE_VALUE.has(node.name)));
       return true;
     case "number":

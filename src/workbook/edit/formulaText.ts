@@ -2,19 +2,21 @@ import { NEW_EXCEL_FUNCTIONS } from "@univerjs/engine-formula";
 import { columnLetters, columnNumber } from "../address";
 import { parseFormula } from "../formula/parse";
 import { walk } from "../formula/nodes";
-import { isOwnFunction, OWN_PREFIX } from "./ownFunctions";
+import { CUSTOM_PREFIX, typedName } from "../formula/typed-name";
+import { isOwnFunction } from "./ownFunctions";
 
 /**
  * A formula as a file stores it, from what a person types: `=DRAWER.BOXWIDTH(A2)` is stored as
  * `_xldudf_DRAWER_BOXWIDTH(A2)`, `A1#` as `_xlfn.ANCHORARRAY(A1)`, and newer functions and LET's names with prefixes.
  * @param typed with or without its equals sign
+ * @param isOwn whether a function of that name is one of ours
  */
-export function toStored(typed: string): string {
+export function toStored(typed: string, isOwn: (name: string) => boolean = isOwnFunction): string {
   const text = typed.startsWith("=") ? typed.slice(1) : typed;
   const bound = boundNames(text);
   return eachToken(text, (token, kind) => {
     if (kind === "spill") return `_xlfn.ANCHORARRAY(${token.slice(0, -1)})`;
-    if (kind === "call") return storedName(token, bound);
+    if (kind === "call") return isOwn(token) ? ownName(token) : storedName(token, bound);
     if (kind === "name" && bound.has(token.toLowerCase())) return `_xlpm.${token}`;
     return token;
   });
@@ -24,10 +26,7 @@ export function toStored(typed: string): string {
 export function toTyped(stored: string): string {
   const text = eachToken(stored, (token, kind) => {
     if (kind !== "call" && kind !== "name") return token;
-    const bare = token.replace(/^(?:_xlfn\.)?(?:_xlws\.)?(?:_xlpm\.)?/i, "");
-    if (!bare.toLowerCase().startsWith(OWN_PREFIX.toLowerCase())) return bare;
-    const [namespace, ...name] = bare.slice(OWN_PREFIX.length).split("_");
-    return `${namespace}.${name.join("_")}`;
+    return typedName(token);
   });
   return `=${text.replace(/\bANCHORARRAY\(([^()]+)\)/g, "$1#")}`;
 }
@@ -63,15 +62,17 @@ const TOKENS = new RegExp(
 
 const KINDS: Kind[] = ["text", "spill", "cell", "call", "name"];
 
-function eachToken(text: string, change: (token: string, kind: Kind) => string): string {
+export function eachToken(text: string, change: (token: string, kind: Kind) => string): string {
   return text.replace(TOKENS, (token, ...groups: (string | undefined)[]) => {
     const kind = KINDS[groups.slice(0, KINDS.length).findIndex((group) => group !== undefined)] ?? "other";
     return change(token, kind === "name" && /[!#]/.test(token) ? "other" : kind);
   });
 }
 
+/** `DRAWER.BOXWIDTH` as a file has it. */
+export const ownName = (name: string): string => CUSTOM_PREFIX + name.toUpperCase().replaceAll(".", "_");
+
 function storedName(name: string, bound: ReadonlySet<string>): string {
-  if (isOwnFunction(name)) return OWN_PREFIX + name.toUpperCase().replaceAll(".", "_");
   if (bound.has(name.toLowerCase())) return `_xlpm.${name}`;
   const upper = name.toUpperCase();
   if (upper === "FILTER" || upper === "SORT") return `_xlfn._xlws.${upper}`;

@@ -5,9 +5,6 @@ import { remembering } from "./memory";
 /** The namespace that people type before the functions' names. */
 export const NAMESPACE = "DRAWER";
 
-/** How a file marks a custom function. */
-export const OWN_PREFIX = "_xldudf_";
-
 /** The cell functions, as the engine takes them. Their results bring a number format where they are lengths. */
 export const OWN_FUNCTIONS: Record<string, CustomFunction> = remembering(withFormats({ ...functions }));
 

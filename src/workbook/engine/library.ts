@@ -1,4 +1,5 @@
 import type { Library, Ordinary, Special } from "./evaluator";
+import { CUSTOM_PREFIX } from "../formula/typed-name";
 import { aggregates } from "./functions/aggregates";
 import { branching } from "./functions/branching";
 import { conditional } from "./functions/conditional";
@@ -31,8 +32,8 @@ const ordinaries: Record<string, Ordinary> = {
   ...texts,
 };
 
-/** How a file marks a custom function: the prefix, the namespace and the function's own name, all in capitals here. */
-export const CUSTOM_PREFIX = "_XLDUDF_";
+/** The names that formulas are read with are all in capitals. */
+export const CUSTOM_CAPITALS = CUSTOM_PREFIX.toUpperCase();
 
 /** Our own functions first, then ours that replace the library's, then the library's. */
 export function createLibrary(
@@ -42,7 +43,7 @@ export function createLibrary(
 ): Library {
   const custom = new Map(
     Object.entries(functions).map(([name, call]) => [
-      `${CUSTOM_PREFIX}${namespace}_${name}`.toUpperCase().replaceAll(".", "_"),
+      `${CUSTOM_CAPITALS}${namespace}_${name}`.toUpperCase().replaceAll(".", "_"),
       customFunction(call, dimensions[name]),
     ]),
   );

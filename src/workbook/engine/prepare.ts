@@ -1,8 +1,10 @@
 import { parseFormula } from "../formula/parse";
+import { typedName, typedNames } from "../formula/typed-name";
+import { unquotedLength } from "../formula/unquoted-length";
 import { children, type Node } from "../formula/nodes";
 import type { Formula } from "./engine";
 import type { Library } from "./evaluator";
-import { CUSTOM_PREFIX } from "./library";
+import { CUSTOM_CAPITALS } from "./library";
 import { Unsupported } from "./values";
 
 /** A formula read and looked through: its tree, or why it must keep its stored value. */
@@ -56,8 +58,7 @@ export class Preparation {
       return { node, custom: found.custom };
     } catch (error) {
       if (error instanceof Unsupported) return { obstacle: error, custom: found.custom };
-      const reason = error instanceof SyntaxError ? error.message : "it is too deeply nested";
-      return { obstacle: new Unsupported(`cannot be read: ${reason}`), custom: found.custom };
+      return { obstacle: new Unsupported(unreadable(text, error)), custom: found.custom };
     }
   }
 
@@ -71,7 +72,7 @@ export class Preparation {
   ): void {
     if (node.kind === "external") found.external = node.text;
     if (node.kind === "call") {
-      if (node.name.startsWith(CUSTOM_PREFIX)) found.custom = true;
+      if (node.name.startsWith(CUSTOM_CAPITALS)) found.custom = true;
       bound = [...bound, ...boundNames(node)];
       const named = this.known.name(node.name, sheet);
       if (named) this.searchName(node.name, named, sheet, found, seen);
@@ -103,6 +104,14 @@ export class Preparation {
   }
 }
 
+function unreadable(text: string, error: unknown): string {
+  if (!(error instanceof SyntaxError)) return "cannot be read: it is too deeply nested";
+  const length = unquotedLength(text);
+  return length === undefined
+    ? `cannot be read: ${typedNames(error.message)}`
+    : `holds a length without quotes. Type ${length}, with the quotes`;
+}
+
 function boundNames(node: Extract<Node, { kind: "call" }>): string[] {
   if (node.name !== "LET" && node.name !== "LAMBDA") return [];
   const names = node.name === "LET" ? node.args.filter((_, i) => i % 2 === 0) : node.args;
@@ -110,6 +119,6 @@ function boundNames(node: Extract<Node, { kind: "call" }>): string[] {
 }
 
 function unknown(names: string[]): Unsupported {
-  const shown = names.map((name) => name.replace(CUSTOM_PREFIX, ""));
+  const shown = names.map(typedName);
   return new Unsupported(`calls ${shown.join(", ")}, which is not known here`, shown);
 }

@@ -37,7 +37,7 @@ export class Scanner {
   }
 
   fault(message: string): SyntaxError {
-    return new SyntaxError(`${message} at character ${this.position + 1} of =${this.text}`);
+    return new SyntaxError(`${message} after “=${this.text.slice(0, this.position)}”`);
   }
 
   get atEnd(): boolean {

@@ -13,6 +13,10 @@ Formulas of DRAWER and the spreadsheet program's own are worked out, dynamic arr
 spill, and only cells whose value changes are written: every other part of the file
 stays byte for byte. The new file takes its place in one step, or not at all.
 
+Calls of DRAWER that the spreadsheet program left as #NAME?, as it does where they were
+typed while the add-in was not loaded, are written anew in the form that it resolves,
+and counted as names mended.
+
 Cells of DRAWER that give an error are listed with what it says. A formula that cannot
 be worked out here (a function that is missing, another workbook, a data table, a
 circle) keeps its stored value and is listed.

@@ -6,10 +6,10 @@ describe("what cannot be worked out keeps its stored value and is listed", () =>
   it.each([
     ["CUBEVALUE(1)", "calls CUBEVALUE, which is not known here"],
     ["IF(FALSE,CUBEVALUE(1),2)", "calls CUBEVALUE, which is not known here"],
-    ["_xldudf_OTHER_CUT(1)", "calls OTHER_CUT, which is not known here"],
+    ["_xldudf_OTHER_CUT(1)", "calls OTHER.CUT, which is not known here"],
     ["DRAWER.BOXWIDTH(1)", "calls DRAWER.BOXWIDTH, which is not known here"],
     ["[1]Sheet1!A1*2", "refers to another workbook, [1]Sheet1!A1"],
-    ["1+", "cannot be read: A value is expected at character 3 of =1+"],
+    ["1+", "cannot be read: A value is expected after “=1+”"],
     ['"11/12/2026"+0', "reads the text “11/12/2026” as a number, which depends on the country"],
     ["Z100+1", "refers to itself in a circle"],
     ["IF(TRUE,1,Z100)", "refers to itself in a circle"],

@@ -1,0 +1,111 @@
+import { cellName, sameArea } from "../address";
+import type { CellText, FormulaText, SheetText } from "../xlsx/sheetText";
+import { applyEdits, type Edit } from "../xlsx/edits";
+import { openWorkbook, type OpenWorkbook } from "../xlsx/openWorkbook";
+import { withAttributes } from "../xlsx/tagText";
+import { writeArchive } from "../xlsx/writeZip";
+import { decodeEscapes, encodeEscapes, escapeText, readXml } from "../xlsx/xml";
+import { provideDynamicMark } from "./dynamicMark";
+import { mender, type Mend } from "./mended-formula";
+
+/** A workbook whose formulas call our functions in the way that the spreadsheet program resolves. */
+export interface Mended {
+  bytes: Uint8Array;
+  opened: OpenWorkbook;
+  /** How many calls were stored in another way. */
+  mended: number;
+}
+
+/**
+ * Opens a workbook. Where the spreadsheet program knew no such function, as while the add-in was not loaded, it stored
+ * `DRAWER.BOXWIDTH(24)` as it was typed and never looks again; such calls are written anew, in cells, defined names and
+ * tables' columns, and a cell that calls one is made one that may spill. A file without any stays as it is.
+ * @param functions ours, by their names without the namespace
+ * @throws FileFault where the bytes are no usable workbook
+ */
+export function mendNames(bytes: Uint8Array, functions: Readonly<Record<string, unknown>>, namespace: string): Mended {
+  const opened = openWorkbook(bytes);
+  const mend = mender(functions, namespace);
+  const replaced = new Map<string, Uint8Array>();
+  let mark: { value: string | undefined } | undefined;
+  const dynamicMark = (): string | undefined => (mark ??= { value: provideDynamicMark(opened, replaced) }).value;
+  const write = (part: string, edits: readonly Edit[]): void => {
+    if (edits.length === 0) return;
+    const text = applyEdits(opened.source.text(part), edits);
+    replaced.set(opened.source.entryName(part), new TextEncoder().encode(text));
+  };
+  for (const sheet of opened.sheets) {
+    if (!sheet) continue;
+    write(sheet.part, inCells(sheet, mend, dynamicMark));
+    for (const { type, target } of opened.source.relationships(sheet.part)) {
+      if (type === "table") write(target, inElements(opened, target, TABLE_FORMULAS, mend));
+    }
+  }
+  write(opened.workbook.part, inElements(opened, opened.workbook.part, ["definedName"], mend));
+  if (mend.count === 0) return { bytes, opened, mended: 0 };
+  const written = writeArchive(opened.source.archive, replaced);
+  return { bytes: written, opened: openWorkbook(written), mended: mend.count };
+}
+
+const TABLE_FORMULAS = ["calculatedColumnFormula", "totalsRowFormula"];
+
+function inCells(sheet: SheetText, mend: Mend, dynamicMark: () => string | undefined): Edit[] {
+  return sheet.rows.flatMap((row) =>
+    row.cells.flatMap((cell) => {
+      const { formula } = cell;
+      const text = formula && formula.kind !== "dataTable" ? mend.formula(formula.text) : undefined;
+      return text === undefined ? [] : rewritten(sheet, cell, formula!, text, dynamicMark);
+    }),
+  );
+}
+
+/** An array formula that somebody entered over a range keeps it; what is shared stays shared. */
+function rewritten(
+  { text: source, prefix }: SheetText,
+  cell: CellText,
+  formula: FormulaText,
+  text: string,
+  dynamicMark: () => string | undefined,
+): Edit[] {
+  const { row, column } = cell;
+  const own = { top: row, left: column, bottom: row, right: column };
+  const tag = source.slice(formula.start, formula.tagEnd);
+  const becomesDynamic =
+    formula.kind === "normal" ||
+    (formula.kind === "array" && !cell.isDynamic && /\saca=/.test(tag) && sameArea(formula.area ?? own, own));
+  const attributes = {
+    // The program works such a cell out at every change, for it cannot tell what it calls.
+    aca: null,
+    ca: null,
+    ...(becomesDynamic && { t: "array", ref: cellName(row, column) }),
+  };
+  const written = `${withAttributes(tag, attributes)}${escapeText(encodeEscapes(text))}</${prefix}f>`;
+  const edits: Edit[] = [{ start: formula.start, end: formula.end, text: written }];
+  const mark = becomesDynamic ? dynamicMark() : undefined;
+  if (mark !== undefined) {
+    const start = source.slice(cell.start, cell.tagEnd);
+    edits.push({ start: cell.start, end: cell.tagEnd, text: withAttributes(start, { cm: mark }) });
+  }
+  return edits;
+}
+
+/** Formulas that are all that an element holds. */
+function inElements({ source }: OpenWorkbook, part: string, names: readonly string[], mend: Mend): Edit[] {
+  const edits: Edit[] = [];
+  let inside: { start: number; text: string } | undefined;
+  readXml(source.text(part), part, {
+    open: ({ name, end, selfClosing }) => {
+      if (names.includes(name) && !selfClosing) inside = { start: end, text: "" };
+    },
+    text: (found) => {
+      if (inside) inside.text += found;
+    },
+    close: (name, _prefix, start) => {
+      if (!inside || !names.includes(name)) return;
+      const text = mend.formula(decodeEscapes(inside.text));
+      if (text !== undefined) edits.push({ start: inside.start, end: start, text: escapeText(encodeEscapes(text)) });
+      inside = undefined;
+    },
+  });
+  return edits;
+}

@@ -1,0 +1,42 @@
+import { CUSTOM_PREFIX } from "../formula/typed-name";
+import { eachToken, ownName, toStored } from "./formulaText";
+
+/** Writes formulas anew, and counts what was mended in them. */
+export interface Mend {
+  /** The formula as it has to be stored; undefined where nothing is wrong with it. */
+  formula(stored: string): string | undefined;
+  count: number;
+}
+
+/** Marks that programs put before names which they do not know. */
+const MARKS = /^(?:_xlfn\.|_xlws\.|_xludf\.|__xludf\.)+/i;
+
+/**
+ * Only formulas that call a function of ours in another way than by its stored name are written anew; in those,
+ * newer native functions get their prefixes too. Other add-ins' names, and names that are none of ours, stay.
+ */
+export function mender(functions: Readonly<Record<string, unknown>>, namespace: string): Mend {
+  const ours = new Map(Object.keys(functions).map((name) => [ownName(`${namespace}.${name}`), `${namespace}.${name}`]));
+  const isLikely = new RegExp(`${namespace}[._]`, "i");
+  const typed = (call: string): string | undefined => {
+    const bare = call.replace(MARKS, "");
+    if (bare.includes(".")) return ours.get(ownName(bare));
+    const isStored = bare.toLowerCase().startsWith(CUSTOM_PREFIX);
+    return isStored ? ours.get(CUSTOM_PREFIX + bare.slice(CUSTOM_PREFIX.length).toUpperCase()) : undefined;
+  };
+  return {
+    count: 0,
+    formula(stored) {
+      if (!isLikely.test(stored)) return undefined;
+      let wrong = 0;
+      const plain = eachToken(stored, (token, kind) => {
+        const name = kind === "call" ? typed(token) : undefined;
+        if (name === undefined || token === ownName(name)) return token;
+        wrong++;
+        return name;
+      });
+      this.count += wrong;
+      return wrong === 0 ? undefined : toStored(plain, (name) => ours.has(ownName(name)) && name.includes("."));
+    },
+  };
+}
