@@ -5,6 +5,8 @@ export const MESSAGES = {
   looking: "Looking for the spreadsheet…",
   noHost:
     "This page is not open in a spreadsheet. You can read the list and copy examples. To insert them, open this pane from the Home tab in Excel.",
+  lacking:
+    "The functions have not loaded, so cells that use them are waiting. Trying again: check that this computer is online.",
   tooOld:
     "This version of the spreadsheet does not let the pane write cells. Copy an example, and paste it into a cell.",
   unknownCell: "Select an empty cell, then insert an example.",

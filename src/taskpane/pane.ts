@@ -9,6 +9,8 @@ import { showPlace } from "./selected-place";
 export interface Pane {
   /** Tells the pane what it stands beside; undefined where the page is open in a browser alone. */
   connect(host: Host | undefined): Promise<void>;
+  /** Tells whether the functions are lacking, so that cells wait for them. */
+  tellLacking(lacking: boolean): void;
 }
 
 /**
@@ -37,6 +39,9 @@ export function createPane(page: ParentNode, groups: readonly FunctionGroup[]): 
       host = found;
       labelButtons(list, found?.can.insert ? "Insert" : "Copy", true);
       await showPlace(part(page, "place"), found);
+    },
+    tellLacking(lacking) {
+      part(page, "trouble").textContent = lacking ? MESSAGES.lacking : "";
     },
   };
 }

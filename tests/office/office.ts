@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { buildSync } from "esbuild";
-import type { Browser, BrowserContext, Frame, Page, Route } from "playwright-core";
+import type { Browser, BrowserContext, Locator, Page, Route } from "playwright-core";
 import { startBrowser } from "../browser/desk";
 import { dist } from "../build/dist";
 import type { Answered, Sent, Setup } from "./program/program";
@@ -30,11 +30,10 @@ export interface Opening extends Partial<Setup> {
 
 /** One browser, in which the built add-in is opened under the platform's own runtime, offline. */
 export class Office {
-  private constructor(private readonly browser: Browser) {
-    dist();
-  }
+  private constructor(private readonly browser: Browser) {}
 
   static async start(): Promise<Office> {
+    built = dist();
     return new Office(await startBrowser());
   }
 
@@ -42,7 +41,7 @@ export class Office {
   async open({ protocol = "web", late = {}, lacking = {}, ...setup }: Opening = {}): Promise<Session> {
     const context = await this.browser.newContext({ viewport: { width: 360, height: 800 } });
     const page = await context.newPage();
-    const session = new Session(context, page);
+    const session = new Session(context, page, protocol);
     const left = { ...lacking };
     await page.route("**/*", async (route) => {
       const name = new URL(route.request().url()).pathname.split("/").pop()!;
@@ -68,6 +67,9 @@ const PROGRAM = "https://excel.officeapps.live.com/program.html";
 const LIBRARY = "https://appsforoffice.microsoft.com/lib/1/hosted/";
 const OFFICE_JS = fileURLToPath(new URL("../../node_modules/@microsoft/office-js/dist/", import.meta.url));
 
+/** The folder of the built add-in, made once: nothing is to be built anew between one file and the next. */
+let built = "";
+
 const TYPES: Record<string, string> = { html: "text/html", js: "text/javascript", css: "text/css", png: "image/png" };
 
 /** The add-in from dist/, the library from its package, and nothing from anywhere else. */
@@ -75,7 +77,7 @@ function serve(route: Route, elsewhere: string[]): Promise<void> {
   const { href, pathname } = new URL(route.request().url());
   if (href === PROGRAM) return route.fulfill({ body: "<!doctype html><title>Book</title>", contentType: "text/html" });
   const file = href.startsWith(ADDIN)
-    ? `${dist()}${pathname}`
+    ? `${built}${pathname}`
     : href.startsWith(LIBRARY)
       ? OFFICE_JS + href.slice(LIBRARY.length)
       : undefined;
@@ -126,13 +128,16 @@ export class Session {
   constructor(
     private readonly context: BrowserContext,
     readonly page: Page,
+    private readonly protocol: Protocol,
   ) {
     page.on("pageerror", (error) => this.faults.push(String(error)));
   }
 
-  /** The add-in's own page. */
-  get pane(): Frame {
-    return this.page.frames().find((frame) => frame.url().startsWith(ADDIN)) ?? this.page.mainFrame();
+  /** What stands in the pane; waits for it where it is not there yet. */
+  inPane(selector: string, hasText?: string | RegExp): Locator {
+    const { page, protocol } = this;
+    const found = protocol === "web" ? page.frameLocator("iframe").locator(selector) : page.locator(selector);
+    return hasText === undefined ? found : found.filter({ hasText });
   }
 
   /** Waits until the runtime has told the program that it takes calls; gives the milliseconds that it took. */

@@ -25,6 +25,10 @@ export class FakeHost implements Host {
     return async () => void this.#listeners.delete(listener);
   }
 
+  get listening(): number {
+    return this.#listeners.size;
+  }
+
   async select(address: string): Promise<void> {
     this.selected = address;
     const selection = await this.selection();

@@ -13,7 +13,7 @@ const supporting = (...sets: string[]) => ({
   context: { requirements: { isSetSupported: (set: string, version: string) => sets.includes(`${set} ${version}`) } },
 });
 
-const ALL = ["CustomFunctionsRuntime 1.4", "ExcelApi 1.7"];
+const ALL = ["CustomFunctionsRuntime 1.4", "ExcelApi 1.7", "ExcelApi 1.19"];
 
 /** A workbook whose active cell holds a formula; `run` does what the host's does, or throws `fault`. */
 function excel(formula: string, fault?: { code: string; message: string }) {
@@ -49,13 +49,14 @@ describe("connectOffice", () => {
     expect(globalThis.drawerHost).toBeUndefined();
   });
 
-  test("tells the cell functions whether results may bring a number format", async () => {
-    vi.stubGlobal("Office", supporting(...ALL));
+  test.each([
+    [ALL, { showsNumberFormats: true, formattedType: "Double" }],
+    [["CustomFunctionsRuntime 1.4"], { showsNumberFormats: true, formattedType: "FormattedNumber" }],
+    [["ExcelApi 1.7"], { showsNumberFormats: false }],
+  ])("tells the cell functions how a result may bring a number format: %j", async (sets, told) => {
+    vi.stubGlobal("Office", supporting(...sets));
     await connectOffice();
-    expect(globalThis.drawerHost).toEqual({ showsNumberFormats: true });
-    vi.stubGlobal("Office", supporting("ExcelApi 1.7"));
-    await connectOffice();
-    expect(globalThis.drawerHost).toEqual({ showsNumberFormats: false });
+    expect(globalThis.drawerHost).toMatchObject(told);
   });
 
   test("reports what an old host cannot do", async () => {

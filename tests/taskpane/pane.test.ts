@@ -119,6 +119,22 @@ describe("the pane beside a spreadsheet", () => {
 });
 
 describe("the pane beside a spreadsheet that is busy when it is found", () => {
+  afterEach(() => vi.useRealTimers());
+
+  test.each(["editing", "refused"] as const)("follows the selection once that has ended: %s", async (fault) => {
+    vi.useFakeTimers();
+    host.fault = fault;
+    await pane.connect(host);
+    await vi.advanceTimersByTimeAsync(20_000);
+    expect(textOf("place")).toBe("Select an empty cell, then insert an example.");
+    host.fault = undefined;
+    await vi.advanceTimersByTimeAsync(fault === "editing" ? 1_000 : 30_000);
+    expect(textOf("place")).toBe("Selected cell: Sheet1!B2");
+    await host.select("Sheet1!C7");
+    expect(textOf("place")).toBe("Selected cell: Sheet1!C7");
+    expect(host.listening).toBe(1);
+  });
+
   test("offers to insert all the same", async () => {
     host.fault = "editing";
     await pane.connect(host);
@@ -127,6 +143,13 @@ describe("the pane beside a spreadsheet that is busy when it is found", () => {
     await insert("=DRAWER.LENGTH(24)");
     expect(host.cells).toEqual({ "Sheet1!B2": "=DRAWER.LENGTH(24)" });
   });
+});
+
+test("the pane says so while the functions are lacking", () => {
+  pane.tellLacking(true);
+  expect(textOf("trouble")).toContain("The functions have not loaded");
+  pane.tellLacking(false);
+  expect(textOf("trouble")).toBe("");
 });
 
 describe("the pane without a spreadsheet", () => {

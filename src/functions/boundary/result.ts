@@ -1,12 +1,12 @@
 import { terms, toDouble, type Rational, type Unit } from "../../core/length";
-import { hostShowsFormats } from "./host";
+import { formattedType, hostShowsFormats, type FormattedType } from "./host";
 
 /** What a cell of ours may hold. */
 export type CellResult = number | string | boolean | FormattedNumber | CustomFunctions.Error;
 
 /** A number that brings its own number format; to every native formula it stays a number. */
 export interface FormattedNumber {
-  type: "Double";
+  type: FormattedType;
   basicValue: number;
   numberFormat: string;
 }
@@ -21,7 +21,7 @@ export const FRACTION_FORMAT = "# ??/??";
 export function lengthResult(length: Rational, unit: Unit): number | FormattedNumber {
   const basicValue = toDouble(length);
   if (unit !== "in" || !hostShowsFormats() || terms(length).denominator > 99n) return basicValue;
-  return { type: "Double", basicValue, numberFormat: FRACTION_FORMAT };
+  return { type: formattedType(), basicValue, numberFormat: FRACTION_FORMAT };
 }
 
 /** A column of results, top to bottom. */

@@ -9,7 +9,8 @@ export async function connectOffice(): Promise<Host | undefined> {
   const { host } = await Office.onReady();
   if (host !== Office.HostType.Excel) return undefined;
   const showNumberFormats = supports("CustomFunctionsRuntime", "1.4");
-  globalThis.drawerHost = { showsNumberFormats: showNumberFormats };
+  const formattedType = supports("ExcelApi", "1.19") ? "Double" : "FormattedNumber";
+  globalThis.drawerHost = { showsNumberFormats: showNumberFormats, formattedType };
   // The active cell came with ExcelApi 1.7.
   const current = supports("ExcelApi", "1.7");
   return new OfficeHost({ insert: current, tellSelection: current, showNumberFormats });

@@ -13,6 +13,11 @@ describe("where the host shows number formats that come with a result", () => {
     expect(GROOVEPASSES(0.25, 0.125, 0.375, 0.25)[1]).toEqual([1, fraction(0.375), fraction(0.25)]);
   });
 
+  test("an older host has another name for such a number", () => {
+    globalThis.drawerHost = { showsNumberFormats: true, formattedType: "FormattedNumber" };
+    expect(BOXWIDTH("8 13/32")).toEqual({ ...fraction(7.40625), type: "FormattedNumber" });
+  });
+
   test("a length that the format would round, and millimetres, stay plain numbers", () => {
     globalThis.drawerHost = { showsNumberFormats: true };
     expect(LENGTH("595 mm")).toBe(23.4251968503937);

@@ -11,6 +11,8 @@ export interface Setup {
   /** The size of a batch, in characters, beyond which the program refuses it. */
   batchLimit?: number;
   locale?: string;
+  /** Sent the moment the runtime says that it takes calls, as on opening a workbook. */
+  calls?: Sent[];
 }
 
 /** What a call came to: its value, or what the program would show in its place. */
@@ -42,7 +44,10 @@ export class Program {
   constructor(readonly setup: Setup) {
     this.book = new Book(setup.sheets);
     this.book.isEditing = setup.isEditing ?? false;
-    const services: Record<string, object> = { "": this.root, "Microsoft.ExcelServices.CustomFunctions": this.functions };
+    const services: Record<string, object> = {
+      "": this.book,
+      "Microsoft.ExcelServices.CustomFunctions": this.functions,
+    };
     this.answerer = new Answerer((name) => services[name] ?? OTHER_SERVICES);
   }
 
@@ -60,12 +65,11 @@ export class Program {
       return [1, 1000, "", JSON.stringify(call), id];
     });
 
-  private get root(): object {
-    return { Workbook: this.book };
-  }
-
   private readonly functions = {
-    _SetOsfControlContainerReadyForCustomFunctions: () => void (this.readyAt = performance.now()),
+    _SetOsfControlContainerReadyForCustomFunctions: () => {
+      this.readyAt = performance.now();
+      if (this.setup.calls) setTimeout(() => window.sendCalls(this.setup.calls!));
+    },
     _GetEnabledFeatures: () => [],
     SetInvocationArrayResults: (list: [number, boolean, unknown, number?][]) => {
       for (const [id, ok, value, code] of list) {
