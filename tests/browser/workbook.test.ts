@@ -123,12 +123,12 @@ describe("the grid", () => {
 
   test("copies a formula, whose references move with it", async () => {
     await visit.page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
-    await visit.goTo("B29");
+    await visit.goTo("B32");
     await visit.page.keyboard.press("Control+c");
-    await visit.goTo("G30");
+    await visit.goTo("G33");
     await visit.page.keyboard.press("Control+v");
-    await expect.poll(async () => (await visit.selection()).formula).toBe("=DRAWER.BOXWIDTH(G8,$B$26)");
-    expect((await visit.selection()).message).toContain("opening_width is blank");
+    await expect.poll(async () => (await visit.selection()).formula).toBe("=DRAWER.ENDLENGTH(G30,Job!$F$5)");
+    expect((await visit.selection()).message).toContain("box_width is blank");
   });
 
   test("says why a formula is not worked out", async () => {

@@ -1,6 +1,6 @@
 import type { RowDefinition, RuleDefinition, SheetDefinition } from "../author/index";
 import { best, cell, gap, row, spilled, tall } from "./cells";
-import { STANDARD_ROWS } from "./plan";
+import { opening, STANDARD_ROWS, STANDARD_TOP_ROW } from "./job";
 import { RATES, STOCK } from "./prices";
 import { LOOKS, type Style } from "./styles";
 
@@ -9,14 +9,11 @@ const NAMES = ['3/4" sides', "Inset fronts", null];
 
 /** What differs: each standard as it is at first, and in the alternates. */
 const DIFFERENCES: [name: string, base: string, ...alternates: (string | number | null)[]][] = [
-  ["side thickness", "=Bench!B11", 0.75, null],
+  ["side thickness", `=${opening(0, "Side thickness")}`, 0.75, null],
   ["front style", "overlay", null, "inset"],
-  ["bottom thickness", "=Bench!B12", null, null],
-  ["bottom fit", "=Bench!B13", null, null],
+  ["bottom thickness", `=${opening(0, "Bottom thickness")}`, null, null],
+  ["bottom fit", `=${opening(0, "Bottom fit")}`, null, null],
 ];
-
-/** The row of the sheet Job's first standard; all alternates share them until something else is typed. */
-const SHARED_TOP = 11;
 
 /** Openings without the columns that would hold for every alternate. */
 const OPENINGS = "Job!$A$4:$E$7";
@@ -46,7 +43,7 @@ const CELLS: Style[] = [
 /** The same openings built in other ways, side by side. */
 export const ALTERNATES: SheetDefinition<Style> = {
   name: "Alternates",
-  widths: [20, 17, 15, 15, 20, 15, 23, 8, 8, 60],
+  widths: [20, 20, 15, 15, 20, 15, 23, 8, 8, 60],
   selected: `C${STANDARDS_TOP + 1}`,
   merged: ["A1:J1", "A2:J2", "A3:J3"],
   page: { orientation: "landscape", onePage: true },
@@ -66,11 +63,11 @@ export const ALTERNATES: SheetDefinition<Style> = {
     tall(
       27,
       cell("columnText", "Standard"),
-      cell("resultWord", `=DRAWER.TAPE(B${STANDARDS_TOP + 1})&" sides"`),
+      cell("resultWord", `=DRAWER.TAPE(B${STANDARDS_TOP + 1})&" sides, as now"`),
       ...NAMES.map((name) => cell("inputWord", name)),
     ),
     ...DIFFERENCES.map(([name, base, ...others]) => standard(name, base, others)),
-    ...STANDARD_ROWS.map(([name], i) => standard(name, `=Job!B${SHARED_TOP + i}`, [])),
+    ...STANDARD_ROWS.map(([name], i) => standard(name, `=Job!B${STANDARD_TOP_ROW + i}`, [])),
   ],
 };
 

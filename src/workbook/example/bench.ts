@@ -1,16 +1,37 @@
 import type { SheetDefinition } from "../author/index";
 import { acrossOpenings as across, cell, gap, heading, row, tall } from "./cells";
+import { inches, opening, typed } from "./job";
 import type { Style } from "./styles";
 
 const OPENINGS = ["A", "B", "C"];
 
-/** The same formula for each opening, written for column B. */
-const each = (formula: string): string[] =>
-  ["B", "C", "D"].map((column) => formula.replace(/(?<![$A-Z])B(?=\d)/g, column));
+/** A formula for each opening, by its column and its number. */
+const each = (formula: (column: string, index: number) => string): string[] => ["B", "C", "D"].map(formula);
 
 /** One number for the whole cabinet. */
 const whole = (label: string, style: Style, content: string | number, note = "") =>
   row(cell("label", label), cell(style, content), null, null, cell("note", note));
+
+const boxWidth = (_: string, i: number): string =>
+  `=DRAWER.BOXWIDTH(${opening(i, "width")},IF(${typed("side clearance")}="",${typed("slide")},${typed("side clearance")}))`;
+
+/** A bottom that is as deep as the box is an applied one, and as wide as the box too. */
+const bottomWidth = (column: string, i: number): string =>
+  `=IF(${column}34=${column}30,${column}29,DRAWER.BOTTOMWIDTH(${column}29,${opening(i, "Side thickness")},${typed("groove depth")}))`;
+
+const bottomDepth = (column: string, i: number): string =>
+  `=DRAWER.BOTTOMDEPTH(${column}30,${opening(i, "Side thickness")},${typed("groove depth")},,${opening(i, "Bottom fit")})`;
+
+/** What a front covers: all of the cabinet's edge at its end, half of what the gap leaves of a partition. */
+const end = `${inches("cabinet thickness")}-${inches("end reveal")}`;
+const inner = `${inches("cabinet thickness")}-${inches("front gap")}`;
+const shares = [`(${end})+(${inner})/2`, inner, `(${inner})/2+(${end})`];
+
+const faceHeight = (_: string, i: number): string =>
+  `=${opening(i, "height")}+2*${inches("cabinet thickness")}-${inches("top reveal")}-${inches("bottom reveal")}`;
+
+const fronts = (column: string, i: number): string =>
+  `=ROWS(DRAWER.FRONTHEIGHTS(${column}39,${opening(i, "Drawers")},${typed("front gap")},,,${typed("front step")}))`;
 
 /** Where measuring ends and choosing begins: everything that the other sheets are worked out from. */
 export const BENCH: SheetDefinition<Style> = {
@@ -59,42 +80,42 @@ export const BENCH: SheetDefinition<Style> = {
     whole("Slide", "inputWord", "side-mount", "Or center-mount, wood runner, a clearance per side."),
     gap(),
     heading("Boxes", OPENINGS, "Where it comes from"),
-    across("Box width", "result", each("=DRAWER.BOXWIDTH(B7,$B$26)"), "Opening less the slides’ clearance."),
-    across("Slide length", "result", each("=DRAWER.SLIDELENGTH(B9)"), "The longest that leaves 1/2 in behind it."),
-    across("Sides, length", "result", each("=DRAWER.SIDELENGTH(B30,B11)"), "As deep as the slide is long."),
+    across("Box width", "result", each(boxWidth), "Opening less the slides’ clearance."),
+    across(
+      "Slide length",
+      "result",
+      each((_, i) => `=DRAWER.SLIDELENGTH(${opening(i, "depth")})`),
+      "The longest that leaves 1/2 in behind it.",
+    ),
+    across(
+      "Sides, length",
+      "result",
+      each((column, i) => `=DRAWER.SIDELENGTH(${column}30,${opening(i, "Side thickness")})`),
+      "As deep as the slide is long.",
+    ),
     across(
       "Box front and back, length",
       "result",
-      each("=DRAWER.ENDLENGTH(B29,B11)"),
+      each((column, i) => `=DRAWER.ENDLENGTH(${column}29,${opening(i, "Side thickness")})`),
       "Butt joints: between the sides.",
     ),
-    across(
-      "Bottom, width",
-      "result",
-      each("=DRAWER.BOTTOMWIDTH(B29,B11,$B$25)"),
-      "Between the sides, plus grooves, less 1/16 of play.",
-    ),
-    across(
-      "Bottom, depth",
-      "result",
-      each("=DRAWER.BOTTOMDEPTH(B30,B11,$B$25,,B13)"),
-      "An open back lets it run out under the back.",
-    ),
+    across("Bottom, width", "result", each(bottomWidth), "Between the sides, plus grooves, less 1/16 of play."),
+    across("Bottom, depth", "result", each(bottomDepth), "An open back lets it run out under the back."),
     gap(),
     heading("Fronts", OPENINGS, "Where it comes from"),
     across(
       "Front width",
       "result",
-      ["=B7+($B$16-$B$20)+($B$16-$B$17)/2", "=C7+$B$16-$B$17", "=D7+($B$16-$B$17)/2+($B$16-$B$20)"],
+      each((_, i) => `=${opening(i, "width")}+${shares[i]!}`),
       "Opening, and what it covers of the cabinet’s edges.",
     ),
-    across("… on the tape", "resultWord", each("=DRAWER.TAPE(B37)"), "To the nearest 1/16."),
-    across("Face height", "result", each("=B8+2*$B$16-$B$18-$B$19"), "Opening, cabinet top and bottom, less reveals."),
     across(
-      "Fronts in it",
-      "number",
-      ["=ROWS(Drawers!C5#)", "=ROWS(Drawers!C13#)", "=ROWS(Drawers!C21#)"],
-      "Their heights stand on the sheet Drawers.",
+      "… on the tape",
+      "resultWord",
+      each((column) => `=DRAWER.TAPE(${column}37)`),
+      "To the nearest 1/16.",
     ),
+    across("Face height", "result", each(faceHeight), "Opening, cabinet top and bottom, less reveals."),
+    across("Fronts in it", "number", each(fronts), "Their heights stand on the sheet Drawers."),
   ],
 };

@@ -1,51 +1,49 @@
 import type { RowDefinition, SheetDefinition } from "../author/index";
 import { cell, gap, heading, row, tall } from "./cells";
+import { fixed, inches, OPENINGS, STANDARDS } from "./job";
 import type { Style } from "./styles";
 
-/** Rows that each opening has for its drawers; a longer list spills into the next heading, and says so. */
+/** Rows that each opening has for its drawers; a longer list says so, and stands on the sheet Plan. */
 const ROOM = 6;
 const COLUMNS = ["Front width", "Front height", "Lower edge", "Room", "Box height", "Box width", "Box depth"];
 
+/** Where the plan's drawers stand, and in which columns the sizes that are shown here. */
+const PLANNED = "$6:$105";
+const planned = (letter: string): string => `Plan!$${letter}${PLANNED.replace(":", `:$${letter}`)}`;
+const SIZES = ["C", "D", "E", "", "G", "F", "H"];
+
 /** One opening's drawers, from the top. */
-function opening(name: string, column: string, headingRow: number): RowDefinition<Style>[] {
+function opening(name: string, benchColumn: string, headingRow: number): RowDefinition<Style>[] {
   const first = headingRow + 1;
-  const last = headingRow + ROOM;
+  const heights = `C${first}:C${headingRow + ROOM}`;
   const one = (i: number): RowDefinition<Style> => {
     const r = first + i;
-    const isThere = (formula: string): string => `=IF(C${r}="","",${formula})`;
-    const result = (formula: string) => cell("result", isThere(formula));
-    const upper = i === 0 ? `Bench!$${column}$8+Bench!$B$16-Bench!$B$18` : `D${r - 1}-Bench!$B$17`;
-    // The room ends half-way into each gap, and never outside the opening.
-    const top = i === 0 ? `Bench!$${column}$8` : `D${r - 1}-Bench!$B$17/2`;
-    const bottom = `MAX(0,IF(C${r + 1}="",D${r},D${r}-Bench!$B$17/2))`;
-    const box = `DRAWER.BOXHEIGHT(MINIFS(E$${first}:E$${last},C$${first}:C$${last},C${r}),Bench!$B$21,Bench!$B$22,Bench!$B$23)`;
+    const label = `${name}${i + 1}`;
+    // An opening that cannot be planned has one row with its own label; a job that cannot be read has none.
+    const missing = i === 0 ? `IF(ISERROR(Plan!$A$5),Plan!$A$5,"${name}")` : '""';
+    const size = (letter: string): string =>
+      letter === ""
+        ? `INDEX(DRAWER.WORKING(${fixed(OPENINGS)},$A${r},${fixed(STANDARDS)}),MATCH("Zone height",INDEX(DRAWER.WORKING(${fixed(OPENINGS)},$A${r},${fixed(STANDARDS)}),0,1),0),2)`
+        : `INDEX(${planned(letter)},MATCH($A${r},${planned("A")},0))`;
     return row(
-      cell("key", isThere(`"${name}${i + 1}"`)),
-      result(`Bench!$${column}$37`),
-      cell(
-        "result",
-        i === 0 ? `=DRAWER.FRONTHEIGHTS(Bench!${column}39,Bench!${column}10,Bench!$B$17,0,0,Bench!$B$24)` : null,
-      ),
-      result(`${upper}-C${r}`),
-      result(`${top}-${i === ROOM - 1 ? `MAX(0,D${r})` : bottom}`),
-      result(box),
-      result(`Bench!$${column}$29`),
-      result(`Bench!$${column}$30`),
-      cell(
-        "note",
-        i === 0
-          ? `=IF(ABS(SUM(C${r}#)+(ROWS(C${r}#)-1)*Bench!$B$17-Bench!${column}39)<0.0001,"Fronts and gaps fill the face.","Fronts and gaps do not fill the face.")`
-          : null,
-      ),
+      cell("key", `=IF(COUNTIF(${planned("A")},"${label}")>0,"${label}",${missing})`),
+      ...SIZES.map((letter) => cell("result", `=IF($A${r}="","",${size(letter)})`)),
+      cell("note", i === 0 ? said(name, r, heights, `Bench!$${benchColumn}$39`) : null),
     );
   };
   return [heading(`Opening ${name}`, COLUMNS, ""), ...Array.from({ length: ROOM }, (_, i) => one(i)), gap()];
 }
 
+/** Whether fronts and gaps add up to the face, by a native sum. */
+const said = (name: string, r: number, heights: string, face: string): string =>
+  `=IF(ISERROR(C${r}),"",IF(COUNTIF(${planned("B")},"${name}")>${ROOM},"More drawers than rows here: see the sheet Plan.",` +
+  `IF(ABS(SUM(${heights})+(COUNT(${heights})-1)*${inches("front gap")}-${face})<0.0001,` +
+  `"Fronts and gaps fill the face.","Fronts and gaps do not fill the face.")))`;
+
 /** Every drawer's front and box. */
 export const DRAWERS: SheetDefinition<Style> = {
   name: "Drawers",
-  widths: [14, 13, 13, 13, 11, 12, 12, 12, 38],
+  widths: [14, 13, 13, 13, 11, 12, 12, 12, 48],
   selected: "C5",
   merged: ["A1:I1", "A2:I2"],
   rows: [

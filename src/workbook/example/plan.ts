@@ -1,69 +1,7 @@
-import type { RowDefinition, RuleDefinition, SheetDefinition } from "../author/index";
+import type { RuleDefinition, SheetDefinition } from "../author/index";
 import { cell, gap, isWhole, row, spilled, tall } from "./cells";
+import { OPENINGS, STANDARDS } from "./job";
 import { LOOKS, type Style } from "./styles";
-
-/** The bench as the two tables that plan whole cabinets take. */
-export const OPENINGS = "Job!A4:H7";
-export const STANDARDS = "Job!A10:B23";
-
-const COLUMNS = ["Opening", "Width", "Height", "Depth", "Drawers", "Side thickness", "Bottom thickness", "Bottom fit"];
-
-/** The standards, from the sheet's eleventh row on. */
-export const STANDARD_ROWS: [name: string, formula: string][] = [
-  ["cabinet thickness", "=Bench!B16"],
-  ["front gap", "=Bench!B17"],
-  ["top reveal", "=Bench!B18"],
-  ["bottom reveal", "=Bench!B19"],
-  ["end reveal", "=Bench!B20"],
-  ["space below", "=Bench!B21"],
-  ["space above", "=Bench!B22"],
-  ["height step", "=Bench!B23"],
-  ["front step", "=Bench!B24"],
-  ["groove depth", "=Bench!B25"],
-  ["slide", '=IF(ISNUMBER(Bench!B26),"",Bench!B26)'],
-  ["side clearance", '=IF(ISNUMBER(Bench!B26),Bench!B26,"")'],
-  ["kerf", "=Saw!B5"],
-];
-
-/** The measured openings one a row, and the standards as two columns: tables for the functions of whole plans. */
-export const JOB: SheetDefinition<Style> = {
-  name: "Job",
-  widths: [21, 13, 11, 11, 24, 17, 19, 13],
-  selected: "A4",
-  merged: ["A1:H1", "A2:H2"],
-  rows: [
-    tall(36, cell("title", "The job as tables")),
-    row(
-      cell(
-        "subtitle",
-        "Taken from the sheet Bench. Plan, cut list, checks and workings are worked out from these two.",
-      ),
-    ),
-    gap(),
-    tall(27, cell("columnText", COLUMNS[0]!), ...COLUMNS.slice(1).map((name) => cell("column", name))),
-    ...["B", "C", "D"].map(openingRow),
-    gap(),
-    gap(),
-    tall(27, cell("columnText", "Standard"), cell("column", "Value")),
-    ...STANDARD_ROWS.map(([name, formula]) =>
-      row(cell("label", name), cell(name === "slide" ? "resultWord" : "result", formula)),
-    ),
-  ],
-};
-
-function openingRow(column: string, i: number): RowDefinition<Style> {
-  const from = (style: Style, bench: number) => cell(style, `=Bench!${column}${bench}`);
-  return row(
-    cell("key", "ABC"[i]!),
-    from("result", 7),
-    from("result", 8),
-    from("result", 9),
-    from("resultWord", 10),
-    from("result", 11),
-    from("result", 12),
-    from("resultWord", 13),
-  );
-}
 
 export const PLAN: SheetDefinition<Style> = tableSheet({
   name: "Plan",

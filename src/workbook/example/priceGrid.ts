@@ -1,6 +1,6 @@
 import type { RowDefinition, RuleDefinition, SheetDefinition } from "../author/index";
 import { best, cell, gap, row, tall } from "./cells";
-import { STANDARDS } from "./plan";
+import { fixed, opening as ofBench, STANDARDS } from "./job";
 import { RATES, STOCK } from "./prices";
 import { LOOKS, SCALES, type Style } from "./styles";
 
@@ -14,7 +14,7 @@ const PRICE_TOP = 14;
 const ROOM_TOP = PRICE_TOP + COUNTS.length + 2;
 
 const grid = (top: number): string => `$${FIRST}$${top + 1}:$${LAST}$${top + COUNTS.length}`;
-const standards = STANDARDS.replace(/([A-Z])(\d)/g, "$$$1$$$2");
+const standards = fixed(STANDARDS);
 const INCHES_IN_A_FOOT = 12 ** 3;
 
 /** One opening as a table, made inside the formula: headings over sizes. */
@@ -86,8 +86,12 @@ export const PRICE_GRID: SheetDefinition<Style> = {
       ),
     ),
     gap(),
-    row(cell("label", "Opening height"), cell("input", "=Bench!C8"), cell("note", "Opening B’s, or type another.")),
-    row(cell("label", "Inside depth"), cell("input", "=Bench!C9"), cell("note", "Likewise.")),
+    row(
+      cell("label", "Opening height"),
+      cell("input", `=${ofBench(1, "height")}`),
+      cell("note", "Opening B’s, or type another."),
+    ),
+    row(cell("label", "Inside depth"), cell("input", `=${ofBench(1, "depth")}`), cell("note", "Likewise.")),
     row(cell("label", "Most to spend"), cell("inputMoney", 700), cell("note", "What costs more stands in italics.")),
     gap(),
     line("Cheapest", "p+0*v"),

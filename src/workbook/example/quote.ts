@@ -1,6 +1,6 @@
 import type { RowDefinition, RuleDefinition, RuleLook, SheetDefinition } from "../author/index";
 import { cell, gap, isWhole, row, spilled, tall } from "./cells";
-import { OPENINGS, STANDARDS } from "./plan";
+import { OPENINGS, STANDARDS } from "./job";
 import { RATES, STOCK } from "./prices";
 import { LOOKS, type Style } from "./styles";
 

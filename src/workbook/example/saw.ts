@@ -1,25 +1,17 @@
 import type { SheetDefinition } from "../author/index";
-import { cell, gap, heading, row, tall } from "./cells";
+import { cell, gap, heading, row, spilled, tall } from "./cells";
+import { OPENINGS, STANDARDS } from "./job";
 import type { Style } from "./styles";
 
-const groove = (title: string, stock: string) =>
-  tall(27, cell("section", title), cell("column", null), cell("column", stock));
+/** How far down the settings may grow. */
+const ROOM = 60;
 
-/** The passes of one groove, spilled below their own headings. */
-const passes = (thickness: string) => [
-  row(cell("key", `=DRAWER.GROOVEPASSES(${thickness},$B$5,$B$6,Bench!$B$25)`), cell("unit", null), cell("unit", null)),
-  ...Array.from({ length: 5 }, () => row(cell("pass", null), cell("result", null), cell("result", null))),
-];
-
-const stop = (part: string, lengths: string[]) =>
-  row(cell("label", part), ...lengths.map((ref) => cell("resultWord", `=DRAWER.TAPE(${ref})`)));
-
-/** Fence and blade for the grooves, stops for the crosscuts. */
+/** What the blade cuts, and every setting of the saw for the whole job. */
 export const SAW: SheetDefinition<Style> = {
   name: "Saw",
-  widths: [27, 14, 14, 14, 54],
+  widths: [15, 16, 84, 11, 9, 70],
   selected: "B5",
-  merged: ["A1:E1", "A2:E2", "A3:E3", "C5:E5", "C6:E6"],
+  merged: ["A1:F1", "A2:F2", "A3:F3"],
   rows: [
     tall(36, cell("title", "At the saw")),
     tall(
@@ -30,24 +22,20 @@ export const SAW: SheetDefinition<Style> = {
       ),
     ),
     row(cell("subtitle", "First cut a test piece from the same stock, and try the bottom in it. All in inches.")),
-    heading("Blade", ["", "", ""]),
+    heading("Blade", [""]),
     row(cell("label", "Kerf"), cell("input", 0.125), cell("note", "Measured in a test cut, not read off the blade.")),
     row(
       cell("label", "Groove offset"),
-      cell("input", 0.25),
+      cell("input", 0.375),
       cell("note", "From the side’s lower edge to the groove’s lower cheek."),
     ),
     gap(),
-    groove("Grooves for A and B", '=DRAWER.TAPE(Bench!B12)&" bottoms"'),
-    ...passes("Bench!$B$12"),
-    gap(),
-    groove("Grooves for C", '=DRAWER.TAPE(Bench!D12)&" bottoms"'),
-    ...passes("Bench!$D$12"),
-    gap(),
-    heading("Crosscut stops", ["A", "B", "C"], "As the tape reads, to the nearest 1/16"),
-    stop("Sides", ["Bench!B31", "Bench!C31", "Bench!D31"]),
-    stop("Box front and back", ["Bench!B32", "Bench!C32", "Bench!D32"]),
-    stop("Bottoms, width", ["Bench!B33", "Bench!C33", "Bench!D33"]),
-    stop("Bottoms, depth", ["Bench!B34", "Bench!C34", "Bench!D34"]),
+    ...spilled(
+      `=DRAWER.SETUPS(${OPENINGS},${STANDARDS})`,
+      ["columnText", "columnText", "columnText", "column", "column", "columnText"],
+      ["pass", "label", "finding", "result", "number", "finding"],
+      ROOM,
+      50,
+    ),
   ],
 };

@@ -1,10 +1,11 @@
 import type { SheetDefinition } from "../author/index";
 import { cell, gap, row, spilled, tall } from "./cells";
+import { typed } from "./job";
 import { STOCK } from "./prices";
 import type { Style } from "./styles";
 
 /** The cut list on the sheets of the price list, with the kerf of the saw. */
-const ASKED = `'Cut list'!A5#,${STOCK},Saw!$B$5,0,"quick"`;
+const ASKED = `'Cut list'!A5#,${STOCK},${typed("kerf")},0,"quick"`;
 
 /** How far down the tables may grow. */
 const ROOM = { sheets: 10, layout: 120, cuts: 240 };

@@ -1,10 +1,11 @@
 import type { SheetDefinition } from "../author/index";
 import { cell, gap, row, tall } from "./cells";
+import { inches, opening, typed } from "./job";
 import type { Style } from "./styles";
 
 const COUNTS = [2, 3, 4, 5, 6, 7];
 const LETTERS = ["B", "C", "D", "E", "F", "G"];
-const HEIGHTS = [24, "=Bench!B8", 28, 30, 33];
+const HEIGHTS = [24, `=${opening(0, "height")}`, 28, 30, 33];
 
 const columns = (title: string, names: Style, contents: (string | number)[]) =>
   tall(27, cell("section", title), ...contents.map((content) => cell(names, content)));
@@ -25,7 +26,7 @@ export const WHAT_IF: SheetDefinition<Style> = {
     ),
     gap(),
     row(cell("label", "Face height"), cell("input", "=Bench!B39"), cell("note", "From the bench, or type another.")),
-    row(cell("label", "Gap between fronts"), cell("input", "=Bench!B17"), cell("note", "Likewise.")),
+    row(cell("label", "Gap between fronts"), cell("input", `=${typed("front gap")}`), cell("note", "Likewise.")),
     row(
       cell("label", "Growing downward"),
       cell("inputWord", "arithmetic"),
@@ -58,7 +59,7 @@ export const WHAT_IF: SheetDefinition<Style> = {
         ...LETTERS.map((letter) =>
           cell(
             "resultWord",
-            `=DRAWER.TAPE(DRAWER.FRONTHEIGHT($A${21 + i}+2*Bench!$B$16,${letter}$20,$B$5,Bench!$B$18,Bench!$B$19))`,
+            `=DRAWER.TAPE(DRAWER.FRONTHEIGHT(DRAWER.LENGTH($A${21 + i})+2*${inches("cabinet thickness")},${letter}$20,$B$5,${typed("top reveal")},${typed("bottom reveal")}))`,
           ),
         ),
       ),

@@ -155,7 +155,7 @@ describe("the sheet Price grid", () => {
 describe("the sheet Alternates", () => {
   test("compares what is named, with the first as the base", () => {
     const [, base, ...others] = spilled("Alternates", "A5");
-    expect([base, ...others].map((line) => line![0])).toEqual(['1/2" sides', '3/4" sides', "Inset fronts"]);
+    expect([base, ...others].map((line) => line![0])).toEqual(['1/2" sides, as now', '3/4" sides', "Inset fronts"]);
     for (const line of others) expect(cents(line[4]!)).toBe(cents(line[3]!) - cents(base![3]!));
   });
 
