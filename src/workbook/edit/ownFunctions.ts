@@ -1,12 +1,15 @@
 import * as functions from "../../functions/index";
 import type { CustomFunction } from "../engine/index";
 import { remembering } from "./memory";
+import { namingSheetRows } from "./sheet-rows";
 
 /** The namespace that people type before the functions' names. */
 export const NAMESPACE = "DRAWER";
 
 /** The cell functions, as the engine takes them. Their results bring a number format where they are lengths. */
-export const OWN_FUNCTIONS: Record<string, CustomFunction> = remembering(withFormats({ ...functions }));
+export const OWN_FUNCTIONS: Record<string, CustomFunction> = namingSheetRows(
+  remembering(withFormats({ ...functions })),
+);
 
 export function isOwnFunction(name: string): boolean {
   const [namespace, own, ...rest] = name.toUpperCase().split(".");

@@ -62,5 +62,5 @@ function outcome(calculation: Calculation, rounds: number): Outcome {
 
 export type { Book, Cell, DefinedName, Engine, Formula, Kept, Outcome, Question, Result, Sheet, Table } from "./engine";
 export { cellKey } from "./engine";
-export type { CustomFunction, Dimensions } from "./functions/custom";
+export { firstRowOf, type CustomFunction, type Dimensions } from "./functions/custom";
 export { CellError, type Scalar } from "./values";

@@ -33,7 +33,7 @@ function argument(value: Value, evaluator: Evaluator, asTable: boolean): unknown
   if (value === undefined) return null;
   if (value instanceof Lambda) return "#CALC!";
   const contents = value instanceof Reference || isMatrix(value) ? evaluator.contents(value) : value;
-  if (isMatrix(contents)) return plainTable(contents);
+  if (isMatrix(contents)) return placed(plainTable(contents), value);
   return asTable ? [[plain(contents)]] : plain(contents);
 }
 
@@ -47,6 +47,18 @@ function plainTable(matrix: Matrix): unknown[][] {
 }
 
 const tables = new WeakMap<Matrix, unknown[][]>();
+
+/** A range's table is its own, and so knows where it stands. */
+function placed(table: unknown[][], value: Value): unknown[][] {
+  if (value instanceof Reference) firstRows.set(table, value.areas[0]!.top + 1);
+  return table;
+}
+
+const firstRows = new WeakMap<unknown[][], number>();
+
+/** The sheet's row that a table's first row stands in, where a range was given. */
+export const firstRowOf = (table: unknown): number | undefined =>
+  Array.isArray(table) ? firstRows.get(table as unknown[][]) : undefined;
 
 function plain(value: Scalar): unknown {
   return value instanceof CellError ? value.code : value;
