@@ -20,7 +20,17 @@ export function readArguments(words: string[]): Arguments | "help" {
   const inPlace = values["in-place"] ?? false;
   if (inPlace && values.output !== undefined) throw new UsageFault("Give either --output or --in-place, not both.");
   if (!inPlace && values.output === undefined) throw new UsageFault("Where to? Give -o FILE, or --in-place.");
-  return { input, output: values.output ?? input, inPlace, quiet: values.quiet ?? false };
+  const output = values.output ?? input;
+  for (const name of [input, output]) refuseNoName(name);
+  return { input, output, inPlace, quiet: values.quiet ?? false };
+}
+
+function refuseNoName(name: string): void {
+  if (name === "") throw new UsageFault("A file name is empty.");
+  if (name === "-")
+    throw new UsageFault(
+      "- is no file here, for a workbook is not read or written piece by piece; write ./- if that is its name.",
+    );
 }
 
 function parse(words: string[]) {

@@ -1,11 +1,12 @@
-import { readFile, stat } from "node:fs/promises";
 import type { EngineOptions } from "../engine/index";
 import { recalculate } from "../recalculate";
 import { FileFault, shown } from "../xlsx/fault";
 import { readArguments, UsageFault, type Arguments } from "./arguments";
-import { isSameFile, writeAtomically } from "./files";
 import { HELP } from "./help";
 import { describe } from "./describe";
+import { readInput } from "./read-input";
+import { isSameFile } from "./same-file";
+import { outputTarget, writeOutput } from "./write-output";
 
 /** Where the command prints. */
 export interface Streams {
@@ -13,15 +14,17 @@ export interface Streams {
   err(line: string): void;
 }
 
-/** Files larger than this are refused before they are read. */
-const LARGEST_FILE = 256 * 1024 * 1024;
-
 /** The command, with its words, the functions and its streams handed in. Gives the exit code. */
-export async function run(words: string[], options: EngineOptions, streams: Streams): Promise<0 | 1 | 2> {
+export async function run(words: string[], options: EngineOptions, terminal: Streams): Promise<0 | 1 | 2> {
+  // Whatever is printed may hold a name or a text out of a file that somebody else wrote.
+  const streams = {
+    out: (line: string) => terminal.out(shown(line)),
+    err: (line: string) => terminal.err(shown(line)),
+  };
   try {
     const args = readArguments(words);
     if (args === "help") {
-      streams.out(HELP.trimEnd());
+      HELP.trimEnd().split("\n").forEach(streams.out);
       return 0;
     }
     return await recalculateFile(args, options, streams);
@@ -35,11 +38,10 @@ async function recalculateFile(args: Arguments, options: EngineOptions, streams:
   if (!args.inPlace && (await isSameFile(args.input, args.output))) {
     throw new UsageFault("The output is the input itself; give --in-place to write over it.");
   }
+  await outputTarget(args.output);
   const bytes = await readInput(args.input);
   const { bytes: written, report } = recalculate(bytes, options);
-  await writeAtomically(args.output, written).catch((error: NodeJS.ErrnoException) => {
-    throw new FileFault(`${args.output} cannot be written (${error.code ?? error.message}).`);
-  });
+  await writeOutput(args.output, written);
   const { kept, errors, summary } = describe(report);
   if (!args.quiet) streams.out(summary);
   if (!args.quiet) errors.forEach(streams.out);
@@ -47,22 +49,9 @@ async function recalculateFile(args: Arguments, options: EngineOptions, streams:
   return kept.length > 0 ? 1 : 0;
 }
 
-async function readInput(path: string): Promise<Uint8Array> {
-  try {
-    const found = await stat(path);
-    if (!found.isFile()) throw new FileFault(`${path} is no file.`);
-    if (found.size > LARGEST_FILE) throw new FileFault(`${path} is larger than ${LARGEST_FILE / 1024 / 1024} MB.`);
-    return await readFile(path);
-  } catch (error) {
-    if (error instanceof FileFault) throw error;
-    const { code } = error as NodeJS.ErrnoException;
-    throw new FileFault(code === "ENOENT" ? `${path} is not there.` : `${path} cannot be read (${code}).`);
-  }
-}
-
 /** One line, whatever happened. */
 function sentence(error: unknown): string {
-  if (error instanceof UsageFault) return shown(`${error.message} See --help.`);
-  if (error instanceof FileFault) return shown(error.message);
-  return shown(`The file cannot be recalculated: ${error instanceof Error ? error.message : String(error)}`);
+  if (error instanceof UsageFault) return `${error.message} See --help.`;
+  if (error instanceof FileFault) return error.message;
+  return `The file cannot be recalculated: ${error instanceof Error ? error.message : String(error)}`;
 }

@@ -17,6 +17,10 @@ Calls of DRAWER that the spreadsheet program left as #NAME?, as it does where th
 typed while the add-in was not loaded, are written anew in the form that it resolves,
 and counted as names mended.
 
+Only regular files are read and written. A symbolic link to one stays, and the file that
+it leads to is written; other hard links to it keep the old file. Mode and owner stay.
+Write ./-name for a file whose name begins with a dash.
+
 Cells of DRAWER that give an error are listed with what it says. A formula that cannot
 be worked out here (a function that is missing, another workbook, a data table, a
 circle) keeps its stored value and is listed.

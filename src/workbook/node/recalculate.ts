@@ -1,6 +1,9 @@
 import { OWN_FUNCTIONS } from "../edit/ownFunctions";
 import { run } from "./cli";
 
+// Whoever reads along may stop, as `head` does; the workbook is written all the same, and the exit code stays true.
+for (const stream of [process.stdout, process.stderr]) stream.on("error", () => undefined);
+
 /** The command `recalculate`, with the real functions in it. */
 process.exitCode = await run(
   process.argv.slice(2),
