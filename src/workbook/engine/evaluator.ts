@@ -174,7 +174,7 @@ export class Evaluator {
     const variable = node.sheet === undefined ? this.variable(node.name, scope) : undefined;
     if (variable) return variable.value;
     const named = this.named(node, scope);
-    return named ? this.evaluate(named.body, named.scope) : fail("#NAME?");
+    return named ? this.evaluate(named.body, named.scope) : unknownName(node.name);
   }
 
   /** What a defined name stands for, and where that is worked out. */
@@ -221,6 +221,11 @@ export class Evaluator {
     if (node.operator === ",") return joinReferences(left, right);
     return node.operator === ":" ? spanReferences(left, right) : overlap(left, right);
   }
+}
+
+/** Mostly a word, or a unit, that its quotes were forgotten of. */
+function unknownName(name: string): CellError {
+  return new CellError("#NAME?", `The workbook has no name ${name}. A word in a formula wants quotes: "${name}".`);
 }
 
 function letter(called: Ordinary, position: number): string {

@@ -53,6 +53,17 @@ describe("a custom function gives", () => {
     ]);
   });
 
+  it.each([
+    ["_xldudf_DRAWER_BOXWIDTH(24,mm)", "mm"],
+    ["_xldudf_DRAWER_BOXWIDTH(24,side-mount)", "side"],
+  ])("what to type where a word stands without its quotes: %s", (formula, word) => {
+    const { results } = createEngine({ functions }).calculate(bookOf({ A1: `=${formula}` }));
+    expect(results[0]!.values[0]![0]).toMatchObject({
+      code: "#NAME?",
+      message: `The workbook has no name ${word}. A word in a formula wants quotes: "${word}".`,
+    });
+  });
+
   it("errors inside a table, and the rest of it is right", () => {
     expect(value("{=_xldudf_DRAWER_PLAN(A1:B2)", { A1: "A", B1: 18, A2: "B" }, { functions })).toEqual([
       ["Drawer", "Width"],

@@ -13,6 +13,9 @@ export type Dimensions = Record<string, readonly ("scalar" | "matrix")[]>;
 export function customFunction(call: CustomFunction, dimensions?: readonly ("scalar" | "matrix")[]): Ordinary {
   const signature = dimensions?.map((kind) => (kind === "scalar" ? "V" : "R")).join("");
   const shown = (args: Value[], evaluator: Evaluator, withFormats: boolean): Shown => {
+    // What stands behind such an error is known here alone: it was typed into the formula itself.
+    const unknown = args.find((arg) => arg instanceof CellError && arg.code === "#NAME?" && arg.message);
+    if (unknown) return { value: unknown };
     const given = args.map((arg, i) => argument(arg, evaluator, dimensions?.[i] === "matrix"));
     try {
       const raw = (call as (...given: unknown[]) => unknown)(...given);
