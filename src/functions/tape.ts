@@ -1,4 +1,4 @@
-import { isBlank, tape, TAPE_DECIMALS, TAPE_DENOMINATORS, type Rounding } from "../core/length";
+import { isEmpty, tape, TAPE_DECIMALS, TAPE_DENOMINATORS, type Rounding } from "../core/length";
 import { anyLength, oneOf, scalar, withUnit, word } from "./boundary";
 
 /** @customenum {string} */
@@ -40,10 +40,10 @@ export function TAPE(length: any, precision?: any, rounding?: TapeRounding, unit
 
 const call = withUnit(
   [
-    anyLength("length"),
+    anyLength("length", true),
     scalar("precision", ({ value }, unit) => {
       const [allowed, usual] = unit === "in" ? [TAPE_DENOMINATORS, 16] : [TAPE_DECIMALS, 0];
-      return isBlank(value) ? usual : oneOf(value, allowed);
+      return isEmpty(value) ? usual : oneOf(value, allowed);
     }),
     word<Rounding>("rounding", ["nearest", "down", "up"]),
   ],

@@ -29,13 +29,13 @@ const PAIRS: [finding: RegExp, loud: Job, quiet: Job][] = [
   [
     /A, B look A gap of 0 in between fronts/,
     {
-      standards: { "front gap": 0 },
+      standards: { "front gap": "none" },
       rows: [
         ["A", 18, 20, 20.5, 1],
         ["B", 18, 20, 20.5, 1],
       ],
     },
-    { standards: { "front gap": 0 }, rows: [["A", 18, 20, 20.5, 1]] },
+    { standards: { "front gap": "none" }, rows: [["A", 18, 20, 20.5, 1]] },
   ],
   [
     /stops short of the opening's right edge/,
@@ -79,7 +79,7 @@ const PAIRS: [finding: RegExp, loud: Job, quiet: Job][] = [
   ],
   [
     /it will rub/,
-    { standards: { "space below": 0, "space above": 0 }, rows: [["A", 18, 20, 20.5, 1]] },
+    { standards: { "space below": "none", "space above": "none" }, rows: [["A", 18, 20, 20.5, 1]] },
     { standards: { "space below": "1/16", "space above": "1/16" }, rows: [["A", 18, 20, 20.5, 1]] },
   ],
   [

@@ -249,7 +249,7 @@ describe("CHECKS(openings, standards)", () => {
       "no space between box and front",
       one(
         [
-          ["space below", 0],
+          ["space below", "none"],
           ["match heights", "none"],
         ],
         18,
@@ -300,13 +300,13 @@ describe("CHECKS(openings, standards)", () => {
 
   test("headings that are not read, zeros read as blanks and reveals without effect are listed", () => {
     const table = [
-      ["Opening", "Width", "Height", "Depth", "Drawers", "Note", "Rail above", "Left reveal"],
-      ["A", 18, 20, 20.5, 2, "by the door", 0, ""],
-      ["B", 18, 20, 20.5, 2, "", 0, "1/8"],
+      ["Opening", "Width", "Height", "Depth", "Drawers", "Note", "Front gap", "Left reveal", "Rail above"],
+      ["A", 18, 20, 20.5, 2, "by the door", 0, "", 0],
+      ["B", 18, 20, 20.5, 2, "", 0, "1/8", 0],
     ];
     expect(found(table).map((row) => row.slice(0, 3))).toEqual([
       ["openings", "look", "The column Note is not read."],
-      ["A, B", "look", "The 0 under Rail above is read as a blank."],
+      ["A", "look", "The 0 under Front gap is read as a blank."],
       ["B", "look", "The left reveal has no effect on a side that has a neighbour."],
     ]);
   });

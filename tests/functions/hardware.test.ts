@@ -148,19 +148,19 @@ describe("HARDWARE(openings, standards)", () => {
     expect(of("Front screw")).toEqual([[1, 2, "each"]]);
     expect(of("Front screw", [["side thickness", "3/4"]])).toEqual([[1.25, 2, "each"]]);
     expect(of("Front screw", [["four screws from", 18]])).toEqual([[1, 4, "each"]]);
-    expect(of("Front screw", [["front screws", 0]])).toEqual([]);
+    expect(of("Front screw", [["front screws", "none"]])).toEqual([]);
     expect(of("Front screw", [["front screw length", "1 1/8"]])).toEqual([[1.125, 2, "each"]]);
   });
 
   test("pull screws go through box and front and 1/4 in on; a pull without spacing has one", () => {
     expect(of("Pull screw")).toEqual([[1.5, 2, "each"]]);
-    expect(of("Pull screw", [["pull spacing", 0]])).toEqual([[1.5, 1, "each"]]);
-    expect([of("Pull", [["pull spacing", 0]]), note("Pull", [["pull spacing", 0]])]).toEqual([
+    expect(of("Pull screw", [["pull spacing", "none"]])).toEqual([[1.5, 1, "each"]]);
+    expect([of("Pull", [["pull spacing", "none"]]), note("Pull", [["pull spacing", "none"]])]).toEqual([
       [["", 1, "each"]],
       "one hole",
     ]);
     expect(of("Pull screw", [["pull screw length", 2]])).toEqual([[2, 2, "each"]]);
-    expect(of("Pull", [["pulls per front", 0]])).toEqual([]);
+    expect(of("Pull", [["pulls per front", "none"]])).toEqual([]);
   });
 
   test("a shop-made pull is screwed from inside through its strip, 1/8 in short of its plate's face", () => {

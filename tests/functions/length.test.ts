@@ -15,7 +15,7 @@ describe("LENGTH(value, unit)", () => {
   test("gives a number back, cleared of what doubles leave behind", () => {
     expect(LENGTH(10.2 - 2.2)).toBe(8);
     expect(LENGTH(-0.75)).toBe(-0.75);
-    expect(Object.is(LENGTH(-0), 0)).toBe(true);
+    expect(Object.is(LENGTH("-0"), 0)).toBe(true);
   });
 
   test("names the argument, quotes what came and says what is allowed", () => {
@@ -28,6 +28,27 @@ describe("LENGTH(value, unit)", () => {
     for (const blank of [undefined, null, ""]) {
       expectValueError(() => LENGTH(blank), `value is blank. It needs a length: ${LENGTHS}.`);
     }
+  });
+
+  test("a date that the spreadsheet made of a fraction is refused, with or without its format; a text is no date", () => {
+    expectValueError(
+      () => LENGTH(46219),
+      'value is 46219. Such a number may be a date that the spreadsheet made of a fraction: format the cell as text. A length that long is written with its unit, as "46219 in".',
+    );
+    expect(shown(() => LENGTH({ type: "Double", basicValue: 46219, numberFormat: "d-mmm" }))).toMatch(/a date/);
+    expect([LENGTH("46219"), LENGTH("46219 in"), LENGTH(46219.5)]).toEqual([46219, 46219, 46219.5]);
+  });
+
+  test("a 0, which an empty cell also gives, is refused; zero is written", () => {
+    expectValueError(() => LENGTH(0), "value is 0, which an empty cell also gives: write none or 0 in for zero.");
+    expect(["none", "0", "0 mm"].map((zero) => LENGTH(zero))).toEqual([0, 0, 0]);
+  });
+
+  test("what cannot be seen in a refused text is shown by its code", () => {
+    expectValueError(
+      () => LENGTH("7\u200b/16 i\u0000n\u00a0x"),
+      `value is "7\\u{200b}/16 i\\u{0}n\\u{a0}x", which is no length. Write ${LENGTHS}.`,
+    );
   });
 
   test("takes totals longer than any one part, but no number without end", () => {

@@ -7,7 +7,7 @@ export const ONE_DRAWER = [
 ];
 
 /** Everything that one drawer needs, free of charge: a client who brings it all. */
-export const FREE = { "slide price": 0, "pull price": 0, "screw price": 0 };
+export const FREE = { "slide price": "none", "pull price": "none", "screw price": "none" };
 
 /** A table of rates. */
 export const rates = (values: Record<string, unknown>): unknown[][] => Object.entries(values);

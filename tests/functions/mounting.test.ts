@@ -65,7 +65,7 @@ describe("MOUNTING(openings, standards)", () => {
     const table = MOUNTING(openings(["A", 18, 20, 20.5, 1], ["B", 24, 20, 20.5, 1]));
     expect([at(table, "A1", "Pull from left"), at(table, "A1", "Second pull")]).toEqual([9.5, ""]);
     expect([at(table, "B1", "Pull from left"), at(table, "B1", "Second pull")]).toEqual([6.25, 18.75]);
-    const none = MOUNTING(openings(["A", 18, 20, 20.5, 1]), [["pulls per front", 0]]);
+    const none = MOUNTING(openings(["A", 18, 20, 20.5, 1]), [["pulls per front", "none"]]);
     expect(["Pull height", "Pull from left", "Second pull"].map((heading) => at(none, "A1", heading))).toEqual([
       "",
       "",

@@ -20,9 +20,11 @@ describe("PARTS(openings, standards, grouped)", () => {
     expect(PARTS(three, [["height step", "1/8"]], false)).toHaveLength(1 + 5 * 3);
   });
 
-  test("grouped takes TRUE and FALSE, also as 1, 0 and text, and nothing else", () => {
-    expect([true, 1, "TRUE", "", null].map((flag) => PARTS(three, undefined, flag).length)).toEqual([6, 6, 6, 6, 6]);
-    expect([false, 0, "false"].map((flag) => PARTS(three, undefined, flag).length)).toEqual([16, 16, 16]);
+  test("grouped takes TRUE and FALSE, also as 1 and text; a 0, which an empty cell also gives, is TRUE as a blank is", () => {
+    expect([true, 1, "TRUE", "", null, 0].map((flag) => PARTS(three, undefined, flag).length)).toEqual([
+      6, 6, 6, 6, 6, 6,
+    ]);
+    expect([false, "false"].map((flag) => PARTS(three, undefined, flag).length)).toEqual([16, 16]);
     expectValueError(() => PARTS(three, undefined, "maybe"), `grouped is "maybe". It can be TRUE or FALSE.`);
   });
 

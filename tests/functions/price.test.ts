@@ -80,7 +80,7 @@ describe("PRICE(openings, standards, stock, rates, [drawers])", () => {
     ["a range", [[1, 2]], "drawers is a range of 1 × 2 cells. It takes one cell."],
     [
       "no drawers",
-      0,
+      "0",
       'drawers is 0. A lone whole number is a count of fronts, from 1 to 100; one front of a fixed height has its mark, as 3" or 80 mm.',
     ],
     [

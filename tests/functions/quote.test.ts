@@ -156,7 +156,7 @@ describe("QUOTE(openings, standards, stock, rates)", () => {
   test("a markup of 0 beside a margin says nothing, and the other way round", () => {
     expect(simple({ markup: 0, margin: 40 })).toEqual(simple({ margin: 40 }));
     expect(simple({ markup: 50, margin: 0 })).toEqual(simple({ markup: 50 }));
-    expect(lines(simple({ markup: 0 }), "Markup")).toEqual([["On cost", 0, "%", 40, 0]]);
+    expect(lines(simple({ markup: "none" }), "Markup")).toEqual([["On cost", 0, "%", 40, 0]]);
   });
 
   test("the sheets are those that SHEETS shows of the same cut list", () => {
@@ -243,7 +243,7 @@ describe("QUOTE(openings, standards, stock, rates)", () => {
   });
 
   test.each([
-    [0, 41, 3, 44],
+    ["none", 41, 3, 44],
     [2, 40.5, 2.84, 43.34],
     [3, 40.5, 2.835, 43.335],
     [4, 40.5, 2.835, 43.335],
@@ -252,7 +252,7 @@ describe("QUOTE(openings, standards, stock, rates)", () => {
     expect([amountOf(own, "Price"), amountOf(own, "Tax"), totalOf(own)]).toEqual([price, tax, total]);
   });
 
-  test("what is priced at 0 stands there with 0; finish, labour, overhead and tax that are not given do not", () => {
+  test("what costs nothing stands there with 0; finish, labour, overhead and tax that are not given do not", () => {
     expect(simple({}).map(([section]) => section)).toEqual([
       "Section",
       ...["Sheets", "Sheets"],
@@ -340,7 +340,7 @@ describe("QUOTE names what is missing or wrong", () => {
     (name) =>
       expectValueError(
         without(name),
-        `rates lacks "${name}", which this job needs. Give it, or 0 where nothing is charged.`,
+        `rates lacks "${name}", which this job needs, or has it as 0, which an empty cell also gives. Give it, or write none where nothing is charged.`,
       ),
   );
 
@@ -458,7 +458,7 @@ describe("QUOTE names what is missing or wrong", () => {
     expect(["7 %", "7%", "7", 7, { type: "Double", basicValue: 0.07, numberFormat: "0%" }].map(tax)).toEqual(
       Array.from({ length: 5 }, () => 2.8),
     );
-    expect([tax("0.5 %"), tax("0,5%"), tax(0)]).toEqual([0.2, 0.2, 0]);
+    expect([tax("0.5 %"), tax("0,5%"), tax("none")]).toEqual([0.2, 0.2, 0]);
   });
 
   test("faults come from left to right: openings, stock, rates, then what cannot be built or bought", () => {

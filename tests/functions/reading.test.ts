@@ -80,7 +80,7 @@ describe("what a cell of openings is read as", () => {
             ["", ""],
             ["Standard", "Value"],
             [0, 0],
-            ["kerf", 0],
+            ["edge band", 0],
           ],
         ),
         "Drawer",

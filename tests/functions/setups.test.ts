@@ -194,7 +194,7 @@ describe("SETUPS(openings, standards)", () => {
       ["Stop block, from the left end to the hole", 5.9375, 1],
       ["Stop block, from the left end to the hole", 9.9375, 1],
     ]);
-    expect(spaced([["pulls per front", 0]])).toEqual([]);
+    expect(spaced([["pulls per front", "none"]])).toEqual([]);
   });
 
   test("edges are milled for their band", () => {
@@ -231,7 +231,7 @@ describe("SETUPS(openings, standards)", () => {
       "Opening A: groove width is 1/4 in, narrower than the kerf, 3/8 in. This blade cannot cut it.",
     );
     expectValueError(
-      () => SETUPS(one, [["kerf", 0]]),
+      () => SETUPS(one, [["kerf", "none"]]),
       "Opening A: kerf is 0, and no blade cuts so thin. Give what the blade cuts.",
     );
   });

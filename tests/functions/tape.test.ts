@@ -8,6 +8,7 @@ describe("TAPE(length, precision, rounding, unit)", () => {
     expect(TAPE(9 + 1 / 24)).toBe(`9 1/16"`);
     expect(TAPE(-1.5)).toBe(`-1 1/2"`);
     expect(TAPE(0)).toBe(`0"`);
+    expect(TAPE("none")).toBe(`0"`);
     expect(TAPE(595.4, null, null as never, "mm" as never)).toBe("595 mm");
   });
 
@@ -21,7 +22,9 @@ describe("TAPE(length, precision, rounding, unit)", () => {
       `21/64"`,
     ]);
     expectValueError(() => TAPE(1, 10), "precision is 10. It can be 2, 4, 8, 16, 32, 64.");
-    expectValueError(() => TAPE(1, 0), "precision is 0. It can be 2, 4, 8, 16, 32, 64.");
+    expectValueError(() => TAPE(1, 3), "precision is 3. It can be 2, 4, 8, 16, 32, 64.");
+    expect(TAPE("1 1/32", 0)).toBe(`1 1/16"`);
+    expect(() => TAPE(46219)).toThrow(/may be a date/);
     expectValueError(() => TAPE(1, 16, "nearest" as never, "mm" as never), "precision is 16. It can be 0, 1, 2.");
     expectValueError(() => TAPE(1, true), "precision is TRUE. It can be 2, 4, 8, 16, 32, 64.");
   });

@@ -51,7 +51,7 @@ describe(`board feet (${origin("units")})`, () => {
       ["", "", "board foot"],
     ];
     const feet = (row: unknown[], unit?: string) =>
-      SHEETS([...parts, row], boards, 0, 0, "quick" as never, unit as never)[1]![3];
+      SHEETS([...parts, row], boards, "none", 0, "quick" as never, unit as never)[1]![3];
     expect(feet([Number(cubic), 1, 1, 1])).toBe(1);
     expect(feet([12, 12, 1, 3])).toBe(3);
     expect(feet([304.8, 304.8, 25.4, 1], "mm")).toBe(1);

@@ -69,8 +69,8 @@ describe("common practice", () => {
   test("a 1/2 in spacer under the lowest box, and 1/2 in between boxes that fill their spaces", () => {
     fact("practice.spacers", /^a 1\/2 in spacer under the lowest box and between boxes/);
     const filled = [
-      ["space above", 0],
-      ["height step", 0],
+      ["space above", "none"],
+      ["height step", "none"],
       ["match heights", "none"],
     ];
     const spacers = MOUNTING(drawers(18, 4), filled)

@@ -16,7 +16,7 @@ test(`a geometric progression from a furniture trade article (${origin("progress
     heights: number[];
   };
   const face = printed.reduce((a, b) => a + b);
-  expect(heights(face, printed.length, "geometric", ratio, 0)).toEqual(printed);
+  expect(heights(face, printed.length, "geometric", ratio, "none")).toEqual(printed);
   expect(printed[0]).toBe(top);
 });
 
@@ -29,7 +29,7 @@ test("a printed arithmetic example does not add up (5, 4 1/3, 4, 3 2/3 in 18 in)
   };
   const printed = [5, 4 + 1 / 3, 4, 3 + 2 / 3];
   expect(printed.reduce((a, b) => a + b)).not.toBeCloseTo(opening, 1);
-  const ours = heights(opening, n, "arithmetic", "1/3", 0);
+  const ours = heights(opening, n, "arithmetic", "1/3", "none");
   expect(ours).toEqual(correct.map((text) => LENGTH(text)).reverse());
   expect(ours.at(-1)).toBe(largest);
   expect(ours.reduce((a, b) => a + b)).toBeCloseTo(opening, 12);

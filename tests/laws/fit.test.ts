@@ -30,11 +30,11 @@ const fit = (joint: string, { o, c, t, low, high }: Tolerances) =>
     FIT(table, [
       ["corner joint", joint],
       ["joint depth", "1/4"],
-      ["opening tolerance", o],
-      ["cut tolerance", c],
-      ["thickness tolerance", t],
-      ["slide tolerance low", low],
-      ["slide tolerance high", high],
+      ["opening tolerance", `${o}`],
+      ["cut tolerance", `${c}`],
+      ["thickness tolerance", `${t}`],
+      ["slide tolerance low", `${low}`],
+      ["slide tolerance high", `${high}`],
     ]),
   )[0]!;
 

@@ -48,7 +48,7 @@ export const standards = fc
     "front match": fc.constantFrom("none", "opening"),
     "front grain": fc.constantFrom("vertical", "horizontal"),
     "pull kind": fc.constantFrom("bought", "shop-made"),
-    "pulls per front": fc.constantFrom("auto", 0, 1, 2),
+    "pulls per front": fc.constantFrom("auto", "none", 1, 2),
     kerf: fc.constantFrom("1/8", "3/32"),
     slide: fc.constantFrom("side-mount", "center-mount", "wood runner"),
   })

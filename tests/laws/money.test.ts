@@ -13,16 +13,18 @@ const STOCK = [
   ["3/4", 96, 48, 83.75],
 ];
 const cents = (most: number) => fc.integer({ min: 0, max: most * 100 }).map((n) => n / 100);
+/** A number 0 is no price, for an empty cell may give it; the word is. */
+const price = (most: number) => cents(most).map((amount) => amount || "none");
 const percent = (most: number) => fc.integer({ min: 4, max: most * 4 }).map((n) => n / 4);
 
 const values = fc.record({
-  "labour rate": cents(90),
+  "labour rate": price(90),
   "box minutes": fc.integer({ min: 0, max: 90 }),
   "front minutes": fc.integer({ min: 0, max: 40 }),
   "fitting minutes": fc.integer({ min: 0, max: 40 }),
-  "slide price": cents(40),
-  "pull price": cents(15),
-  "screw price": fc.integer({ min: 0, max: 400 }).map((n) => n / 1000),
+  "slide price": price(40),
+  "pull price": price(15),
+  "screw price": fc.integer({ min: 1, max: 400 }).map((n) => n / 1000),
   "box finish price": cents(3),
   "front finish price": cents(5),
   overhead: percent(40),
@@ -30,7 +32,7 @@ const values = fc.record({
   "extra delivery": cents(200),
   "charge sheets": fc.constantFrom("whole", "used"),
   "tax on": fc.constantFrom("all", "materials", "none"),
-  "currency decimals": fc.constantFrom(0, 2, 3),
+  "currency decimals": fc.constantFrom("none", 2, 3),
 });
 type Values = Record<string, string | number>;
 const gain = fc.oneof(
@@ -80,7 +82,8 @@ describe("laws of money", () => {
 
   test("an amount is its quantity at its rate, a per cent of what stands there, to the currency's decimals", () => {
     law((_o, _s, v, quote) => {
-      const unit = 10 ** -(v["currency decimals"] as number);
+      const decimals = v["currency decimals"] ?? 2;
+      const unit = 10 ** -(decimals === "none" ? 0 : decimals);
       for (const [, , quantity, measure, rate, amount] of quote.slice(1)) {
         if (rate === "" || amount === "") continue;
         const exact = ((quantity as number) * (rate as number)) / (measure === "%" ? 100 : 1);

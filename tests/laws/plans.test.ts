@@ -59,11 +59,11 @@ const standards = fc
   .record({
     construction: fc.constantFrom("frameless", "face frame"),
     "front style": fc.constantFrom("overlay", "inset"),
-    "front step": fc.constantFrom(0, "1/16", "1/8"),
-    "height step": fc.constantFrom(0, "1/8", "1/2"),
+    "front step": fc.constantFrom("0", "1/16", "1/8"),
+    "height step": fc.constantFrom("0", "1/8", "1/2"),
     "corner joint": fc.constantFrom("butt", "dovetail"),
     "bottom fit": fc.constantFrom("grooved", "open back", "applied"),
-    "end reveal": fc.constantFrom(0, "1/16", "-1/4"),
+    "end reveal": fc.constantFrom("0", "1/16", "-1/4"),
     "top reveal": fc.constantFrom("1/8", "-1/2"),
     slide: fc.constantFrom("side-mount", "center-mount", "wood runner"),
   })

@@ -42,7 +42,7 @@ const NEEDS: [operation: string, setting: RegExp, need: (part: string, standard:
     ["Half-blind dovetail", /^Socket/, (part, s) => s("corner joint") === "half-blind dovetail" && /Box/.test(part)],
     ["Pocket holes", /./, (part, s) => s("corner joint") === "butt" && /Box/.test(part)],
     ["Trim flush", /./, (part, s) => part === "Bottom" && s("bottom fit") === "applied" && s("bottom overhang") !== 0],
-    ["Pull holes", /^Fence/, (part, s) => part === "Front" && s("pulls per front") !== 0],
+    ["Pull holes", /^Fence/, (part, s) => part === "Front" && s("pulls per front") !== "none"],
   ];
 
 describe("laws of set-ups", () => {

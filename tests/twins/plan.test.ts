@@ -112,7 +112,10 @@ function tables({ unit, style, faceFrame, standards, openings }: SheetJob): [unk
       ["front style", style],
       ["construction", faceFrame ? "face frame" : "frameless"],
       ["bottom fit", "open back"],
-      ...Object.entries(standards).filter(([name]) => !FOR_THE_SHEET_ALONE.includes(name)),
+      ...Object.entries(standards)
+        .filter(([name]) => !FOR_THE_SHEET_ALONE.includes(name))
+        // A number 0 may be an empty cell; the word is meant.
+        .map(([name, value]) => [name, value === 0 ? "none" : value]),
     ],
   ];
 }

@@ -53,7 +53,7 @@ export const SAMPLE_CHEST: WorkedPlan = {
     ["unit", "mm"],
     ["front style", "inset"],
     ["height step", 5],
-    ["front step", 0],
+    ["front step", "none"],
     ["bottom fit", "open back"],
   ],
   plan: [

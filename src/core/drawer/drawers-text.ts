@@ -6,6 +6,7 @@ import {
   parseLength,
   ratio,
   terms,
+  withoutInvisible,
   type Mark,
   type Rational,
   type Unit,
@@ -35,7 +36,7 @@ export function readDrawers(cells: readonly DrawersItem[], unit: Unit, plain: Ma
 
 /** The items of a list in one text, separated by semicolons or line breaks; empty ones do not count. */
 export const splitList = (text: string): string[] =>
-  text
+  withoutInvisible(text)
     .split(/[;\r\n]/)
     .map((item) => item.trim())
     .filter((item) => item !== "");

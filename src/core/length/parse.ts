@@ -76,18 +76,23 @@ function mixed(text: string, whole: string | undefined, top: string, under: stri
 
 const VULGAR = "¼-¾⅐-⅞";
 
+/** What is copied along with a text and takes no room: zero-width spaces and joiners, soft hyphens, direction marks. */
+export const withoutInvisible = (text: string): string => text.replace(/\p{Cf}/gu, "");
+
 /** Typographic marks as the keyboard's, one space where there are several, a vulgar fraction spelt out. */
 function tidy(text: string): string {
-  const lower = text.trim().toLowerCase();
-  if (/^[!-~]*(?: [!-~]+)*$/.test(lower)) return lower;
+  const lower = withoutInvisible(text).trim().toLowerCase();
+  if (/^(?!.*'')[!-~]*(?: [!-~]+)*$/.test(lower)) return lower;
   return lower
     .replace(new RegExp(`(\\d?)\\s*([${VULGAR}])`, "g"), (_, digit: string, sign: string) => {
       const spelt = sign.normalize("NFKD");
       return digit ? `${digit} ${spelt}` : spelt;
     })
+    .replace(/[！-～]/g, (wide) => String.fromCharCode(wide.charCodeAt(0) - 0xfee0))
     .replace(/[⁄∕]/g, "/")
     .replace(/[″”“]/g, '"')
     .replace(/[′’‘]/g, "'")
-    .replace(/−/g, "-")
+    .replace(/''/g, '"')
+    .replace(/[‐‑‒–−]/g, "-")
     .replace(/\s+/g, " ");
 }

@@ -24,6 +24,18 @@ export const LARGEST = 30_000;
 /** Nothing typed: an empty cell, "", null or an omitted argument. */
 export const isBlank = (value: unknown): boolean => value === undefined || value === null || value === "";
 
+/** Nothing typed, or the number 0, which some hosts hand over for an empty cell: nothing tells it from a typed 0. */
+export const isEmpty = (value: unknown): boolean => isBlank(value) || value === 0;
+
+/**
+ * A number 0 says nothing certain where a blank does not mean zero.
+ * @param usual what a blank means there, in words; undefined where that is zero, or nothing
+ * @throws Fault `zero.doubtful`
+ */
+export function refuseDoubtfulZero(argument: string, usual: string | undefined): void {
+  if (usual !== undefined) throw new Fault("zero.doubtful", { argument, usual });
+}
+
 /**
  * What was typed as an exact length in `unit`.
  * @throws Fault where it is no length, a date, larger than `largest`, or on the wrong side of 0
@@ -46,6 +58,17 @@ function parse({ value, format, mark }: Typed, unit: Unit): Rational {
   const read = Math.abs(value) > 1e12 ? ratio(BigInt(Math.trunc(value))) : fromDouble(value);
   return mark ? multiply(read, unitsIn(mark, unit)) : read;
 }
+
+/**
+ * Whether a plain number is what a spreadsheet makes of a typed 7/16: the serial number of a day of this century.
+ * @example mayBeDate(46219) // true, 16 July 2026
+ */
+export const mayBeDate = (value: unknown): boolean =>
+  typeof value === "number" && Number.isInteger(value) && value >= FIRST_DAY && value <= LAST_DAY;
+
+/** 1 January 2000, counted from 1904, and 31 December 2099, counted from 1900. */
+const FIRST_DAY = 35_064;
+const LAST_DAY = 73_050;
 
 /** A format shows a date or time where it has a day, a year or an hour outside of literals (m alone is no proof). */
 export const isDateFormat = (format: string): boolean =>

@@ -1,4 +1,15 @@
-import { Fault, isDateFormat, isNegative, isPositive, parseLength, ratio, type Rational, type Typed } from "../length";
+import {
+  Fault,
+  isDateFormat,
+  isNegative,
+  isPositive,
+  mayBeDate,
+  parseLength,
+  ratio,
+  withoutInvisible,
+  type Rational,
+  type Typed,
+} from "../length";
 import { sameWord } from "../drawer";
 
 /** No price of a drawer is larger, in any currency. */
@@ -7,10 +18,11 @@ const LARGEST = 1e9;
 /**
  * A price or an amount: a number, or digits as text; `none` is zero. Numbers are read to the millionth, so that the
  * dust of binary sums does not decide which way half a cent is rounded.
- * @throws Fault `number.wrongType`, `number.outOfRange`, `number.negative`, `argument.date`
+ * @throws Fault `number.wrongType`, `number.outOfRange`, `number.negative`, `argument.date`, `price.mayBeDate`
  */
 export function readPrice({ value, format }: Typed, negative = false): Rational {
   if (format && isDateFormat(format)) throw new Fault("argument.date");
+  if (mayBeDate(value)) throw new Fault("price.mayBeDate", { received: value });
   return within(plainNumber(value), value, negative ? -LARGEST : 0, LARGEST);
 }
 
@@ -31,7 +43,8 @@ export function readPercent({ value, format }: Typed, most = 1000): Rational {
   return percent;
 }
 
-function plainNumber(value: unknown): Rational {
+function plainNumber(typed: unknown): Rational {
+  const value = typeof typed === "string" ? withoutInvisible(typed) : typed;
   if (sameWord(value, "none")) return ratio(0);
   if (typeof value === "string" && /^\s*-?(\d{1,15}([.,]\d{1,20})?|[.,]\d{1,20})\s*$/.test(value))
     return parseLength(value.trim(), "in");

@@ -1,5 +1,5 @@
 import { findWord, numberCell } from "../drawer";
-import { Fault, isPositive, naming, type Rational, type Typed } from "../length";
+import { Fault, isPositive, naming, refuseDoubtfulZero, type Rational, type Typed } from "../length";
 import { readPercent, readPrice } from "./amount";
 
 const price = (typed: Typed): Rational => readPrice(typed);
@@ -55,24 +55,29 @@ export interface Extra {
   amount: Rational;
 }
 
+/** Decimals that most currencies have. */
+const DECIMALS = 2;
+
 /**
- * Reads the rates.
+ * Reads the rates. A number 0, which an empty cell may give as well, is no rate: what the job needs is then missed.
  * @param typed values by name, blanks left out
  * @param extras values of the lines of one's own, by their labels
  * @throws Fault where a value is no such rate, or markup and margin are both given
  */
 export function readRates(typed: ReadonlyMap<RateName, Typed>, extras: ReadonlyMap<string, Typed>): Rates {
   const read: Partial<Record<RateName, unknown>> = {};
-  for (const [name, value] of typed) read[name] = naming(`rates, ${name}`, () => RATES[name](value));
+  for (const [name, value] of typed) {
+    if (value.value !== 0) read[name] = naming(`rates, ${name}`, () => RATES[name](value));
+    else refuseDoubtfulZero(`rates, ${name}`, name === "currency decimals" ? String(DECIMALS) : undefined);
+  }
   const rates: Rates = {
-    "currency decimals": 2,
+    "currency decimals": DECIMALS,
     "charge sheets": "whole",
     "tax on": "all",
     ...(read as Read),
-    extras: [...extras].map(([label, value]) => ({
-      label,
-      amount: naming(`rates, extra ${label}`, () => readPrice(value, true)),
-    })),
+    extras: [...extras]
+      .filter(([, { value }]) => value !== 0)
+      .map(([label, value]) => ({ label, amount: naming(`rates, extra ${label}`, () => readPrice(value, true)) })),
   };
   if (rates.margin && rates.margin.compare(100) >= 0)
     throw new Fault("rates.marginHigh", { received: typed.get("margin")!.value });

@@ -1,10 +1,22 @@
-import { Fault, isBlank, readLength, type Rational, type Sign, type Unit } from "../../core/length";
+import { sameWord } from "../../core/drawer";
+import {
+  Fault,
+  isBlank,
+  isEmpty,
+  isZero,
+  mayBeDate,
+  readLength,
+  writeLength,
+  type Rational,
+  type Sign,
+  type Unit,
+} from "../../core/length";
 import { scalar, type Argument } from "./argument";
 import type { Cell } from "./cell";
 
 /** A length that must be given. */
 export const length = (name: string, sign: Sign = "positive"): Argument<Rational> =>
-  scalar(name, (cell, unit) => readLength(given(cell), unit, sign));
+  scalar(name, (cell, unit) => readWithNone(given(cell, sign), unit, sign));
 
 /** A length with a default, given for each unit. */
 export const optionalLength = (
@@ -12,17 +24,41 @@ export const optionalLength = (
   fallback: (unit: Unit) => Rational,
   sign: Sign = "not negative",
 ): Argument<Rational> =>
-  scalar(name, (cell, unit) => (isBlank(cell.value) ? fallback(unit) : readLength(cell, unit, sign)));
+  scalar(name, (cell, unit) => {
+    if (!isEmpty(cell.value)) return readWithNone(cell, unit, sign);
+    const usual = fallback(unit);
+    if (cell.value === 0 && sign !== "positive" && !isZero(usual))
+      throw new Fault("zero.doubtful", { usual: writeLength(usual, unit) });
+    return usual;
+  });
 
 /** A length that only some words of another argument ask for. */
 export const lengthIfGiven = (name: string, sign: Sign = "positive"): Argument<Rational | undefined> =>
-  scalar(name, (cell, unit) => (isBlank(cell.value) ? undefined : readLength(cell, unit, sign)));
+  scalar(name, (cell, unit) => (isEmpty(cell.value) ? undefined : readWithNone(cell, unit, sign)));
 
-/** A length of any sign and of nearly any size, for reading and writing alone: totals are longer than parts. */
-export const anyLength = (name: string): Argument<Rational> =>
-  scalar(name, (cell, unit) => readLength(given(cell), unit, "any", 1e9));
+/**
+ * A length of any sign and of nearly any size, for reading and writing alone: totals are longer than parts.
+ * @param shown whether the length is only shown, so that a 0 is seen for what it is
+ */
+export const anyLength = (name: string, shown = false): Argument<Rational> =>
+  scalar(name, (cell, unit) => {
+    if (mayBeDate(cell.value)) throw new Fault("length.mayBeDate", { received: cell.value });
+    return readWithNone(shown ? notBlank(cell) : given(cell, "any"), unit, "any", 1e9);
+  });
 
-function given(cell: Cell): Cell {
-  if (isBlank(cell.value)) throw new Fault("argument.blank", { wanted: "length" });
+/** @throws Fault where nothing is given, or a number 0, which an empty cell may give as well */
+function given(cell: Cell, sign: Sign): Cell {
+  if (cell.value !== 0) return notBlank(cell);
+  throw sign === "positive" ? blank(cell) : new Fault("zero.needed");
+}
+
+function notBlank(cell: Cell): Cell {
+  if (isBlank(cell.value)) throw blank(cell);
   return cell;
 }
+
+const blank = ({ value }: Cell): Fault => new Fault("argument.blank", { wanted: "length", received: value });
+
+/** `none` is zero. */
+const readWithNone = (cell: Cell, unit: Unit, sign: Sign, largest?: number): Rational =>
+  readLength(sameWord(cell.value, "none") ? { value: "0" } : cell, unit, sign, largest);

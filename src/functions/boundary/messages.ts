@@ -1,4 +1,4 @@
-import { isPositive, isZero, type Fault, type Rational, type Unit } from "../../core/length";
+import { isPositive, isZero, mayBeDate, type Fault, type Rational, type Unit } from "../../core/length";
 import { worded, type Wording } from "./wording";
 
 /** The wording of a fault, for the unit of the call: which argument, what was received, what is allowed. */
@@ -11,6 +11,9 @@ export function message(fault: Fault, unit: Unit): string {
     : `Opening ${openingLabel}: ${text.replace(/(\w)_(?=\w)/g, "$1 ")}`;
 }
 
+const MAY_BE_DATE = "Such a number may be a date that the spreadsheet made of a fraction: format the cell as text.";
+const ZERO = (unit: Unit): string =>
+  `{argument} is 0, which an empty cell also gives: write none or 0 ${unit} for zero`;
 const LENGTHS = `a number, or a text such as 23 7/16, 1' 11 7/16" or 595 mm`;
 
 const BOTH = "in rows {first} and {second}";
@@ -22,8 +25,10 @@ function partOf({ row, part, drawer }: Fault["data"]): string {
 }
 
 const CATALOGUE: Record<string, Wording> = {
-  "argument.blank": ({ wanted }) =>
-    `{argument} is blank. It needs ${wanted === "length" ? `a length: ${LENGTHS}` : "a {wanted}"}.`,
+  "argument.blank": ({ wanted, received }) =>
+    `{argument} is ${received === 0 ? "0" : "blank"}. It needs ${wanted === "length" ? `a length: ${LENGTHS}` : "a {wanted}"}.`,
+  "zero.doubtful": (_, unit) => `${ZERO(unit)}, or leave it out for {usual}.`,
+  "zero.needed": (_, unit) => `${ZERO(unit)}.`,
   "argument.range": "{argument} is a range of {rows} × {columns} cells. It takes one cell.",
   "argument.unsupported": "{argument} holds no plain value ({type}). It takes a number or a text.",
   "argument.date":
@@ -37,9 +42,10 @@ const CATALOGUE: Record<string, Wording> = {
   "length.notFinite": `{argument} is not a finite number. It needs a length: ${LENGTHS}.`,
   "length.tooLarge": ({ received }, unit) =>
     `{argument} is {"received"}, more than {largest} ${unit}, the largest length allowed.` +
-    (typeof received === "number" && received < 80_000
-      ? " Such a number may be a date that the spreadsheet made of a fraction: format the cell as text."
-      : ""),
+    (mayBeDate(received) ? ` ${MAY_BE_DATE}` : ""),
+  "length.mayBeDate": (_, unit) =>
+    `{argument} is {"received"}. ${MAY_BE_DATE} A length that long is written with its unit, as "{received} ${unit}".`,
+  "price.mayBeDate": `{argument} is {"received"}. ${MAY_BE_DATE} A price that high is written as a text, as '{received}.`,
   "length.notPositive": "{argument} is {received}. It must be more than 0.",
   "length.negative": "{argument} is {received}. It must be 0 or more.",
 
@@ -151,7 +157,8 @@ const CATALOGUE: Record<string, Wording> = {
 
   "percent.doubtful": ({ received }) =>
     `{argument} is {"received"}: is that {received} % or ${hundredfold(received)} %? Write the per cent as a plain number, such as 7, or as a text with its sign, such as '0.5 %. (A cell formatted as a percentage holds 0.07 for 7 %.)`,
-  "rates.missing": 'rates lacks {"name"}, which this job needs. Give it, or 0 where nothing is charged.',
+  "rates.missing":
+    'rates lacks {"name"}, which this job needs, or has it as 0, which an empty cell also gives. Give it, or write none where nothing is charged.',
   "rates.minutesMissing":
     'rates has a "labour rate" and no minutes. Give "box minutes", "front minutes" or "fitting minutes", a drawer.',
   "rates.markupAndMargin": 'rates has both "markup" and "margin". Give one: on the cost, or of the price.',

@@ -1,7 +1,7 @@
 import {
   Fault,
   fromDouble,
-  isBlank,
+  isEmpty,
   less,
   orElse,
   parseLength,
@@ -15,7 +15,8 @@ import type { Cell } from "./cell";
 /** A whole number in a range, such as a count of fronts. */
 export const wholeNumber = (name: string, least: number, most: number): Argument<number> =>
   scalar(name, (cell) => {
-    if (isBlank(cell.value)) throw new Fault("argument.blank", { wanted: `whole number from ${least} to ${most}` });
+    if (isEmpty(cell.value))
+      throw new Fault("argument.blank", { wanted: `whole number from ${least} to ${most}`, received: cell.value });
     const read = orElse(
       () => toDouble(readFactor(cell)),
       () => NaN,

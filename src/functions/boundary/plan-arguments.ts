@@ -1,5 +1,5 @@
 import { failed, planJob, within, type Job, type Plan, type PlannedOpening } from "../../core/drawer";
-import { Fault, isBlank, naming } from "../../core/length";
+import { Fault, isEmpty, naming } from "../../core/length";
 import { readCell } from "./cell";
 import { cellError } from "./cell-error";
 import type { CellResult } from "./result";
@@ -41,13 +41,13 @@ export const rowsOfOpenings = (
     }
   });
 
-/** A TRUE or FALSE, which some hosts pass as 1 and 0; blank is the default. */
+/** A TRUE or FALSE; blank, and the number 0 that an empty cell may give, is the default. */
 export const flag = (name: string, raw: unknown, fallback: boolean): boolean =>
   naming(name, () => {
     const { value } = readCell(raw);
-    if (isBlank(value)) return fallback;
+    if (isEmpty(value)) return fallback;
     if (typeof value === "boolean") return value;
-    if (value === 1 || value === 0) return value === 1;
+    if (value === 1) return true;
     if (typeof value === "string" && /^(true|false)$/i.test(value.trim())) return /true/i.test(value);
     throw new Fault("flag.wrongType", { received: value });
   });
@@ -56,7 +56,7 @@ export const flag = (name: string, raw: unknown, fallback: boolean): boolean =>
 export const drawerLabel = (raw: unknown): string =>
   naming("drawer", () => {
     const { value } = readCell(raw);
-    if (isBlank(value)) throw new Fault("argument.blank", { wanted: "drawer's label, such as A1" });
+    if (isEmpty(value)) throw new Fault("argument.blank", { wanted: "drawer's label, such as A1" });
     if (typeof value !== "string") throw new Fault("drawer.notText", { received: value });
     return value;
   });

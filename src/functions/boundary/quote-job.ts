@@ -1,5 +1,5 @@
 import { planJob, readDrawers, readJob, readUnit, type OpeningHeading, type Table } from "../../core/drawer";
-import { isBlank, naming, orElse, readLength, type Fault, type Unit } from "../../core/length";
+import { isEmpty, naming, orElse, readLength, type Fault, type Unit } from "../../core/length";
 import { quoteOf, type Quote, type Rates } from "../../core/money";
 import { readCell } from "./cell";
 import { costed } from "./costed";
@@ -34,7 +34,7 @@ const ratesRead = new TableMemo<Rates>();
 /** What cannot be read holds something too, and is refused in its turn. */
 const holdsSomething = (raw: unknown): boolean =>
   orElse(
-    () => !isBlank(readCell(raw).value),
+    () => !isEmpty(readCell(raw).value),
     () => true,
   );
 
@@ -49,7 +49,7 @@ const readLast = (read: () => Table<OpeningHeading>): { table?: Table<OpeningHea
 const withDrawers = (table: Table<OpeningHeading>, raw: unknown, unit: Unit): Table<OpeningHeading> =>
   naming("drawers", () => {
     const typed = readCell(raw);
-    if (isBlank(typed.value)) return table;
+    if (isEmpty(typed.value)) return table;
     readDrawers([typeof typed.value === "string" ? typed.value : readLength(typed, unit)], unit);
     return { ...table, rows: table.rows.map((row) => ({ ...row, cells: new Map(row.cells).set("drawers", typed) })) };
   });

@@ -1,5 +1,5 @@
 import { findWord } from "../../core/drawer";
-import { isBlank } from "../../core/length";
+import { isEmpty } from "../../core/length";
 import { scalar, type Argument } from "./argument";
 
 /**
@@ -11,4 +11,4 @@ export const word = <W extends string>(
   name: string,
   words: readonly W[],
   synonyms: Record<string, W> = {},
-): Argument<W> => scalar(name, ({ value }) => (isBlank(value) ? words[0]! : findWord(value, words, synonyms)));
+): Argument<W> => scalar(name, ({ value }) => (isEmpty(value) ? words[0]! : findWord(value, words, synonyms)));

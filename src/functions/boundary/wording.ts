@@ -38,12 +38,16 @@ const plain = (value: unknown, unit: Unit): string => (isRational(value) ? len(v
 
 /** What a person typed, quoted where it is a text, cut where it is long. */
 function quoted(value: unknown): string {
-  if (typeof value === "string") return `"${value.length > 40 ? `${value.slice(0, 40)}…` : value}"`;
+  if (typeof value === "string") return `"${seen(value.length > 40 ? `${value.slice(0, 40)}…` : value)}"`;
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
   if (value === null || value === undefined) return "a blank";
   if (typeof value === "number" && !Number.isFinite(value)) return "no finite number";
   return typeof value === "object" ? "no plain value" : String(value);
 }
+
+/** Signs that take no room, or look like a space, as their code: what was refused for them is seen to hold them. */
+const seen = (text: string): string =>
+  text.replace(/[^\P{Cc}\n]|\p{Cf}|\p{Zl}|\p{Zp}|(?! )\p{Zs}/gu, (sign) => `\\u{${sign.codePointAt(0)!.toString(16)}}`);
 
 export const titled = (name: string): string => name[0]!.toUpperCase() + name.slice(1);
 const lowered = (name: string): string => name[0]!.toLowerCase() + name.slice(1);

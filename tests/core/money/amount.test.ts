@@ -30,8 +30,15 @@ describe("readPrice(typed)", () => {
     [-1, "number.negative"],
     [1e12, "number.outOfRange"],
     [45000, "argument.date", "yyyy-mm-dd"],
+    [46219, "price.mayBeDate"],
   ])("%s is refused: %s", (value, expected, format) => {
     expect(code(() => readPrice(format ? { value, format } : { value }))).toBe(expected);
+  });
+
+  test("a price as high as a date's number is read from a text, or with its cents", () => {
+    expect(["46219", "46219.00", 46219.5].map((value) => toDouble(readPrice({ value })))).toEqual([
+      46219, 46219, 46219.5,
+    ]);
   });
 
   test("a discount may be below 0 where it is asked for", () => {

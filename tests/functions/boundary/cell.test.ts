@@ -14,8 +14,11 @@ describe("what hosts pass for a blank", () => {
     },
   );
 
-  test("a scalar 0 is zero, and a text of spaces is no blank", () => {
-    expect(BOXWIDTH(24, 0)).toBe(24);
+  test("a number 0 is refused where a blank is not zero, and a text of spaces is no blank", () => {
+    expect(shown(() => BOXWIDTH(24, 0))).toBe(
+      "#VALUE! slide is 0, which an empty cell also gives: write none or 0 in for zero, or leave it out for side-mount.",
+    );
+    expect([BOXWIDTH(24, "none"), BOXWIDTH(24, "0")]).toEqual([24, 24]);
     expect(shown(() => BOXWIDTH(24, " "))).toMatch(/^#VALUE! slide is " ", which is no length/);
   });
 });

@@ -1,16 +1,27 @@
-import { less, ratio, type Rational, type Unit } from "../../length";
+import { isRational, isZero, less, ratio, type Rational, type Unit } from "../../length";
 import type { Job } from "../tables/job";
 import { MEASURED, type Opening, type OpeningHeading } from "../tables/opening";
+import { takesZero, type StandardName } from "../tables/standards";
 import type { Table } from "../tables/table";
 import { isMoreThan, look, type Finding, type Found } from "./finding";
 
 /** What the tables hold that no plan shows. */
-export function checkTables({ rows, unread, zeros }: Table<OpeningHeading>, { openings }: Job): Finding[] {
-  const labels = new Map(rows.map(({ number }, i) => [number, openings[i]!.label]));
+export function checkTables({ rows, unread, zeros }: Table<OpeningHeading>, job: Job): Finding[] {
+  const labels = new Map(rows.map(({ number }, i) => [number, job.openings[i]!.label]));
   return [
     ...unread.map((heading) => ({ where: "openings", ...look("heading.unread", { heading }) })),
-    ...zeros.map(({ row, heading }) => ({ where: labels.get(row)!, ...look("zero.blank", { heading }) })),
+    ...zeros
+      .filter(({ heading }, i) => couldMeanZero(heading, job) && zeros.findIndex((z) => z.heading === heading) === i)
+      .map(({ row, heading }) => ({ where: labels.get(row)!, ...look("zero.blank", { heading }) })),
   ];
+}
+
+/** Whether a 0 under that heading would say something else than a blank, which takes what holds for the job. */
+function couldMeanZero(heading: OpeningHeading, { unit, standards }: Job): boolean {
+  if (!(heading in standards)) return heading === "quantity";
+  const name = heading as StandardName;
+  const held = standards[name];
+  return takesZero(name, unit) && held !== 0 && !(isRational(held) && isZero(held));
 }
 
 /** Measurements that are doubtful in themselves. */

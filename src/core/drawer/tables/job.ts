@@ -1,8 +1,8 @@
-import { Fault, naming, type Typed, type Unit } from "../../length";
+import { Fault, isEmpty, naming, refuseDoubtfulZero, type Typed, type Unit } from "../../length";
 import { groupsOf } from "../groups";
 import { findWord } from "../words";
 import { Opening, OPENING_COLUMNS, type OpeningHeading } from "./opening";
-import { defaultStandards, readStandard, type StandardName, type Standards } from "./standards";
+import { defaultStandards, insteadOfZero, readStandard, type StandardName, type Standards } from "./standards";
 import { placeOf, type Row, type Table } from "./table";
 
 /** A job as its two tables say it: openings, left to right, in their cabinets. */
@@ -37,12 +37,14 @@ export function readJob(table: Table<OpeningHeading>, typed: ReadonlyMap<Standar
 
 /** The unit of a job whose standards name one. */
 export const readUnit = (typed: Typed | undefined): Unit =>
-  typed ? naming("standards, unit", () => findWord<Unit>(typed.value, ["in", "mm"])) : "in";
+  typed && !isEmpty(typed.value) ? naming("standards, unit", () => findWord<Unit>(typed.value, ["in", "mm"])) : "in";
 
 function readStandards(typed: ReadonlyMap<StandardName | "unit", Typed>, unit: Unit): Readonly<Standards> {
   const own: Partial<Record<StandardName, unknown>> = {};
   for (const [name, value] of typed) {
-    if (name !== "unit") own[name] = naming(`standards, ${name}`, () => readStandard(name, value, unit));
+    if (name === "unit") continue;
+    if (value.value !== 0) own[name] = naming(`standards, ${name}`, () => readStandard(name, value, unit));
+    else refuseDoubtfulZero(`standards, ${name}`, insteadOfZero(name, unit));
   }
   return { ...defaultStandards(unit), ...own } as Standards;
 }

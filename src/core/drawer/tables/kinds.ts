@@ -11,11 +11,11 @@ export const length =
   (typed, unit) =>
     readLength(sameWord(typed.value, "none") ? { value: "0" } : typed, unit, sign);
 
-/** A length, or one of a few words that stand for something else. */
-export const lengthOr =
-  <const W extends string>(sign: Sign, ...words: W[]): Kind<Rational | W> =>
-  (typed, unit) =>
-    words.find((word) => sameWord(typed.value, word)) ?? readLength(typed, unit, sign);
+/** A length, or one of a few words that stand for something else; `none` is zero where it is not one of them. */
+export function lengthOr<const W extends string>(sign: Sign, ...words: W[]): Kind<Rational | W> {
+  const other = length(sign);
+  return (typed, unit) => words.find((word) => sameWord(typed.value, word)) ?? other(typed, unit);
+}
 
 /** What stands in no table by default: `none` says so. */
 export const orNone =

@@ -1,4 +1,14 @@
-import { Fault, isBlank, type Rational, type Typed, type Unit } from "../../length";
+import {
+  Fault,
+  isBlank,
+  isRational,
+  isZero,
+  orElse,
+  writeLength,
+  type Rational,
+  type Typed,
+  type Unit,
+} from "../../length";
 import { sameWord } from "../words";
 import { length, lengthOr, lengths, numberCell, orNone, textCell, word, type Kind } from "./kinds";
 
@@ -9,11 +19,13 @@ interface Standard<T> {
   read: Kind<T>;
   in?: string;
   mm?: string;
+  /** What holds in place of a default, in words. */
+  follows?: string;
 }
 
 const standard = <T>(read: Kind<T>, inches: string, mm = inches): Standard<T> => ({ read, in: inches, mm });
 /** A standard without a default of its own: it follows another, or must be given where it is needed. */
-const open = <T>(read: Kind<T>): Standard<T | undefined> => ({ read });
+const open = <T>(read: Kind<T>, follows?: string): Standard<T | undefined> => ({ read, follows });
 
 const positive = length("positive");
 const notNegative = length("not negative");
@@ -46,7 +58,7 @@ export const STANDARDS = {
   "front style": standard(word(["overlay", "inset"]), "overlay"),
   "inset gap": standard(notNegative, "3/32", "2"),
   slide: standard(word(["side-mount", "center-mount", "wood runner", "undermount"]), "side-mount"),
-  "side clearance": open(notNegative),
+  "side clearance": open(notNegative, "that of its slide"),
   "undermount deduction": open(orNone(positive)),
   "slide lengths": standard(lengths(), "10;12;14;16;18;20;22;24;26;28", "250;300;350;400;450;500;550;600;650;700"),
   "rear clearance": standard(notNegative, "1/2", "12"),
@@ -78,8 +90,8 @@ export const STANDARDS = {
   "top reveal": standard(anySign, "1/8", "3"),
   "bottom reveal": standard(anySign, "0"),
   "end reveal": standard(anySign, "1/16", "1.5"),
-  "left reveal": open(anySign),
-  "right reveal": open(anySign),
+  "left reveal": open(anySign, "the end reveal"),
+  "right reveal": open(anySign, "the end reveal"),
   "front grain": standard(word(["vertical", "horizontal"]), "vertical"),
   "front match": standard(word(["none", "opening"]), "none"),
   "edge band": standard(notNegative, "0"),
@@ -146,6 +158,28 @@ export function defaultStandards(unit: Unit): Readonly<Standards> {
 }
 
 const defaults: Partial<Record<Unit, Standards>> = {};
+
+/**
+ * What holds in place of zero where a standard is left out, where zero could be meant and is something else: a number
+ * 0, which an empty cell may give as well, then says nothing certain. Undefined where it means what a blank means.
+ * @example insteadOfZero("front gap", "in") // "1/8 in"
+ */
+export function insteadOfZero(name: StandardName, unit: Unit): string | undefined {
+  if (!takesZero(name, unit)) return undefined;
+  const usual = defaultStandards(unit)[name];
+  if (!isRational(usual)) return usual === undefined ? STANDARDS[name].follows : String(usual);
+  const { [unit]: written = "" }: Standard<unknown> = STANDARDS[name];
+  return isZero(usual) ? undefined : /[a-z]/.test(written) ? written : writeLength(usual, unit);
+}
+
+/** Whether zero, as a length or a count, is a value of that standard. */
+export function takesZero(name: StandardName, unit: Unit): boolean {
+  const zero: unknown = orElse(
+    () => STANDARDS[name].read({ value: 0 }, unit),
+    () => undefined,
+  );
+  return isRational(zero) || zero === 0;
+}
 
 /** One value as typed; a blank is no value. @throws Fault without its place */
 export function readStandard<N extends StandardName>(name: N, typed: Typed, unit: Unit): Standards[N] {
