@@ -25,7 +25,7 @@ enum Unit {
  * @group Sheets
  * @param {any[][]} parts The cut list: Length, Width, Qty and, where needed, Part, Drawer, Thickness, Material, Grain (length, width, any), Grain group; as PARTS gives it
  * @param {any[][]} stock What there is to cut from: Length, Width and, where needed, Material, Thickness, Price, Available (blank: as many as needed), Grain (length, none)
- * @param {any} [kerf] Width of the blade's cut, 0 or more: 1/8 in, 3.2 mm (default)
+ * @param {any} [kerf] Width of the blade's cut: 1/8 in, 3.2 mm (default); none is zero
  * @param {any} [trim] Taken off each edge of a sheet first, 0 or more: 0 (default)
  * @param {SheetEffort} [effort] quick, standard (default) or thorough
  * @param {Unit} [unit] Unit of numbers without a mark, and of the result: in (default) or mm
