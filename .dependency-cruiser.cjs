@@ -11,7 +11,7 @@ const ours = {
 /** Packages that a folder may use; a folder that is not named uses none. */
 const packages = {
   "core/length": "fraction\\.js",
-  workbook: "@univerjs/|fflate|saxes|@xmldom/|rxjs|zod",
+  workbook: "@univerjs/|fflate|saxes|@xmldom/|rxjs|numfmt|zod",
 };
 
 const core = ["length", "wood", "drawer", "sheets", "money"];

@@ -47,8 +47,12 @@ export async function openDesk(): Promise<Desk> {
 
 const startServer = async (): Promise<PageServer> => servePage(await buildPage(), 0);
 
-export const startBrowser = (): Promise<Browser> =>
-  chromium.launch({ executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium", args: ARGUMENTS });
+export const launchOptions = () => ({
+  executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
+  args: ARGUMENTS,
+});
+
+export const startBrowser = (): Promise<Browser> => chromium.launch(launchOptions());
 
 /** The page in one tab, and a person's hands on it. */
 export class Visit {

@@ -1,13 +1,19 @@
 /**
  * The number that a typed fraction is; undefined where the text is none.
  * @example fraction("23 7/16") // 23.4375
+ * @example fraction("5½") // 5.5
  */
 export function fraction(typed: string): number | undefined {
-  const [, sign, whole = "0", upper, lower] = /^\s*(-?)\s*(?:(\d+)(?:\s+|-))?(\d+)\/(\d+)\s*$/.exec(typed) ?? [];
+  // Compatibility decomposition makes ½ of 1, a fraction slash and 2; the space keeps them off the whole number.
+  const plain = typed.replaceAll(VULGAR, (sign) => ` ${sign.normalize("NFKD")}`).replaceAll("\u2044", "/");
+  const [, sign, whole = "0", upper, lower] = FRACTION.exec(plain) ?? [];
   if (upper === undefined || Number(lower) === 0) return undefined;
   const size = Number(whole) + Number(upper) / Number(lower);
   return sign === "-" ? -size : size;
 }
+
+const VULGAR = /[¼-¾⅐-⅞↉]/g;
+const FRACTION = /^\s*([-+]?)\s*(?:(\d+)(?:\s+|-\s*))?(\d+)\s*\/\s*(\d+)\s*$/;
 
 /**
  * A number as a fraction that says exactly the same; undefined where none with two digits does.

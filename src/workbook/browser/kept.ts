@@ -22,3 +22,18 @@ export type KeptWork = z.infer<typeof keptWork>;
 
 /** Kept work as it comes back; undefined where it has another shape, as what an older version of the page kept may. */
 export const readKept = (stored: unknown): KeptWork | undefined => keptWork.safeParse(stored).data;
+
+/** Whether something in it is in no file yet. */
+export const isUnsaved = ({ edits, saved }: KeptWork): boolean => JSON.stringify(edits) !== JSON.stringify(saved);
+
+const whole = z.looseObject({
+  name: z.optional(z.string()),
+  bytes: z.optional(z.instanceof(Uint8Array<ArrayBufferLike>)),
+  at: z.optional(z.number()),
+});
+
+/** As much as can be told of what has been kept, whatever its shape. */
+export function aboutKept(stored: unknown): { name: string; at: number; bytes?: Uint8Array } {
+  const { name = "", at = 0, bytes } = whole.safeParse(stored).data ?? {};
+  return { name: name || "a workbook", at, ...(bytes ? { bytes } : {}) };
+}

@@ -4,17 +4,22 @@ import { FileFault } from "../xlsx/fault";
 import type { Host } from "../../taskpane/host/host";
 import { allowCellsOnly } from "./commandGuard";
 import { showConditions } from "./conditions";
+import { takeDrops } from "./drop";
 import { download, readFile } from "./files";
 import { showFractions } from "./fractions";
 import { GridHost } from "./gridHost";
 import type { KeptWork } from "./kept";
 import { readFractions } from "./lengthEntry";
 import { notices } from "./notices";
+import { offers } from "./offers";
+import { offerWaiting } from "./offer-waiting";
 import { paneFrame } from "./paneFrame";
 import { part } from "./part";
+import { NoAnswer } from "./database";
 import { takeShelf, type Shelf } from "./storage";
-import { toolbar } from "./toolbar";
+import { toolbar, unlessUnsaved } from "./toolbar";
 import { createGrid } from "./univer";
+import type { Waiting } from "./waiting";
 import { Work } from "./work";
 
 /** Brings the page to life: grid, pane, toolbar, and the work that was kept from the last visit. */
@@ -30,7 +35,7 @@ export async function startPage(): Promise<void> {
 
   const shelf = await takeShelf();
   const work = new Work(grid, shelf);
-  await openFirst(work, shelf);
+  const refused = await openFirst(work, shelf);
   // The library makes its services for sheets when the first workbook comes.
   work.typed = readFractions(grid);
   showFractions(grid, () => work.opened);
@@ -48,7 +53,7 @@ export async function startPage(): Promise<void> {
 
   toolbar(grid, work, {
     open: (file) =>
-      openFile(work, file).then(said.done, (error: unknown) =>
+      openFile(work, shelf, file).then(said.done, (error: unknown) =>
         said.fault(`${file.name} was not opened. ${why(error)}`),
       ),
     example: () => work.put(example()),
@@ -61,8 +66,44 @@ export async function startPage(): Promise<void> {
       }
     },
   });
+  const openDropped = (file: File): void =>
+    void openFile(work, shelf, file).then(said.done, (error: unknown) =>
+      said.fault(`${file.name} was not opened. ${why(error)}`),
+    );
+  takeDrops(part("pane").querySelector("iframe")!, part("drop"), {
+    open: (file) => unlessUnsaved(work, () => openDropped(file)),
+    refuse: said.fault,
+  });
+  const offered = offers(part("offers"));
+  for (const waiting of refused ? [...shelf.waiting, refused] : shelf.waiting)
+    offerWaiting(
+      offered,
+      waiting,
+      (kept) =>
+        new Promise((resolve) =>
+          unlessUnsaved(
+            work,
+            async () => {
+              try {
+                await shelf.opening(kept).catch(() => undefined);
+                work.put(kept);
+                resolve(await work.keep());
+              } catch (error) {
+                said.fault(`${kept.name} was not opened. ${why(error)}`);
+                resolve(false);
+              } finally {
+                await shelf.opened().catch(() => undefined);
+              }
+            },
+            () => resolve(false),
+          ),
+        ),
+      said.fault,
+    );
+  if (shelf.trouble !== undefined) said.fault(troubleOf(shelf.trouble));
   await grid.univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
   document.body.dataset["ready"] = "yes";
+  await shelf.opened().catch(() => undefined);
 }
 
 const CELLS_ONLY =
@@ -72,21 +113,50 @@ const NOTHING_KEPT = "This browser keeps nothing from one visit to the next. Sav
 
 const example = (): KeptWork => ({ name: "parts-bench.xlsx", bytes: partsBenchDraft(), edits: [], saved: [] });
 
-async function openFirst(work: Work, shelf: Shelf): Promise<void> {
-  const kept = await shelf.read();
-  try {
-    work.put(kept ?? example());
-  } catch {
-    // What an older version of the page kept may not be readable any longer.
-    await shelf.forget();
+/** @returns what was kept and could not be opened; it waits, and the example is open in its place */
+async function openFirst(work: Work, shelf: Shelf): Promise<Waiting | undefined> {
+  if (!shelf.work) {
     work.put(example());
+    return undefined;
+  }
+  try {
+    await shelf.opening().catch(() => undefined);
+    work.put(shelf.work);
+    return undefined;
+  } catch (error) {
+    const refused = await shelf.refused(why(error)).catch(() => undefined);
+    work.put(example());
+    return refused;
   }
 }
 
-async function openFile(work: Work, file: File): Promise<string> {
-  work.put({ name: file.name, bytes: await readFile(file), edits: [], saved: [] });
+async function openFile(work: Work, shelf: Shelf, file: File): Promise<string> {
+  const bytes = await readFile(file);
+  // Something may have been typed while the file was read.
+  if (
+    !(await new Promise<boolean>((go) =>
+      unlessUnsaved(
+        work,
+        () => go(true),
+        () => go(false),
+      ),
+    ))
+  )
+    return `${work.name} is still open.`;
+  const opened = { name: file.name, bytes, edits: [], saved: [] };
+  try {
+    await shelf.opening(opened).catch(() => undefined);
+    work.put(opened);
+  } finally {
+    await shelf.opened().catch(() => undefined);
+  }
   return `${file.name} is open.`;
 }
+
+const troubleOf = (trouble: unknown): string =>
+  trouble instanceof NoAnswer
+    ? "The browser's storage does not answer. What an earlier visit kept is not shown, and may be there when the page is loaded again."
+    : NOTHING_KEPT;
 
 const why = (error: unknown): string =>
   error instanceof FileFault

@@ -61,12 +61,14 @@ function undoButtons({ univer }: Grid): void {
   });
 }
 
-function unlessUnsaved(work: Work, go: () => void): void {
+/** Goes on at once where all work is saved, and asks first where it is not. */
+export function unlessUnsaved(work: Work, go: () => void, stay: () => void = () => undefined): void {
   if (work.isSaved) return go();
   const ask = part<HTMLDialogElement>("ask");
+  if (ask.open) return stay();
   part("ask-name").textContent = work.name;
   ask.returnValue = "keep";
-  ask.addEventListener("close", () => ask.returnValue === "leave" && go(), { once: true });
+  ask.addEventListener("close", () => (ask.returnValue === "leave" ? go() : stay()), { once: true });
   ask.showModal();
 }
 

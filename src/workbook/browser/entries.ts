@@ -1,0 +1,74 @@
+import { AFTER_CELL_EDIT, BEFORE_CELL_EDIT, INumfmtService, SheetInterceptorService } from "@univerjs/sheets";
+import { CellValueType, type ICellData } from "@univerjs/core";
+import { isFormula } from "../edit/index";
+import { cellData, contentOfGrid } from "./cellData";
+import { entryText, readEntry, type Entry, type EntryCell } from "./entry";
+import type { TypedFormats } from "./typed-formats";
+import type { Grid } from "./univer";
+
+/** Before the library reads in its own way what was typed. */
+const PRIORITY = 1_000;
+
+/** How texts that come into the cells of the open workbook are read. */
+export interface Reading {
+  /** What a cell's own format says about it. */
+  cell(unit: string, sheet: string, row: number, column: number): EntryCell;
+  /** The format that a cell is shown with, its own or the one that came with what it holds. */
+  format(unit: string, sheet: string, row: number, column: number): string | undefined;
+}
+
+/** @param date1904 whether the open workbook's days count from 1904 */
+export function readingIn({ univer, api }: Grid, formats: TypedFormats, date1904: () => boolean): Reading {
+  const numbers = univer.__getInjector().get(INumfmtService);
+  const own = (unit: string, sheet: string, row: number, column: number): string | undefined =>
+    numbers.getValue(unit, sheet, row, column)?.pattern;
+  return {
+    cell: (...at) => ({ date1904: date1904(), isText: own(...at) === "@" }),
+    format(unit, sheet, row, column) {
+      const pattern = own(unit, sheet, row, column);
+      if (pattern && pattern !== "General") return pattern;
+      const raw = api.getUniverSheet(unit)?.getSheetBySheetId(sheet)?.getSheet().getCellRaw(row, column);
+      return raw ? formats.of(sheet, row, column, contentOfGrid(raw, raw.f ?? undefined)) : undefined;
+    },
+  };
+}
+
+/** What is typed into a cell is read as an entry, and what is changed in a cell is shown as one that says the same. */
+export function readTyped({ univer }: Grid, formats: TypedFormats, reading: Reading): void {
+  const { writeCellInterceptor } = univer.__getInjector().get(SheetInterceptorService);
+  writeCellInterceptor.intercept(AFTER_CELL_EDIT, {
+    priority: PRIORITY,
+    handler(cell, { unitId, subUnitId, row, col }, next) {
+      const typed = cell && typedText(cell);
+      if (typed === undefined || typed === null) return next(cell);
+      const entry = readEntry(typed, reading.cell(unitId, subUnitId, row, col));
+      formats.note(subUnitId, row, col, entry);
+      // Nobody reads it after this: the library would find dates in it.
+      return { ...cell, ...entryCell(entry) };
+    },
+  });
+  writeCellInterceptor.intercept(BEFORE_CELL_EDIT, {
+    priority: PRIORITY,
+    handler(cell, { unitId, subUnitId, row, col, worksheet }, next) {
+      const raw = worksheet.getCellRaw(row, col);
+      if (!raw || raw.f || raw.si || raw.p) return next(cell);
+      const content = contentOfGrid(raw, undefined);
+      const format = reading.format(unitId, subUnitId, row, col);
+      return { ...raw, v: entryText(content, format, reading.cell(unitId, subUnitId, row, col)), t: undefined };
+    },
+  });
+}
+
+/** The text that was typed; undefined where it has become a formula already, or has several lines. */
+function typedText({ f, si, p, v, t }: ICellData): string | undefined {
+  if (f || si || p || typeof v !== "string") return undefined;
+  return t === CellValueType.FORCE_STRING ? `'${v}` : v;
+}
+
+/** An entry as the grid keeps it, with nothing left of what stood there before. */
+export function entryCell({ content }: Entry): ICellData {
+  const empty = { v: null, f: null, si: null, p: null, t: null };
+  if (isFormula(content)) return { ...empty, f: content.formula };
+  const isText = typeof content === "string";
+  return { ...empty, ...cellData(content), ...(isText ? { t: CellValueType.FORCE_STRING } : {}) };
+}
