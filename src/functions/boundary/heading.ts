@@ -9,6 +9,8 @@ export interface Heading<N extends string> {
   typed: string;
 }
 
+const LONGEST_NEAR = 100;
+
 /** Names of a table, looked up whatever the case, spaces, hyphens, punctuation and spelling. */
 export class Names<N extends string> {
   private readonly folded: ReadonlyMap<string, N>;
@@ -23,7 +25,8 @@ export class Names<N extends string> {
 
   /** The known name with the fewest edits to it, and how many these are. */
   nearest(typed: string): { name: N; edits: number } {
-    const text = fold(typed);
+    // What is longer than that is far from every name, and comparing it takes as long as it is.
+    const text = fold(typed.slice(0, LONGEST_NEAR));
     return [...this.folded]
       .map(([key, name]) => ({ name, edits: editsBetween(text, key) }))
       .reduce((best, next) => (next.edits < best.edits ? next : best));

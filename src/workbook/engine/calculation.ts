@@ -1,4 +1,5 @@
 import { sameArea, type Area } from "../address";
+import { Budget, make, spend } from "./budget";
 import { areaKey, Cells, CIRCLE } from "./cells";
 import type { Book, Question } from "./engine";
 import { Evaluator, type Library } from "./evaluator";
@@ -14,6 +15,8 @@ export class Calculation {
   private readonly evaluator: Evaluator;
   private readonly shown: ShownResults;
   private readonly finished = new Set<string>();
+  private readonly budget = new Budget();
+  private readonly askBudget = new Budget();
 
   constructor(book: Book, library: Library, now: Date) {
     this.cells = new Cells(book, library, now, (state) => this.settle(state));
@@ -28,9 +31,10 @@ export class Calculation {
   /** Runs every formula once. True where a spilled range came out in another size than it had before. */
   round(): boolean {
     this.finished.clear();
+    this.budget.startRound();
     this.cells.startRound();
     const before = this.states.map((state) => state.area);
-    for (const state of this.states) this.settle(state);
+    for (const state of this.states) this.settleWhole(state);
     return this.states.some((state, i) => !sameArea(state.area, before[i]!));
   }
 
@@ -40,7 +44,9 @@ export class Calculation {
     if (!node || custom) return fail("#NAME?");
     const scope = { sheet, row, column, rowShift, columnShift, arrays: true };
     try {
-      return this.evaluator.single(this.evaluator.evaluate(node, scope), scope);
+      return this.askBudget.run(() =>
+        this.evaluator.run(() => filled(this.evaluator.single(this.evaluator.evaluate(node, scope), scope))),
+      );
     } catch {
       return fail("#VALUE!");
     }
@@ -56,13 +62,38 @@ export class Calculation {
     state.progress = "done";
   }
 
+  /** A chain of formulas that find one another as they run (INDIRECT) is gone down in pieces, for it may be long. */
+  private settleWhole(first: CellState): void {
+    const waiting = new Set([first]);
+    for (let state: CellState | undefined = first; state; state = [...waiting].pop()) {
+      try {
+        this.settle(state);
+        waiting.delete(state);
+      } catch (error) {
+        if (!(error instanceof NotYet)) throw error;
+        if (waiting.has(error.state)) this.keep(error.state, new Unsupported(CIRCLE));
+        waiting.add(error.state);
+      }
+    }
+  }
+
   /**
    * Works out everything that the formula reads, then the formula; without recursion, for chains may be long.
    * Formulas that read one another in a circle come out together, as in Tarjan's search for strong components.
    */
   private settle(first: CellState): void {
     if (first.progress !== "waiting") return;
+    if (this.evaluator.depth > DEEPEST_BELOW) throw new NotYet(first);
     const open: Open = { frames: [], of: new Map() };
+    try {
+      this.goThrough(first, open);
+    } catch (error) {
+      for (const { state } of open.frames) if (state.progress !== "done") state.progress = "waiting";
+      throw error;
+    }
+  }
+
+  private goThrough(first: CellState, open: Open): void {
     const path = [this.enter(first, open)];
     while (path.length > 0) {
       const frame = path.at(-1)!;
@@ -93,15 +124,18 @@ export class Calculation {
 
   /** All that was entered since the frame and is still open is one circle with it; alone it is no circle. */
   private leave(frame: Frame, open: Open): void {
-    const circle = open.frames.splice(frame.order);
-    for (const { state } of circle) open.of.delete(state);
+    const circle = open.frames.slice(frame.order);
     if (circle.length === 1 && !frame.readsItself) this.run(frame.state);
-    else for (const { state } of circle) this.keep(state, new Unsupported(CIRCLE));
+    open.frames.length = frame.order;
+    for (const { state } of circle) open.of.delete(state);
+    if (circle.length > 1 || frame.readsItself)
+      for (const { state } of circle) this.keep(state, new Unsupported(CIRCLE));
   }
 
   /** The formulas that stand in the ranges or spill into them. A range whose formulas are all done is done with. */
   private *sources(reads: SheetArea[]): Generator<CellState, void> {
     for (const whole of reads) {
+      if (!this.budget.take(1 + this.cells.spills[whole.sheet]!.count)) return;
       const area = this.cells.clip(whole);
       const key = areaKey(area);
       if (this.finished.has(key)) continue;
@@ -111,6 +145,7 @@ export class Calculation {
         this.cells.spills[area.sheet]?.reachingInto(area),
       ]) {
         for (const state of states ?? []) {
+          if (!this.budget.take(1)) return;
           if (state.progress === "done") continue;
           yield state;
           done &&= (state.progress as string) === "done";
@@ -124,9 +159,11 @@ export class Calculation {
     state.progress = "running";
     state.kept = undefined;
     try {
-      this.store(state);
+      this.budget.run(() => this.evaluator.run(() => this.store(state)));
     } catch (error) {
+      if (error instanceof NotYet) throw error;
       if (error instanceof Unsupported) this.keep(state, error);
+      else if (error instanceof RangeError) this.keep(state, new Unsupported("asks for more than there is room for"));
       else this.keep(state, new Unsupported(`cannot be worked out (${(error as Error).message})`));
     }
     state.progress = "done";
@@ -146,11 +183,14 @@ export class Calculation {
     const matrix = this.evaluator.matrix(shown.value).map((row) => row.map(filled));
     const formats = this.shown.formats(shown);
     if (kind === "fixed") {
+      make(area.bottom - area.top + 1, area.right - area.left + 1);
       return this.fill(state, area, fitted(matrix, area, fail("#N/A")), formats && fitted(formats, area, undefined));
     }
     const target = areaFrom(cell.row, cell.column, matrix.length, matrix[0]!.length);
     const spills = this.cells.spills[state.sheet]!;
     spills.release(state);
+    const cells = matrix.length * matrix[0]!.length;
+    spend(cells);
     const free =
       isOneCell(target) || spills.isFree(state, target, (row, column) => this.cells.isLiteral(state, row, column));
     if (free) this.fill(state, target, matrix, formats);
@@ -158,6 +198,7 @@ export class Calculation {
   }
 
   private fill(state: CellState, area: Area, values: Matrix, formats?: Formats): void {
+    if (!isOneCell(area)) this.budget.fill((area.bottom - area.top + 1) * (area.right - area.left + 1));
     state.area = area;
     state.values = values;
     state.formats = formats;
@@ -178,6 +219,15 @@ export class Calculation {
   }
 }
 
+/** From so deep in formulas on, one that waits is not worked out on the spot: all is left, and it comes first. */
+const DEEPEST_BELOW = 200;
+
+class NotYet extends Error {
+  constructor(readonly state: CellState) {
+    super();
+  }
+}
+
 /** A formula on the way down to what it reads. `low` is the earliest open one that it leads back to. */
 interface Frame {
   state: CellState;
@@ -193,8 +243,9 @@ interface Open {
   of: Map<CellState, Frame>;
 }
 
-/** A formula that gives a blank shows 0. */
+/** A formula that gives a blank shows 0, and no cell holds what is no number. */
 function filled(value: Scalar): Scalar {
+  if (typeof value === "number") return Number.isFinite(value) ? value + 0 : fail("#NUM!");
   return value ?? 0;
 }
 

@@ -1,6 +1,7 @@
-import { contains } from "../address";
+import { contains, type Area } from "../address";
 import type { Node } from "../formula/nodes";
 import { parseFormula } from "../formula/parse";
+import { LIMITS, make, spend } from "./budget";
 import { cellKey, type Book, type Cell, type Formula, type Table } from "./engine";
 import type { Library } from "./evaluator";
 import { FormulaIndex } from "./formulaIndex";
@@ -30,6 +31,9 @@ export class Cells implements CellSource {
   /** Numbers that were typed with a format. */
   private readonly typedFormats: Cell[][];
   private readonly matrices = new Map<string, Matrix | undefined>();
+  /** Cells of the ranges that are kept, and of the areas that the file says are filled. */
+  private keptCells = 0;
+  private claimed = 0;
   /** Values that will not change in this round, by sheet, column and row: most reads end here. */
   private settled: Scalar[][][] = [];
   private used: { bottom: number; right: number } = { bottom: 0, right: 0 };
@@ -62,6 +66,7 @@ export class Cells implements CellSource {
   /** Forgets what the last round gave. */
   startRound(): void {
     this.matrices.clear();
+    this.keptCells = 0;
     this.settled = this.book.sheets.map(() => []);
     this.measure();
     for (const state of this.states) {
@@ -99,6 +104,7 @@ export class Cells implements CellSource {
 
   each(whole: SheetArea, visit: (value: Scalar) => void): void {
     const area = this.readable(whole);
+    spend(sizeOf(area));
     for (let row = area.top; row <= area.bottom; row++) {
       for (let column = area.left; column <= area.right; column++) visit(this.read(area.sheet, row, column));
     }
@@ -110,12 +116,16 @@ export class Cells implements CellSource {
     const key = areaKey(area);
     const known = this.matrices.get(key);
     if (known) return known;
+    const size = sizeOf(area);
+    make(size);
     const matrix = Array.from({ length: area.bottom - area.top + 1 }, (_, row) =>
       Array.from({ length: area.right - area.left + 1 }, (_, column) =>
         this.read(area.sheet, area.top + row, area.left + column),
       ),
     );
-    this.matrices.set(key, this.matrices.has(key) ? matrix : undefined);
+    const keeps = this.matrices.has(key) && this.keptCells + size <= LIMITS.arrayCells;
+    if (keeps) this.keptCells += size;
+    this.matrices.set(key, keeps ? matrix : undefined);
     return matrix;
   }
 
@@ -151,7 +161,7 @@ export class Cells implements CellSource {
 
   private readable(whole: SheetArea): SheetArea {
     const area = this.clip(whole);
-    const size = (area.bottom - area.top + 1) * (area.right - area.left + 1);
+    const size = sizeOf(area);
     if (size > MOST_READ) throw new Unsupported(`reads ${size} cells at once; at most ${MOST_READ} are read here`);
     return area;
   }
@@ -227,6 +237,12 @@ export class Cells implements CellSource {
   private claimDerived(state: CellState): void {
     const { area, kind } = state.cell.formula;
     if (kind === "plain" || state.kept || isOneCell(area)) return;
+    if ((this.claimed += sizeOf(area)) > LIMITS.filledCells) {
+      const reason = `fills cells beyond the ${LIMITS.filledCells} that array formulas fill here in all`;
+      Object.assign(state, { progress: "done", kept: new Unsupported(reason) });
+      state.prepared = { ...state.prepared, obstacle: state.kept };
+      return;
+    }
     this.spills[state.sheet]!.occupy(state, area);
     const { cells } = this.book.sheets[state.sheet]!;
     for (let row = area.top; row <= area.bottom; row++) {
@@ -248,6 +264,10 @@ export class Cells implements CellSource {
     if (row > this.used.bottom) this.used.bottom = row;
     if (column > this.used.right) this.used.right = column;
   }
+}
+
+function sizeOf(area: Area): number {
+  return (area.bottom - area.top + 1) * (area.right - area.left + 1);
 }
 
 export function areaKey(area: SheetArea): string {

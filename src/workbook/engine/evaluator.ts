@@ -1,4 +1,5 @@
 import type { Node } from "../formula/nodes";
+import { LONGEST_TEXT, spend } from "./budget";
 import { toNumber } from "./coercion";
 import type { Library, Ordinary } from "./kinds";
 import { intersect, joinReferences, overlap, shiftedArea, spanReferences } from "./references";
@@ -10,14 +11,40 @@ import type { Matrix, Scalar, Scope, Shown, Value } from "./values";
 
 export type { Library, Ordinary, Special } from "./kinds";
 
+/** So deep may one formula lead, functions that call themselves included. The stack holds several times as much. */
+const DEEPEST = 1_000;
+
 /** Works out formulas, given the cells that they read and the functions that they call. */
 export class Evaluator {
+  /** How deep it is in formulas at present, and where the one that is worked out began. */
+  depth = 0;
+  private base = 0;
+
   constructor(
     readonly cells: CellSource,
     readonly library: Library,
   ) {}
 
+  /** Works one formula out, which another may be waiting for. */
+  run<T>(work: () => T): T {
+    const { depth, base } = this;
+    this.base = depth;
+    try {
+      return work();
+    } finally {
+      Object.assign(this, { depth, base });
+    }
+  }
+
   evaluate(node: Node, scope: Scope): Value {
+    spend(1);
+    if (++this.depth - this.base > DEEPEST) throw new Unsupported(`leads more than ${DEEPEST} steps deep into itself`);
+    const value = this.valueOf(node, scope);
+    this.depth--;
+    return value;
+  }
+
+  private valueOf(node: Node, scope: Scope): Value {
     switch (node.kind) {
       case "number":
       case "text":
@@ -47,10 +74,21 @@ export class Evaluator {
       case "unary":
         return this.unary(node, scope);
       case "binary":
-        return applyOperator(node.operator, this.operand(node.left, scope), this.operand(node.right, scope));
+        return this.binary(node, scope);
       case "join":
         return this.join(node, scope);
     }
+  }
+
+  /** A sum of thousands of terms leans to the left, and is gone down without going deeper. */
+  private binary(node: Extract<Node, { kind: "binary" }>, scope: Scope): Scalar | Matrix {
+    const above = [];
+    for (; node.left.kind === "binary"; node = node.left) above.push(node);
+    let value = applyOperator(node.operator, this.operand(node.left, scope), this.operand(node.right, scope));
+    for (let upper = above.pop(); upper; upper = above.pop()) {
+      value = applyOperator(upper.operator, value, this.operand(upper.right, scope));
+    }
+    return value;
   }
 
   /** A formula's own result. Where its last step takes away all but a rounding error, that is nothing. */
@@ -128,13 +166,13 @@ export class Evaluator {
   /** Calls a function whose arguments are worked out, item by item where a single value is wanted and an array given. */
   ordinary(called: Ordinary, args: Value[], scope: Scope): Value {
     const lifted = args.flatMap((arg, i) => (letter(called, i) === "V" && isMatrix(arg) ? [i] : []));
-    if (lifted.length === 0) return called.call(args, this, scope);
+    if (lifted.length === 0) return withinCell(called.call(args, this, scope));
     return broadcast(
       lifted.map((i) => args[i] as Matrix),
       (scalars) => {
         const once = [...args];
         lifted.forEach((i, at) => (once[i] = scalars[at]!));
-        return this.matrix(called.call(once, this, scope))[0]![0]!;
+        return this.matrix(withinCell(called.call(once, this, scope)))[0]![0]!;
       },
     );
   }
@@ -226,6 +264,12 @@ export class Evaluator {
 /** Mostly a word, or a unit, that its quotes were forgotten of. */
 function unknownName(name: string): CellError {
   return new CellError("#NAME?", `The workbook has no name ${name}. A word in a formula wants quotes: "${name}".`);
+}
+
+/** No function gives a longer text than a cell holds, nor a number that is none. */
+function withinCell(value: Value): Value {
+  if (typeof value === "string" && value.length > LONGEST_TEXT) return fail("#VALUE!");
+  return typeof value === "number" && !Number.isFinite(value) ? fail("#NUM!") : value;
 }
 
 function letter(called: Ordinary, position: number): string {

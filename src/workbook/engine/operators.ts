@@ -1,4 +1,5 @@
 import type { Operator } from "../formula/nodes";
+import { LONGEST_TEXT, make, spend } from "./budget";
 import { toNumber, toText } from "./coercion";
 import { CellError, fail, type Matrix, type Scalar } from "./values";
 
@@ -12,6 +13,8 @@ export function broadcast(values: (Scalar | Matrix)[], combine: (scalars: Scalar
   if (!values.some(Array.isArray)) return combine(values as Scalar[]);
   const rows = Math.max(...values.map((value) => (Array.isArray(value) ? value.length : 1)));
   const columns = Math.max(...values.map((value) => (Array.isArray(value) ? value[0]!.length : 1)));
+  make(rows, columns);
+  spend(rows * columns * (values.length - 1));
   return Array.from({ length: rows }, (_, row) =>
     Array.from({ length: columns }, (_, column) => {
       const scalars = values.map((value) => at(value, row, column));
@@ -29,7 +32,10 @@ function at(value: Scalar | Matrix, row: number, column: number): Scalar | undef
 function scalarOperator(operator: Operator, left: Scalar, right: Scalar): Scalar {
   if (left instanceof CellError) return left;
   if (right instanceof CellError) return right;
-  if (operator === "&") return `${toText(left) as string}${toText(right) as string}`;
+  if (operator === "&") {
+    const text = `${toText(left) as string}${toText(right) as string}`;
+    return text.length > LONGEST_TEXT ? fail("#VALUE!") : text;
+  }
   if ("=<>".includes(operator[0]!)) return compareBy(operator, compare(left, right));
   const a = toNumber(left);
   const b = toNumber(right);

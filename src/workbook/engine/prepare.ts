@@ -52,7 +52,7 @@ export class Preparation {
     const found = { missing: new Set<string>(), custom: false, external: "" };
     try {
       const node = readOnce(text);
-      this.search(node, sheet, found, new Set(), []);
+      this.search(node, sheet, found);
       if (found.external) throw new Unsupported(`refers to another workbook, ${found.external}`);
       if (found.missing.size > 0) throw unknown([...found.missing]);
       return { node, custom: found.custom };
@@ -62,41 +62,35 @@ export class Preparation {
     }
   }
 
-  /** Goes through the tree and the defined names in it; the names that LET and LAMBDA bind may be called. */
-  private search(
-    node: Node,
-    sheet: number,
-    found: { missing: Set<string>; custom: boolean; external: string },
-    seen: Set<string>,
-    bound: readonly string[],
-  ): void {
-    if (node.kind === "external") found.external = node.text;
-    if (node.kind === "call") {
-      if (node.name.startsWith(CUSTOM_CAPITALS)) found.custom = true;
-      bound = [...bound, ...boundNames(node)];
-      const named = this.known.name(node.name, sheet);
-      if (named) this.searchName(node.name, named, sheet, found, seen);
-      else if (!bound.includes(node.name.toLowerCase()) && !this.calls(node.name)) found.missing.add(node.name);
+  /**
+   * Goes through the tree and the defined names in it, without recursion: both may be deep. The names that LET and
+   * LAMBDA bind may be called.
+   */
+  private search(whole: Node, sheet: number, found: { missing: Set<string>; custom: boolean; external: string }): void {
+    const seen = new Set<string>();
+    const open: { node: Node; bound: readonly string[] }[] = [{ node: whole, bound: [] }];
+    const enter = (name: string): boolean => {
+      const named = this.known.name(name, sheet);
+      if (named && !seen.has(name.toLowerCase())) open.push({ node: named, bound: [] });
+      seen.add(name.toLowerCase());
+      return named !== undefined;
+    };
+    for (let next = open.pop(); next; next = open.pop()) {
+      const { node } = next;
+      let { bound } = next;
+      if (node.kind === "external") found.external = node.text;
+      if (node.kind === "call") {
+        if (node.name.startsWith(CUSTOM_CAPITALS)) found.custom = true;
+        bound = [...bound, ...boundNames(node)];
+        const known = enter(node.name) || bound.includes(node.name.toLowerCase()) || this.calls(node.name);
+        if (!known) found.missing.add(node.name);
+      }
+      if (node.kind === "name" && !bound.includes(node.name.toLowerCase())) {
+        if (/^_xl/i.test(node.name)) found.missing.add(node.name);
+        enter(node.name);
+      }
+      for (const child of [...children(node)].reverse()) open.push({ node: child, bound });
     }
-    if (node.kind === "name" && !bound.includes(node.name.toLowerCase())) {
-      if (/^_xl/i.test(node.name)) found.missing.add(node.name);
-      const named = this.known.name(node.name, sheet);
-      if (named) this.searchName(node.name, named, sheet, found, seen);
-    }
-    for (const child of children(node)) this.search(child, sheet, found, seen, bound);
-  }
-
-  private searchName(
-    name: string,
-    named: Node,
-    sheet: number,
-    found: { missing: Set<string>; custom: boolean; external: string },
-    seen: Set<string>,
-  ): void {
-    const key = name.toLowerCase();
-    if (seen.has(key)) return;
-    seen.add(key);
-    this.search(named, sheet, found, seen, []);
   }
 
   private calls(name: string): boolean {

@@ -49,8 +49,11 @@ export function children(node: Node): Node[] {
   }
 }
 
-/** Calls `visit` for the node and everything below it. */
+/** Calls `visit` for the node and everything below it; without recursion, for a sum of thousands of terms is as deep. */
 export function walk(node: Node, visit: (node: Node) => void): void {
-  visit(node);
-  for (const child of children(node)) walk(child, visit);
+  const open = [node];
+  for (let next = open.pop(); next; next = open.pop()) {
+    visit(next);
+    for (const child of [...children(next)].reverse()) open.push(child);
+  }
 }

@@ -1,7 +1,7 @@
 import type { ErrorCode } from "./errorCodes";
 import type { Node, Operator } from "./nodes";
 import { reference } from "./parseReference";
-import { PATTERN, Scanner } from "./scanner";
+import { excerpt, PATTERN, Scanner } from "./scanner";
 import { readTableReference } from "./tableReference";
 
 /**
@@ -12,7 +12,7 @@ export function parseFormula(text: string): Node {
   const scanner = new Scanner(text.startsWith("=") ? text.slice(1) : text);
   const node = comparison(scanner);
   scanner.skipSpace();
-  if (!scanner.atEnd) throw scanner.fault(`“${scanner.text.slice(scanner.position)}” cannot be read`);
+  if (!scanner.atEnd) throw scanner.fault(`“${excerpt(scanner.text.slice(scanner.position))}” cannot be read`);
   return node;
 }
 
@@ -57,7 +57,7 @@ function oneOf(scanner: Scanner, characters: string): string | undefined {
 function signed(scanner: Scanner): Node {
   scanner.skipSpace();
   const sign = oneOf(scanner, "+-@");
-  if (sign) return { kind: "unary", operator: sign as "+" | "-" | "@", operand: signed(scanner) };
+  if (sign) return { kind: "unary", operator: sign as "+" | "-" | "@", operand: scanner.inside(() => signed(scanner)) };
   let node = intersection(scanner);
   for (;;) {
     scanner.skipSpace();
@@ -118,7 +118,7 @@ function operand(scanner: Scanner): Node {
 }
 
 function parenthesised(scanner: Scanner): Node {
-  let node = comparison(scanner);
+  let node = scanner.inside(() => comparison(scanner));
   for (scanner.skipSpace(); scanner.takeText(","); scanner.skipSpace()) {
     node = { kind: "join", operator: ",", left: node, right: comparison(scanner) };
   }
@@ -153,7 +153,7 @@ function callArguments(scanner: Scanner): Node[] {
   if (scanner.takeText(")")) return args;
   for (;;) {
     scanner.skipSpace();
-    args.push(scanner.sees(/[,)]/y) ? { kind: "missing" } : comparison(scanner));
+    args.push(scanner.sees(/[,)]/y) ? { kind: "missing" } : scanner.inside(() => comparison(scanner)));
     scanner.skipSpace();
     if (scanner.takeText(")")) return args;
     scanner.expect(",");

@@ -1,8 +1,12 @@
 import { ERROR_CODES } from "./errorCodes";
 
+/** The spreadsheet program nests functions 64 deep; parentheses and signs may go further. */
+const DEEPEST = 256;
+
 /** Walks over a formula's text; each pattern is sticky, so that it matches here or not at all. */
 export class Scanner {
   position = 0;
+  private depth = 0;
 
   constructor(readonly text: string) {}
 
@@ -37,12 +41,25 @@ export class Scanner {
   }
 
   fault(message: string): SyntaxError {
-    return new SyntaxError(`${message} after “=${this.text.slice(0, this.position)}”`);
+    return new SyntaxError(`${message} after “=${excerpt(this.text.slice(0, this.position))}”`);
+  }
+
+  /** Reads what stands inside something else. */
+  inside<T>(read: () => T): T {
+    if (++this.depth > DEEPEST) throw this.fault(`It is nested more than ${DEEPEST} deep`);
+    const found = read();
+    this.depth--;
+    return found;
   }
 
   get atEnd(): boolean {
     return this.position >= this.text.length;
   }
+}
+
+/** Enough of a formula to know it by. */
+export function excerpt(text: string): string {
+  return text.length > 200 ? `${text.slice(0, 200)}…` : text;
 }
 
 const WORD = String.raw`[\p{L}\p{N}_.?\\]`;

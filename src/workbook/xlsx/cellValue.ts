@@ -1,28 +1,45 @@
 import { isErrorCode } from "../formula/errorCodes";
+import { LONGEST_TEXT } from "../engine/budget";
 import { CellError, type Scalar } from "../engine/values";
 import type { CellText } from "./sheetText";
 import { decodeEscapes, encodeEscapes, escapeText } from "./xml";
 
-/** The value that a cell of the file holds. */
+/**
+ * The value that a cell of the file holds. What is no value of its kind (`abc` or `1e999` for a number, 7 for a truth
+ * value, a text that no cell holds) is an error value, so that it gets into no sum; the file keeps what it says.
+ */
 export function readValue(cell: CellText, sharedStrings: readonly string[]): Scalar {
   const { content, type } = cell;
   if (content === undefined) return null;
   switch (type) {
     case "s":
-      return sharedStrings[Number(content)] ?? "";
+      return textValue(sharedStrings[Number(content)]);
     case "str":
-      return decodeEscapes(content);
+      return textValue(decodeEscapes(content));
     case "inlineStr":
-      return content;
+      return textValue(content);
     case "b":
-      return content.trim() === "1" || content.trim() === "true";
+      return TRUTHS[content.trim()] ?? new CellError("#VALUE!");
     case "e":
       return new CellError(isErrorCode(content.trim()) ? (content.trim() as CellError["code"]) : "#VALUE!");
     case "d":
-      return (Date.parse(/Z|[+-]\d\d:\d\d$/.test(content) ? content : `${content}Z`) || 0) / 86_400_000 + 25_569;
+      return numberValue(Date.parse(/Z|[+-]\d\d:\d\d$/.test(content) ? content : `${content}Z`) / 86_400_000 + 25_569);
     default:
-      return content.trim() === "" ? null : Number(content);
+      return content.trim() === "" ? null : numberValue(NUMBER.test(content) ? Number(content) : NaN);
   }
+}
+
+const TRUTHS: Record<string, boolean | undefined> = { 1: true, true: true, 0: false, false: false };
+
+/** Decimal digits alone: the language would read `0x10` and `Infinity` too. */
+const NUMBER = /^\s*[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?\s*$/;
+
+function numberValue(number: number): Scalar {
+  return Number.isFinite(number) ? number + 0 : new CellError("#NUM!");
+}
+
+function textValue(text: string | undefined): Scalar {
+  return text === undefined || text.length > LONGEST_TEXT ? new CellError("#VALUE!") : text;
 }
 
 /** How a value is written: its type mark (none for a number) and its text, ready for the file. */

@@ -70,7 +70,7 @@ export class ShownResults {
       };
     }
     let variables = callee.scope.variables;
-    callee.parameters.forEach((name, i) => (variables = { name, value: undefined, ...args[i], outer: variables }));
+    callee.parameters.forEach((name, i) => (variables = { value: undefined, ...args[i], name, outer: variables }));
     return this.shown(callee.body, { ...callee.scope, variables });
   }
 
@@ -107,7 +107,7 @@ export class ShownResults {
     let inner = scope;
     for (let i = 0; i + 1 < args.length; i += 2) {
       const shown = this.shown(args[i + 1]!, inner);
-      inner = { ...inner, variables: { name: parameter(args[i]!), ...shown, outer: inner.variables } };
+      inner = { ...inner, variables: { ...shown, name: parameter(args[i]!), outer: inner.variables } };
     }
     return this.shown(args.at(-1)!, inner);
   }

@@ -1,4 +1,5 @@
 import { toBoolean, toNumber } from "../coercion";
+import { spend } from "../budget";
 import type { Evaluator, Ordinary } from "../evaluator";
 import { finite } from "../operators";
 import { CellError, fail, isMatrix, Lambda, Reference, type Scalar, type Value } from "../values";
@@ -59,6 +60,7 @@ export const aggregates: Record<string, Ordinary> = {
         return fail("#VALUE!");
       }
       let total = 0;
+      spend(matrices.length * first.length * first[0]!.length);
       for (let row = 0; row < first.length; row++) {
         for (let column = 0; column < first[0]!.length; column++) {
           let product = 1;
@@ -123,6 +125,7 @@ function eachItem(args: Value[], evaluator: Evaluator, visit: (value: Scalar, ty
     if (arg instanceof Reference) {
       for (const area of arg.areas) evaluator.cells.each(area, (value) => visit(value, false));
     } else if (isMatrix(arg)) {
+      spend(arg.length * arg[0]!.length);
       for (const row of arg) for (const value of row) visit(value, false);
     } else visit(arg instanceof Lambda ? fail("#CALC!") : (arg ?? null), true);
   }

@@ -1,4 +1,5 @@
 import type { Node } from "../../formula/nodes";
+import { make } from "../budget";
 import { toBoolean, toNumber } from "../coercion";
 import type { Evaluator, Special } from "../evaluator";
 import { broadcast, compare } from "../operators";
@@ -75,7 +76,10 @@ function chooseEach(evaluator: Evaluator, condition: Matrix, yes: () => Value, n
 /** `CHOOSE({1,2},A1:A3,B1:B3)` sets its columns side by side. */
 function chooseColumns(evaluator: Evaluator, chosen: Matrix, pick: (item: Scalar) => Value): Value {
   const picked = chosen.map((row) => row.map((item) => evaluator.contents(pick(item))));
-  const rows = Math.max(chosen.length, ...picked.flat().map((value) => (isMatrix(value) ? value.length : 1)));
+  const rows = picked
+    .flat()
+    .reduce<number>((most, value) => Math.max(most, isMatrix(value) ? value.length : 1), chosen.length);
+  make(rows, chosen[0]!.length);
   return Array.from({ length: rows }, (_, row) =>
     chosen[0]!.map((_, column) => {
       const value = picked[Math.min(row, picked.length - 1)]![column]!;

@@ -1,4 +1,5 @@
 import type { Evaluator, Ordinary } from "../evaluator";
+import { spend } from "../budget";
 import { finite } from "../operators";
 import { CellError, fail, isScalar, Reference, type Matrix, type Scalar, type SheetArea, type Value } from "../values";
 import { criterion } from "./criteria";
@@ -59,6 +60,7 @@ function chosen(evaluator: Evaluator, from: Value, pairs: Value[]): Chosen {
   const matrix = from ? evaluator.cells.matrix(area) : tests[0]!.matrix;
   const rows = Math.max(...tests.map((test) => test.matrix.length));
   const columns = Math.max(...tests.map((test) => test.matrix[0]!.length));
+  spend(rows * columns * tests.length);
   for (let row = 0; row < rows; row++) {
     for (let column = 0; column < columns; column++) {
       if (allHold(tests, row, column)) result.push(matrix[row]?.[column] ?? null);

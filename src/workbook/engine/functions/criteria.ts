@@ -1,6 +1,7 @@
 import { toText } from "../coercion";
 import { compare } from "../operators";
 import { CellError, type Scalar } from "../values";
+import { Wildcard } from "../wildcards";
 
 /** What COUNTIF and its like compare with: `">=5"`, `"oak*"`, a number, a blank. */
 export function criterion(wanted: Scalar): (value: Scalar) => boolean {
@@ -30,25 +31,14 @@ function equality(operator: string, operand: string, number: number | undefined)
   const upper = operand.toUpperCase();
   if (upper === "TRUE" || upper === "FALSE") return (value) => value === (upper === "TRUE");
   if (operand.startsWith("#")) return (value) => value instanceof CellError && value.code === upper;
-  const pattern = wildcard(operand);
-  return (value) => typeof value === "string" && pattern.test(value);
+  const pattern = new Wildcard(operand);
+  return (value) => typeof value === "string" && pattern.matches(value);
 }
 
 function equalTo(wanted: Exclude<Scalar, string | null>): (value: Scalar) => boolean {
   if (wanted instanceof CellError) return (value) => value instanceof CellError && value.code === wanted.code;
   if (typeof wanted === "number") return equality("", toText(wanted) as string, wanted);
   return (value) => value === wanted;
-}
-
-/** `?` is any character, `*` any number of them, `~` takes the meaning off the next. */
-export function wildcard(text: string): RegExp {
-  return new RegExp(`^${wildcardSource(text)}$`, "isu");
-}
-
-export function wildcardSource(text: string): string {
-  return text.replace(/~([*?~])|([*?])|([\\^$.|+()[\]{}])/g, (_, escaped, wild, special) =>
-    escaped ? `\\${escaped}`.replace("\\~", "~") : wild ? (wild === "*" ? ".*" : ".") : `\\${special}`,
-  );
 }
 
 function asNumber(text: string): number | undefined {

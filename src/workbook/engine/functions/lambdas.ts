@@ -1,5 +1,6 @@
 import type { Node } from "../../formula/nodes";
 import { toNumber } from "../coercion";
+import { make, spend } from "../budget";
 import type { Evaluator, Special } from "../evaluator";
 import { fail, Lambda, Reference, type Matrix, type Scalar, type Scope, type Value } from "../values";
 
@@ -42,14 +43,18 @@ export const lambdas: Record<string, Special> = {
   REDUCE(evaluator, args, scope) {
     const { callee, values } = calleeAndValues(evaluator, args, scope);
     let total = values[0];
-    for (const item of evaluator.matrix(values[1]).flat()) total = evaluator.invoke(callee, [total, item]);
+    const source = evaluator.matrix(values[1]);
+    spend(source.length * source[0]!.length);
+    for (const item of source.flat()) total = evaluator.invoke(callee, [total, item]);
     return total;
   },
 
   SCAN(evaluator, args, scope) {
     const { callee, values } = calleeAndValues(evaluator, args, scope);
     let total: Value = values[0];
-    return evaluator.matrix(values[1]).map((row) =>
+    const source = evaluator.matrix(values[1]);
+    make(source.length, source[0]!.length);
+    return source.map((row) =>
       row.map((item) => {
         total = total === undefined ? item : evaluator.invoke(callee, [total, item]);
         return one(evaluator, total, scope);
@@ -60,14 +65,7 @@ export const lambdas: Record<string, Special> = {
   MAKEARRAY(evaluator, args, scope) {
     const { callee, values } = calleeAndValues(evaluator, args, scope);
     const [rows, columns] = values.map((value) => toNumber(evaluator.single(value, scope)));
-    if (
-      typeof rows !== "number" ||
-      typeof columns !== "number" ||
-      rows < 1 ||
-      columns < 1 ||
-      rows * columns > 2_000_000
-    )
-      return fail("#VALUE!");
+    if (typeof rows !== "number" || typeof columns !== "number" || rows < 1 || columns < 1) return fail("#VALUE!");
     return build(Math.floor(rows), Math.floor(columns), (row, column) =>
       one(evaluator, evaluator.invoke(callee, [row + 1, column + 1]), scope),
     );
@@ -91,6 +89,7 @@ function one(evaluator: Evaluator, value: Value, scope: Scope): Scalar {
 }
 
 function build(rows: number, columns: number, item: (row: number, column: number) => Scalar): Matrix {
+  make(rows, columns);
   return Array.from({ length: rows }, (_, row) => Array.from({ length: columns }, (_, column) => item(row, column)));
 }
 
@@ -98,6 +97,7 @@ function build(rows: number, columns: number, item: (row: number, column: number
 function lines(evaluator: Evaluator, value: Value): Value[] {
   if (!(value instanceof Reference)) return evaluator.matrix(value).map((row) => [row]);
   const area = evaluator.cells.clip(value.areas[0]!);
+  make(area.bottom - area.top + 1);
   return Array.from({ length: area.bottom - area.top + 1 }, (_, i) =>
     Reference.single(area.sheet, { ...area, top: area.top + i, bottom: area.top + i }),
   );
@@ -105,5 +105,6 @@ function lines(evaluator: Evaluator, value: Value): Value[] {
 
 function columnsOf(evaluator: Evaluator, value: Value): Value[] {
   const matrix = evaluator.matrix(value);
+  make(matrix.length, matrix[0]!.length);
   return matrix[0]!.map((_, column) => matrix.map((row) => [row[column]!]));
 }

@@ -2,7 +2,8 @@ import { toBoolean, toNumber } from "../coercion";
 import type { Evaluator, Ordinary } from "../evaluator";
 import { compare } from "../operators";
 import { CellError, fail, isScalar, Reference, type Scalar, type Scope, type SheetArea, type Value } from "../values";
-import { wildcard } from "./criteria";
+import { spend } from "../budget";
+import { Wildcard } from "../wildcards";
 
 /** Looking a value up in a row, a column or a table. */
 export const lookup: Record<string, Ordinary> = {
@@ -77,15 +78,28 @@ function find(wanted: Scalar, values: Scalar[] | CellError, way: Way): number | 
 
 function exact(wanted: Scalar, values: Scalar[], wild: boolean): number {
   if (wild && typeof wanted === "string" && /[*?~]/.test(wanted)) {
-    const pattern = wildcard(wanted);
-    return values.findIndex((value) => typeof value === "string" && pattern.test(value));
+    const pattern = new Wildcard(wanted);
+    return counted(
+      values,
+      values.findIndex((value) => typeof value === "string" && pattern.matches(value)),
+    );
   }
-  return values.findIndex((value) => typeof value === typeof wanted && value !== null && compare(value, wanted) === 0);
+  return counted(
+    values,
+    values.findIndex((value) => typeof value === typeof wanted && value !== null && compare(value, wanted) === 0),
+  );
+}
+
+/** What was gone through on the way to the place found, counted. */
+function counted(values: Scalar[], found: number): number {
+  spend(found < 0 ? values.length : found + 1);
+  return found;
 }
 
 /** Searches by halves, as a sorted list is searched; what is of another kind than the wanted value is passed over. */
 function nearest(wanted: Scalar, values: Scalar[], way: Way): number {
   const sign = way === "sorted" ? 1 : -1;
+  spend(values.length);
   const usable = values.flatMap((value, i) => (value !== null && typeof value === typeof wanted ? [i] : []));
   let low = 0;
   let high = usable.length;
@@ -105,6 +119,7 @@ function modern(wanted: Scalar, values: Scalar[] | CellError, mode: Scalar, orde
   const direction = toNumber(order);
   if (kind instanceof CellError) return kind;
   const backward = direction === -1;
+  if (backward) spend(values.length);
   const list = backward ? [...values].reverse() : values;
   let found =
     kind === 2 ? exact(wanted, list, true) : wanted === null ? list.indexOf(null) : exact(wanted, list, false);
@@ -115,6 +130,7 @@ function modern(wanted: Scalar, values: Scalar[] | CellError, mode: Scalar, orde
 
 function neighbour(wanted: Scalar, values: Scalar[], kind: number): number {
   let best = -1;
+  spend(values.length);
   values.forEach((value, i) => {
     if (value === null || typeof value !== typeof wanted || compare(value, wanted) * kind < 0) return;
     if (best < 0 || compare(value, values[best]!) * kind < 0) best = i;

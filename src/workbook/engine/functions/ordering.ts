@@ -1,5 +1,6 @@
 import { toBoolean, toNumber } from "../coercion";
 import type { Evaluator, Ordinary } from "../evaluator";
+import { spend } from "../budget";
 import { compare } from "../operators";
 import { CellError, fail, isScalar, type Matrix, type Scalar, type Value } from "../values";
 
@@ -48,7 +49,10 @@ export const ordering: Record<string, Ordinary> = {
       const groups = new Map<string, Scalar[][]>();
       for (const line of linesOf(evaluator.matrix(source), across)) {
         const key = JSON.stringify(line.map(sameText));
-        groups.set(key, [...(groups.get(key) ?? []), line]);
+        spend(8 * line.length);
+        const group = groups.get(key);
+        if (group) group.push(line);
+        else groups.set(key, [line]);
       }
       const chosen = [...groups.values()].filter((group) => !onlyOnce || group.length === 1).map((group) => group[0]!);
       return chosen.length > 0 ? linesOf(chosen, across) : fail("#CALC!");
@@ -58,6 +62,7 @@ export const ordering: Record<string, Ordinary> = {
 
 function sorted(lines: Matrix, keys: Scalar[][], ways: number[]): Matrix {
   const order = lines.map((_, i) => i);
+  spend(lines.length * Math.ceil(Math.log2(lines.length + 1)));
   order.sort((a, b) => {
     for (let k = 0; k < keys.length; k++) {
       const difference = place(keys[k]![a]!, keys[k]![b]!, ways[k] ?? ways[0]!);

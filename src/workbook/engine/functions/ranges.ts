@@ -1,6 +1,7 @@
 import type { Area } from "../../address";
 import { MAX_COLUMNS, MAX_ROWS } from "../../address";
 import type { Node } from "../../formula/nodes";
+import { make } from "../budget";
 import { toBoolean, toNumber, toText } from "../coercion";
 import type { Evaluator, Special } from "../evaluator";
 import { CellError, fail, isMatrix, Reference, Unsupported, type Scope, type Value } from "../values";
@@ -81,6 +82,7 @@ function positions(evaluator: Evaluator, args: Node[], scope: Scope, of: "row" |
   const area = evaluator.cells.clip(value.areas[0]!);
   const [first, last] = of === "row" ? [area.top, area.bottom] : [area.left, area.right];
   if (!scope.arrays || first === last) return first + 1;
+  make(last - first + 1);
   const numbers = Array.from({ length: last - first + 1 }, (_, i) => first + i + 1);
   return of === "row" ? numbers.map((number) => [number]) : [numbers];
 }
@@ -128,6 +130,7 @@ function indexOf(evaluator: Evaluator, source: Value, wanted: unknown[], scope: 
   if (row > height || column > width) return fail("#REF!");
   const [top, bottom] = row === 0 ? [0, height - 1] : [row - 1, row - 1];
   const [left, right] = column === 0 ? [0, width - 1] : [column - 1, column - 1];
+  if (!area) make(bottom - top + 1, right - left + 1);
   if (!area) return matrix!.slice(top, bottom + 1).map((line) => line.slice(left, right + 1));
   return Reference.single(area.sheet, {
     top: area.top + top,
@@ -148,6 +151,7 @@ function pick(
   const columns = Array.isArray(column) ? column : [[column]];
   const height = Math.max(rows.length, columns.length);
   const width = Math.max(rows[0]!.length, columns[0]!.length);
+  make(height, width);
   return Array.from({ length: height }, (_, y) =>
     Array.from({ length: width }, (_, x) => {
       const atRow = rows[rows.length === 1 ? 0 : y]?.[rows[0]!.length === 1 ? 0 : x];

@@ -1,4 +1,5 @@
 import { toBoolean, toNumber } from "../coercion";
+import { spend } from "../budget";
 import type { Evaluator, Ordinary } from "../evaluator";
 import { CellError, fail, isScalar, Reference, type Scalar, type Value } from "../values";
 
@@ -25,6 +26,7 @@ function place(
   const numbers = among.areas
     .flatMap((area) => evaluator.cells.matrix(area).flat())
     .filter((value) => typeof value === "number");
+  spend(3 * numbers.length);
   const equal = numbers.filter((other) => other === number).length;
   const better = numbers.filter((other) => (upward ? other < number : other > number)).length;
   return equal === 0 ? fail("#N/A") : of(better, equal);

@@ -1,5 +1,6 @@
 import { toBoolean, toNumber, toText } from "../coercion";
 import type { Evaluator, Ordinary } from "../evaluator";
+import { make } from "../budget";
 import { CellError, fail, isScalar, type Scalar, type Value } from "../values";
 
 /** TEXTSPLIT: the library's turns pieces into numbers and dates; here they stay texts. */
@@ -21,6 +22,7 @@ export const splitting: Record<string, Ordinary> = {
       const lines: Scalar[][] = pieces(whole, down).map((line) => pieces(line, across));
       const width = Math.max(0, ...lines.map((line) => line.length));
       if (width === 0) return fail("#CALC!");
+      make(lines.length, width);
       const filler = isScalar(pad) ? pad : fail("#N/A");
       return lines.map((line) => [...line, ...Array.from({ length: width - line.length }, () => filler)]);
     },

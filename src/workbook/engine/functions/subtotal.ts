@@ -1,4 +1,5 @@
 import { walk } from "../../formula/nodes";
+import { spend } from "../budget";
 import { toNumber } from "../coercion";
 import type { Evaluator, Ordinary } from "../evaluator";
 import { finite } from "../operators";
@@ -47,6 +48,7 @@ const KINDS: ((numbers: number[], filled: number) => Scalar)[] = [
 
 function visible(evaluator: Evaluator, whole: SheetArea, all: boolean, values: Scalar[]): void {
   const area = evaluator.cells.clip(whole);
+  spend(2 * (area.bottom - area.top + 1) * (area.right - area.left + 1));
   for (let row = area.top; row <= area.bottom; row++) {
     if (evaluator.cells.hidden(area.sheet, row, all)) continue;
     for (let column = area.left; column <= area.right; column++) {

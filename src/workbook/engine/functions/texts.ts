@@ -2,7 +2,8 @@ import { toBoolean, toNumber, toText } from "../coercion";
 import type { Evaluator, Ordinary } from "../evaluator";
 import { univerFunction } from "../univer/library";
 import { CellError, fail, isScalar, type Scalar, type Value } from "../values";
-import { wildcardSource } from "./criteria";
+import { LONGEST_TEXT, spend } from "../budget";
+import { Wildcard } from "../wildcards";
 import { from1900 } from "./dates";
 
 /** Functions that put the texts of ranges together. */
@@ -29,8 +30,8 @@ export const texts: Record<string, Ordinary> = {
       if (text instanceof CellError) return text;
       if (start instanceof CellError) return start;
       if (start < 1 || start > text!.length + 1) return fail("#VALUE!");
-      const at = text!.slice(Math.floor(start) - 1).search(new RegExp(wildcardSource(wanted!), "isu"));
-      return at < 0 ? fail("#VALUE!") : at + Math.floor(start);
+      const at = new Wildcard(wanted!).search(text!, Math.floor(start) - 1);
+      return at < 0 ? fail("#VALUE!") : at + 1;
     },
   },
 
@@ -57,15 +58,23 @@ function wholeFraction(text: string, number: number): string {
 }
 
 function joined(args: Value[], evaluator: Evaluator, separator: (i: number) => string, skip: boolean): Scalar {
-  const pieces: string[] = [];
+  let whole = "";
+  let pieces = 0;
   for (const item of items(args, evaluator)) {
     const text = toText(item);
     if (text instanceof CellError) return text;
-    if (text !== "" || !skip) pieces.push(text);
+    if (text === "" && skip) continue;
+    whole += (pieces === 0 ? "" : separator(pieces - 1)) + text;
+    pieces++;
+    if (whole.length > LONGEST_TEXT) return fail("#VALUE!");
   }
-  return pieces.reduce((whole, piece, i) => whole + (i === 0 ? "" : separator(i - 1)) + piece, "");
+  return whole;
 }
 
 function items(args: Value[], evaluator: Evaluator): Scalar[] {
-  return args.flatMap((arg) => evaluator.matrix(arg).flat());
+  return args.flatMap((arg) => {
+    const all = evaluator.matrix(arg).flat();
+    spend(all.length);
+    return all;
+  });
 }

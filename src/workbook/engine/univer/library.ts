@@ -15,8 +15,8 @@ import {
 } from "@univerjs/engine-formula";
 import { MAX_COLUMNS, MAX_ROWS } from "../../address";
 import type { Ordinary } from "../evaluator";
-import { Unsupported, type Value } from "../values";
 import { callUniver } from "./adapter";
+import { bound } from "./bounds";
 import { ARRAYS, MIXED, SINGLE_VALUES } from "./signatures";
 import { UNFIT } from "./unfit";
 
@@ -56,26 +56,10 @@ function make(name: string): Ordinary | undefined {
   return {
     signature: signature(name),
     call(args, evaluator) {
-      refuseHuge(name, args);
+      bound(name, args, evaluator);
       return callUniver(called, args, evaluator);
     },
   };
-}
-
-/** The arguments that say how large a result is, where a few characters could ask for a whole sheet of cells. */
-const SIZES: Record<string, [rows: number, columns: number]> = {
-  EXPAND: [1, 2],
-  MUNIT: [0, 0],
-  RANDARRAY: [0, 1],
-  SEQUENCE: [0, 1],
-};
-
-const MOST_CELLS = 2_000_000;
-
-function refuseHuge(name: string, args: readonly Value[]): void {
-  const [rows, columns] = (SIZES[name] ?? []).map((i) => args[i]);
-  const size = (typeof rows === "number" ? rows : 1) * (typeof columns === "number" ? columns : 1);
-  if (size > MOST_CELLS) throw new Unsupported(`makes an array of ${size} cells; at most ${MOST_CELLS} are made here`);
 }
 
 function signature(name: string): string {
