@@ -19,7 +19,7 @@ export interface Limits {
 
 export const LIMITS: Limits = {
   formulaSteps: 50_000_000,
-  bookSteps: 500_000_000,
+  bookSteps: 300_000_000,
   arrayCells: 2_000_000,
   formulaCells: 30_000_000,
   filledCells: 1_000_000,

@@ -15,6 +15,7 @@ export class Calculation {
   private readonly evaluator: Evaluator;
   private readonly shown: ShownResults;
   private readonly finished = new Set<string>();
+  private nested = 0;
   private readonly budget = new Budget();
   private readonly askBudget = new Budget();
 
@@ -83,13 +84,16 @@ export class Calculation {
    */
   private settle(first: CellState): void {
     if (first.progress !== "waiting") return;
-    if (this.evaluator.depth > DEEPEST_BELOW) throw new NotYet(first);
+    if (this.nested >= MOST_NESTED) throw new NotYet(first);
     const open: Open = { frames: [], of: new Map() };
+    this.nested++;
     try {
       this.goThrough(first, open);
     } catch (error) {
       for (const { state } of open.frames) if (state.progress !== "done") state.progress = "waiting";
       throw error;
+    } finally {
+      this.nested--;
     }
   }
 
@@ -162,6 +166,8 @@ export class Calculation {
       this.budget.run(() => this.evaluator.run(() => this.store(state)));
     } catch (error) {
       if (error instanceof NotYet) throw error;
+      // The stack was short because of those that wait for this one; it is worked out once more, before them.
+      if (error instanceof RangeError && this.nested > 1) throw new NotYet(state);
       if (error instanceof Unsupported) this.keep(state, error);
       else if (error instanceof RangeError) this.keep(state, new Unsupported("asks for more than there is room for"));
       else this.keep(state, new Unsupported(`cannot be worked out (${(error as Error).message})`));
@@ -219,8 +225,8 @@ export class Calculation {
   }
 }
 
-/** From so deep in formulas on, one that waits is not worked out on the spot: all is left, and it comes first. */
-const DEEPEST_BELOW = 200;
+/** Where so many formulas wait for one another, another one is not worked out on the spot: all are left, and it comes first. */
+const MOST_NESTED = 20;
 
 class NotYet extends Error {
   constructor(readonly state: CellState) {

@@ -11,14 +11,16 @@ import type { Matrix, Scalar, Scope, Shown, Value } from "./values";
 
 export type { Library, Ordinary, Special } from "./kinds";
 
+/** Working out one part of a formula takes several times as long as going through one cell of a range. */
+const COST_OF_A_NODE = 4;
+
 /** So deep may one formula lead, functions that call themselves included. The stack holds several times as much. */
 const DEEPEST = 1_000;
 
 /** Works out formulas, given the cells that they read and the functions that they call. */
 export class Evaluator {
-  /** How deep it is in formulas at present, and where the one that is worked out began. */
-  depth = 0;
-  private base = 0;
+  /** How deep it is in formulas at present, and where the one that is worked out began; one place for all that derive from it. */
+  private readonly at = { depth: 0, base: 0 };
 
   constructor(
     readonly cells: CellSource,
@@ -27,20 +29,21 @@ export class Evaluator {
 
   /** Works one formula out, which another may be waiting for. */
   run<T>(work: () => T): T {
-    const { depth, base } = this;
-    this.base = depth;
+    const { depth, base } = this.at;
+    this.at.base = depth;
     try {
       return work();
     } finally {
-      Object.assign(this, { depth, base });
+      Object.assign(this.at, { depth, base });
     }
   }
 
   evaluate(node: Node, scope: Scope): Value {
-    spend(1);
-    if (++this.depth - this.base > DEEPEST) throw new Unsupported(`leads more than ${DEEPEST} steps deep into itself`);
+    spend(COST_OF_A_NODE);
+    if (++this.at.depth - this.at.base > DEEPEST)
+      throw new Unsupported(`leads more than ${DEEPEST} steps deep into itself`);
     const value = this.valueOf(node, scope);
-    this.depth--;
+    this.at.depth--;
     return value;
   }
 

@@ -60,7 +60,7 @@ function chosen(evaluator: Evaluator, from: Value, pairs: Value[]): Chosen {
   const matrix = from ? evaluator.cells.matrix(area) : tests[0]!.matrix;
   const rows = Math.max(...tests.map((test) => test.matrix.length));
   const columns = Math.max(...tests.map((test) => test.matrix[0]!.length));
-  spend(rows * columns * tests.length);
+  spend(2 * rows * columns * tests.length);
   for (let row = 0; row < rows; row++) {
     for (let column = 0; column < columns; column++) {
       if (allHold(tests, row, column)) result.push(matrix[row]?.[column] ?? null);

@@ -65,7 +65,7 @@ function line(evaluator: Evaluator, value: Value): Scalar[] | CellError {
   if (value instanceof CellError) return value;
   const matrix = evaluator.matrix(value);
   if (matrix.length === 1) return matrix[0]!;
-  return matrix[0]!.length === 1 ? matrix.map((row) => row[0]!) : fail("#N/A");
+  return matrix[0]!.length === 1 ? firstColumn(matrix) : fail("#N/A");
 }
 
 function find(wanted: Scalar, values: Scalar[] | CellError, way: Way): number | CellError {

@@ -62,7 +62,7 @@ export const ordering: Record<string, Ordinary> = {
 
 function sorted(lines: Matrix, keys: Scalar[][], ways: number[]): Matrix {
   const order = lines.map((_, i) => i);
-  spend(lines.length * Math.ceil(Math.log2(lines.length + 1)));
+  spend(8 * lines.length * Math.ceil(Math.log2(lines.length + 1)));
   order.sort((a, b) => {
     for (let k = 0; k < keys.length; k++) {
       const difference = place(keys[k]![a]!, keys[k]![b]!, ways[k] ?? ways[0]!);
