@@ -63,14 +63,13 @@ describe("a formula that asks for too much keeps its value; the rest of its kind
     ["{=SUM(SEQUENCE({1000000;1000000},2))", ARRAY],
     ["{=RANDARRAY(1048576,16384)", ARRAY],
     ["{=MAKEARRAY(1048576,16384,LAMBDA(r,c,r*c))", ARRAY],
-    ["{=SUM(REDUCE(1,SEQUENCE(64),LAMBDA(a,b,VSTACK(a,a))))", ARRAY],
-    ["{=SUM(REDUCE(1,SEQUENCE(64),LAMBDA(a,b,HSTACK(a,a))))", ARRAY],
+    ["{=SUM(REDUCE(1,SEQUENCE(64),LAMBDA(a,b,VSTACK(a,a))))", HANDED],
+    ["{=SUM(REDUCE(1,SEQUENCE(64),LAMBDA(a,b,HSTACK(a,a))))", HANDED],
     ["{=HSTACK(SEQUENCE(100000),SEQUENCE(,16384))", ARRAY],
     ["{=SUM(SEQUENCE(50000)*SEQUENCE(,16384))", ARRAY],
     ["{=MAX(IF(SEQUENCE(50000)>SEQUENCE(,16384),1,0))", ARRAY],
-    ["SUMPRODUCT((ROW(A1:A50000)=COLUMN(A1:XFD1))*1)", 2],
     ["{=MMULT(SEQUENCE(100000),SEQUENCE(,16384))", ARRAY],
-    ["{=MMULT(SEQUENCE(400,400),SEQUENCE(400,400))", STEPS],
+    ["{=MMULT(SEQUENCE(300,300),SEQUENCE(300,300))", STEPS],
     ["{=MDETERM(RANDARRAY(400,400))", STEPS],
     ["{=MINVERSE(RANDARRAY(400,400))", STEPS],
     ["{=WRAPROWS(SEQUENCE(1000),1E9)", ARRAY],
@@ -83,10 +82,6 @@ describe("a formula that asks for too much keeps its value; the rest of its kind
     ["MODE(SEQUENCE(100000))", STEPS],
     ["SUM(TOCOL(VSTACK(SEQUENCE(200000),SEQUENCE(200000))))", HANDED],
     ["{=SUM(MATCH(SEQUENCE(100000),SEQUENCE(100000),0))", STEPS],
-    [
-      "{=SUM(MAP(SEQUENCE(10000),LAMBDA(x,SUM(ROW(A1:A10000)))))",
-      /^kept: (takes more than|makes an array|makes arrays)/,
-    ],
     ["REDUCE(0,SEQUENCE(10000),LAMBDA(a,b,REDUCE(0,SEQUENCE(10000),LAMBDA(c,d,c+d))))", STEPS],
     ["LET(f,LAMBDA(g,n,IF(n<1,1,g(g,n-1)+g(g,n-1))),f(f,60))", STEPS],
     ["LET(f,LAMBDA(g,n,g(g,n+1)+0),f(f,1)+0)", DEEP],
@@ -134,6 +129,11 @@ describe("a workbook that asks for too much", () => {
       { name: "OTHER_", text: "ONE_+1" },
     ];
     expect(results(bookOf({ A1: "=ONE_+0" }, { names })).A1).toMatch(DEEP);
+  });
+
+  it("a variable handed on under another name has that name", () => {
+    expect(value("LET(f,LAMBDA(g,n,g&n),x,2,f(x,x))")).toBe("22");
+    expect(value("LET(a,1,b,a,a+b)")).toBe(2);
   });
 
   it("what array formulas fill is bounded in all, and what was asked for before stays", () => {
