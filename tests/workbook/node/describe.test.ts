@@ -3,7 +3,7 @@ import { describe } from "../../../src/workbook/node/describe";
 import type { Report } from "../../../src/workbook/recalculate";
 
 function reportOf(more: Partial<Report>): Report {
-  return { recalculated: 0, changed: 0, rounds: 1, kept: [], errors: [], ...more };
+  return { recalculated: 0, changed: 0, mended: 0, rounds: 1, kept: [], errors: [], ...more };
 }
 
 suite("what recalculate prints", () => {
