@@ -1,20 +1,32 @@
 import * as z from "zod/mini";
 
 const cellEdit = z.object({
-  sheet: z.int(),
+  /** Its id; older versions of the page kept its number in the file. */
+  sheet: z.union([z.string(), z.int()]),
   row: z.int(),
   column: z.int(),
   content: z.union([z.object({ formula: z.string() }), z.string(), z.number(), z.boolean(), z.null()]),
   isFraction: z.optional(z.boolean()),
 });
 
+const id = z.string();
+const before = z.optional(id);
+
+const change = z.union([
+  z.object({ kind: z.literal("add"), id, name: z.string(), before }),
+  z.object({ kind: z.literal("rename"), id, name: z.string() }),
+  z.object({ kind: z.literal("move"), id, before }),
+  z.object({ kind: z.literal("delete"), id, lost: z.optional(z.array(z.extend(cellEdit, { sheet: id }))) }),
+  cellEdit,
+]);
+
 const keptWork = z.object({
   name: z.string(),
   bytes: z.instanceof(Uint8Array<ArrayBufferLike>),
-  /** What was typed since the file was opened. */
-  edits: z.array(cellEdit),
+  /** What was changed since the file was opened. */
+  edits: z.array(change),
   /** As much of it as has been written into a file. */
-  saved: z.array(cellEdit),
+  saved: z.array(change),
 });
 
 /** What is kept on this device, so that a reload costs nobody their work. */

@@ -1,6 +1,7 @@
-import { EditedWorkbook, type CellEdit } from "../edit/index";
+import { EditedWorkbook } from "../edit/index";
 import { readLook, type Look } from "../look/index";
 import { keepCalculated, type Calculation } from "./calculation";
+import type { KeptWork } from "./kept";
 import type { TypedFractions } from "./lengthEntry";
 import { resultsOf } from "./results";
 import { sheetIndex, snapshot } from "./snapshot";
@@ -18,7 +19,7 @@ let opened = 0;
 
 /**
  * Puts a workbook's file into the grid, in place of what stood there.
- * @param edits what was typed since, in an earlier visit
+ * @param edits what was changed since, in an earlier visit
  * @param typed what has been typed as a fraction since
  * @throws FileFault where the bytes are no usable workbook; the grid is then left as it was
  */
@@ -26,13 +27,12 @@ export function openInGrid(
   grid: Grid,
   bytes: Uint8Array,
   name: string,
-  edits: readonly CellEdit[],
+  edits: KeptWork["edits"],
   before: OpenInGrid | undefined,
   typed: () => TypedFractions | undefined,
   onChange: () => void,
 ): OpenInGrid {
-  const workbook = new EditedWorkbook(bytes);
-  for (const edit of edits) workbook.put(edit);
+  const workbook = new EditedWorkbook(bytes, edits);
   const results = resultsOf(workbook);
   const unitId = `workbook-${++opened}`;
   const look = readLook(workbook.opened);

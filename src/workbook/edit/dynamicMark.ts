@@ -1,6 +1,6 @@
 import { readDynamicMarks } from "../xlsx/metadata";
 import type { OpenWorkbook } from "../xlsx/openWorkbook";
-import { newEntry } from "./newEntry";
+import { newEntry } from "../xlsx/new-entry";
 
 /**
  * The value of `cm` that marks a formula which may spill. Where the workbook has no record of such formulas, one is

@@ -1,145 +1,174 @@
-import { contains } from "../address";
-import { cellKey, createEngine, type Book, type Cell, type Engine, type Outcome, type Scalar } from "../engine/index";
-import { CellError } from "../engine/index";
+import { createEngine, type Cell, type Engine, type Outcome, type Scalar } from "../engine/index";
+import { SheetFault, type SheetEdit } from "../sheets/index";
 import type { OpenWorkbook } from "../xlsx/openWorkbook";
-import { contentOf, isFormula, sameContent, valueOf, type Content } from "./content";
-import { formulaKind } from "./formulaKind";
-import { toStored } from "./formulaText";
-import { FRACTION_FORMAT } from "./fractionStyles";
+import type { CellEdit } from "./cell-edit";
+import { checkSaved } from "./check-saved";
+import { contentOf, sameContent, type Content } from "./content";
+import { Contents } from "./contents";
 import { mendNames } from "./mend-names";
 import { NAMESPACE, OWN_FUNCTIONS } from "./ownFunctions";
 import { saveEdits } from "./saveEdits";
+import { SheetHistory, type KeptSheetEdit, type Stage } from "./sheet-history";
 
-/** One cell that a person changed. */
-export interface CellEdit {
-  sheet: number;
-  row: number;
-  column: number;
-  content: Content;
-  /** Typed as a fraction, and so to be shown as one where the cell has no number format. */
-  isFraction?: boolean;
+/** A sheet by its id, or by its place in the order, counted from 0. */
+export type SheetRef = string | number;
+
+/** What has been changed since the file was opened: plain data, to be kept and to be given to the same file again. */
+export type Change = CellEdit | KeptSheetEdit;
+
+/** What is put into a cell. */
+export type Put = Omit<CellEdit, "sheet"> & { sheet: SheetRef };
+
+/** A sheet as it is now. */
+export interface SheetState {
+  id: string;
+  name: string;
+  /** Sheets of charts and dialogs have no cells. */
+  isWorksheet: boolean;
 }
 
-/** A workbook's file, and what was typed into its cells since it was opened. */
+/** A workbook's file, and what was changed in its cells and sheets since it was opened. */
 export class EditedWorkbook {
-  readonly opened: OpenWorkbook;
   /** The file, its calls of our functions mended. */
   readonly bytes: Uint8Array;
   /** How many calls were. */
   readonly mended: number;
-  private readonly book: Book;
-  private readonly engine: Engine;
+  private readonly engine: Engine = createEngine({ functions: OWN_FUNCTIONS });
+  private readonly history: SheetHistory;
   private readonly edits = new Map<string, CellEdit>();
-  /** Cells that hold nothing of their own, though the file has what a formula spilled into them. */
-  private readonly filled = new Set<string>();
-  private outcome: Outcome | undefined;
+  private stage: Omit<Stage, "cells">;
+  private contents: Contents;
 
-  /** @throws FileFault where the bytes are no usable workbook */
-  constructor(bytes: Uint8Array) {
-    ({ opened: this.opened, bytes: this.bytes, mended: this.mended } = mendNames(bytes, OWN_FUNCTIONS, NAMESPACE));
-    this.book = {
-      ...this.opened.book,
-      sheets: this.opened.book.sheets.map((sheet) => ({ ...sheet, cells: new Map(sheet.cells) })),
-    };
-    this.engine = createEngine({ functions: OWN_FUNCTIONS });
-    this.dropFilledCells(this.calculate());
+  /**
+   * @param changes what was changed since, in an earlier visit
+   * @throws FileFault where the bytes are no usable workbook
+   */
+  constructor(bytes: Uint8Array, changes: readonly (Put | KeptSheetEdit)[] = []) {
+    const { opened, ...mended } = mendNames(bytes, OWN_FUNCTIONS, NAMESPACE);
+    ({ bytes: this.bytes, mended: this.mended } = mended);
+    this.stage = { bytes: this.bytes, opened, ids: opened.workbook.sheets.map((_, i) => `sheet-${i}`) };
+    this.history = new SheetHistory(this.stage);
+    this.contents = new Contents(opened, this.engine);
+    for (const change of changes) {
+      if ("kind" in change) this.changeSheets(change);
+      else this.put(change);
+    }
+  }
+
+  /** The file, its sheets as they are now; what was typed into cells is not in it. */
+  get opened(): OpenWorkbook {
+    return this.stage.opened;
+  }
+
+  /** The sheets in their order. */
+  get sheets(): SheetState[] {
+    const { ids, opened } = this.stage;
+    return opened.workbook.sheets.map(({ name, isWorksheet }, i) => ({ id: ids[i]!, name, isWorksheet }));
   }
 
   /** The cells that hold something of their own, sheet by sheet. */
-  cells(sheet: number): Iterable<Cell> {
-    return this.book.sheets[sheet]!.cells.values();
+  cells(sheet: SheetRef): Iterable<Cell> {
+    return this.contents.cells(this.place(sheet));
   }
 
-  content(sheet: number, row: number, column: number): Content {
-    return contentOf(this.book.sheets[sheet]!.cells.get(cellKey(row, column)));
+  content(sheet: SheetRef, row: number, column: number): Content {
+    return contentOf(this.contents.cell(this.place(sheet), row, column));
   }
 
   /** The value that the file has for a formula; that of one which nobody can work out is an error. */
-  storedValue(sheet: number, row: number, column: number): Scalar {
-    return this.book.sheets[sheet]!.cells.get(cellKey(row, column))?.value ?? null;
+  storedValue(sheet: SheetRef, row: number, column: number): Scalar {
+    return this.contents.cell(this.place(sheet), row, column)?.value ?? null;
   }
 
   /** Puts something into a cell. True where that is a change. */
-  put(edit: CellEdit): boolean {
-    const { sheet, row, column, content } = edit;
-    if (sameContent(this.content(sheet, row, column), content)) return false;
-    const key = cellKey(row, column);
-    const { cells } = this.book.sheets[sheet]!;
-    const first = this.firstContent(sheet, key);
-    if (sameContent(first, content)) this.edits.delete(`${sheet} ${key}`);
-    else this.edits.set(`${sheet} ${key}`, edit);
-    const original = this.opened.book.sheets[sheet]!.cells.get(key);
-    if (content === null) cells.delete(key);
-    else if (original && sameContent(first, content)) cells.set(key, own(original));
-    else cells.set(key, cellOf(edit));
-    this.outcome = undefined;
+  put({ sheet, row, column, content, isFraction }: Put): boolean {
+    const place = this.place(sheet);
+    if (sameContent(this.content(place, row, column), content)) return false;
+    const id = this.stage.ids[place]!;
+    const key = `${id} ${row} ${column}`;
+    this.edits.delete(key);
+    // Taken out first, for what an array formula fills hangs on what was typed into it.
+    this.contents.put(place, row, column);
+    if (sameContent(this.content(place, row, column), content)) return true;
+    this.edits.set(key, { sheet: id, row, column, content, ...(isFraction === undefined ? {} : { isFraction }) });
+    this.contents.put(place, row, column, { content, isFraction });
     return true;
   }
 
   /** Whether what was typed into a cell is to be shown as a fraction. */
-  isFraction(sheet: number, row: number, column: number): boolean {
-    return this.edits.get(`${sheet} ${cellKey(row, column)}`)?.isFraction === true;
-  }
-
-  get changes(): CellEdit[] {
-    return [...this.edits.values()];
-  }
-
-  /** Works the workbook out, where something has changed. */
-  calculate(): Outcome {
-    if (this.outcome) return this.outcome;
-    this.outcome = this.engine.calculate(this.book);
-    return this.outcome;
-  }
-
-  /** The file with the changes in it; the parts that they do not touch keep every byte. */
-  save(): Uint8Array {
-    return saveEdits(this.bytes, this.changes);
-  }
-
-  private firstContent(sheet: number, key: number): Content {
-    return this.filled.has(`${sheet} ${key}`) ? null : contentOf(this.opened.book.sheets[sheet]!.cells.get(key));
+  isFraction(sheet: SheetRef, row: number, column: number): boolean {
+    return this.edits.get(`${this.stage.ids[this.place(sheet)]} ${row} ${column}`)?.isFraction === true;
   }
 
   /**
-   * A file also holds what formulas spilled; here those cells are empty, so that whoever types into one is seen to.
-   * A formula that is not worked out here keeps what it filled.
+   * Adds, renames, moves or deletes a sheet.
+   * @returns the cells whose content is another because of it: formulas that name the sheet, and all that comes back
+   * @throws SheetFault where it is refused; nothing has then been changed
    */
-  private dropFilledCells(outcome: Outcome): void {
-    const kept = new Set(outcome.kept.map(({ sheet, row, column }) => `${sheet} ${cellKey(row, column)}`));
-    this.book.sheets.forEach((sheet, i) => {
-      const arrays = [...sheet.cells.values()].filter(({ formula }) => formula && formula.kind !== "plain");
-      for (const { row, column, formula } of arrays) {
-        if (kept.has(`${i} ${cellKey(row, column)}`)) continue;
-        for (const cell of [...sheet.cells.values()]) {
-          if (cell.formula || !contains(formula!.area, cell.row, cell.column)) continue;
-          sheet.cells.delete(cellKey(cell.row, cell.column));
-          this.filled.add(`${i} ${cellKey(cell.row, cell.column)}`);
-          this.outcome = undefined;
-        }
-        sheet.cells.set(cellKey(row, column), own(sheet.cells.get(cellKey(row, column))!));
+  changeSheets(edit: KeptSheetEdit): CellEdit[] {
+    const before = this.allContents();
+    const { cells, ...stage } = this.history.apply(edit, { ...this.stage, cells: [...this.edits.values()] });
+    this.stage = stage;
+    this.contents = new Contents(stage.opened, this.engine);
+    this.edits.clear();
+    for (const cell of cells) this.put(cell);
+    const after = this.allContents();
+    return [...after.values()].filter((cell) => {
+      const old = before.get(placeOf(cell));
+      return cell.content !== null && !(old && sameContent(old.content, cell.content));
+    });
+  }
+
+  /** Why a change of the sheets would be refused, in one line for a person; undefined where it would not. */
+  refusal(edit: SheetEdit): string | undefined {
+    try {
+      this.history.copy().apply(edit, { ...this.stage, cells: [...this.edits.values()] });
+      return undefined;
+    } catch (error) {
+      if (error instanceof SheetFault) return error.message;
+      throw error;
+    }
+  }
+
+  /** Sheets first, in the order in which they were changed; then cells, as they are named after that. */
+  get changes(): Change[] {
+    return [...this.history.edits, ...this.edits.values()];
+  }
+
+  /** Works the workbook out, where something has changed. Sheets are counted in their order. */
+  calculate(): Outcome {
+    return this.contents.calculate();
+  }
+
+  /**
+   * The file with the changes in it; the parts that they do not touch keep every byte.
+   * @throws FileFault where what was written does not read back as what is here
+   */
+  save(): Uint8Array {
+    const edits = [...this.edits.values()].map((edit) => ({ ...edit, sheet: this.place(edit.sheet) }));
+    this.calculate();
+    const saved = saveEdits(this.stage.bytes, edits, (sheet, row, column) => this.contents.isKept(sheet, row, column));
+    if (saved !== this.bytes) checkSaved(saved, this);
+    return saved;
+  }
+
+  private place(sheet: SheetRef): number {
+    const place = typeof sheet === "number" ? sheet : this.stage.ids.indexOf(sheet);
+    if (this.stage.ids[place] === undefined) throw new SheetFault(`There is no sheet ${sheet} in the workbook.`);
+    return place;
+  }
+
+  private allContents(): Map<string, CellEdit> {
+    const all = new Map<string, CellEdit>();
+    this.stage.ids.forEach((sheet, place) => {
+      for (const cell of this.contents.cells(place)) {
+        const { row, column } = cell;
+        const edit = { sheet, row, column, content: contentOf(cell) };
+        all.set(placeOf(edit), edit);
       }
     });
+    return all;
   }
 }
 
-/** A dynamic formula that is about to be worked out fills its own cell only; an older array formula its area. */
-function own(cell: Cell): Cell {
-  const { row, column, formula } = cell;
-  if (formula?.kind !== "dynamic") return cell;
-  return { ...cell, formula: { ...formula, area: { top: row, left: column, bottom: row, right: column } } };
-}
-
-function cellOf({ row, column, content, isFraction }: CellEdit): Cell {
-  if (!isFormula(content))
-    return { row, column, value: valueOf(content), ...(isFraction && { format: FRACTION_FORMAT }) };
-  const text = toStored(content.formula);
-  const area = { top: row, left: column, bottom: row, right: column };
-  return {
-    row,
-    column,
-    // Until it is worked out, and for good where it calls what nobody knows.
-    value: new CellError("#NAME?"),
-    formula: { text, rowShift: 0, columnShift: 0, kind: formulaKind(text), area },
-  };
-}
+const placeOf = ({ sheet, row, column }: CellEdit): string => `${sheet} ${row} ${column}`;

@@ -90,7 +90,7 @@ function span(scanner: Scanner): Node {
 }
 
 function isReference(node: Node): boolean {
-  return ["reference", "name", "table", "call", "join", "unary", "external"].includes(node.kind);
+  return ["reference", "name", "table", "call", "join", "unary", "external", "error"].includes(node.kind);
 }
 
 function postfixed(scanner: Scanner): Node {
@@ -109,12 +109,18 @@ function operand(scanner: Scanner): Node {
   if (scanner.takeText("(")) return parenthesised(scanner);
   if (scanner.takeText("{")) return arrayConstant(scanner);
   const error = scanner.take(PATTERN.error);
-  if (error) return { kind: "error", code: error[0].toUpperCase() as ErrorCode };
+  if (error) return lost(scanner, error[0].toUpperCase() as ErrorCode);
   const quoted = scanner.take(PATTERN.quotedSheet);
   if (quoted) return onSheet(scanner, quoted[1]!.replaceAll("''", "'"));
   const plain = scanner.take(PATTERN.plainSheet);
   if (plain) return onSheet(scanner, plain[1]!);
   return reference(scanner) ?? constantOrName(scanner);
+}
+
+/** Behind the error that a deleted sheet leaves stands what was asked of it, which is lost too. */
+function lost(scanner: Scanner, code: ErrorCode): Node {
+  if (code === "#REF!") void (reference(scanner) ?? scanner.take(PATTERN.name));
+  return { kind: "error", code };
 }
 
 function parenthesised(scanner: Scanner): Node {

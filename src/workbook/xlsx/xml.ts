@@ -65,6 +65,14 @@ export function escapeText(text: string): string {
   return text.replace(/[&<>]/g, (character) => (character === "&" ? "&amp;" : character === "<" ? "&lt;" : "&gt;"));
 }
 
+/** A text for an attribute, whichever quotes stand round it. */
+export function escapeAttribute(text: string): string {
+  return escapeText(text)
+    .replaceAll('"', "&quot;")
+    .replaceAll("'", "&apos;")
+    .replace(/[\t\n\r]/g, (character) => `&#${character.charCodeAt(0)};`);
+}
+
 /** Files write control characters in texts as `_x000D_`, and an underscore that would look like one as `_x005F_`. */
 export function decodeEscapes(text: string): string {
   return text.replace(/_x([0-9A-Fa-f]{4})_/g, (_, code: string) => String.fromCharCode(Number.parseInt(code, 16)));

@@ -1,4 +1,4 @@
-import type { Archive, Entry } from "../xlsx/zip";
+import type { Archive, Entry } from "./zip";
 
 /** An empty entry for the end of an archive; its data are put in when the archive is written. */
 export function newEntry(name: string, archive: Archive): Entry {

@@ -1,0 +1,170 @@
+import { contains, sameArea, type Area } from "../address";
+import { cellKey, CellError, type Book, type Cell, type Engine, type Outcome } from "../engine/index";
+import type { OpenWorkbook } from "../xlsx/openWorkbook";
+import type { CellEdit } from "./cell-edit";
+import { contentOf, isFormula, valueOf, type Content } from "./content";
+import { formulaKind } from "./formulaKind";
+import { toStored } from "./formulaText";
+import { FRACTION_FORMAT } from "./fractionStyles";
+
+/**
+ * What stands in a workbook's cells, as the engine reads it: what the file holds, and what was typed over it. What an
+ * array formula of the file fills is empty here, so that whoever types into it is seen to. Sheets count in their order.
+ */
+export class Contents {
+  private readonly book: Book;
+  private readonly arrays: readonly ArrayFormula[][];
+  private readonly typed: Map<number, Typed>[];
+  private outcome: Outcome | undefined;
+  private readonly unsorted = new Set<number>();
+
+  constructor(
+    private readonly opened: OpenWorkbook,
+    private readonly engine: Engine,
+  ) {
+    const { book } = opened;
+    this.book = { ...book, sheets: book.sheets.map((sheet) => ({ ...sheet, cells: new Map(sheet.cells) })) };
+    this.typed = book.sheets.map(() => new Map());
+    this.arrays = book.sheets.map(({ cells }) => arraysOf([...cells.values()]));
+    this.arrays.forEach((arrays, sheet) => arrays.forEach((array) => this.refreshArray(sheet, array)));
+    // What is not worked out keeps what it fills.
+    this.calculate();
+  }
+
+  cells(sheet: number): Iterable<Cell> {
+    return this.book.sheets[sheet]!.cells.values();
+  }
+
+  cell(sheet: number, row: number, column: number): Cell | undefined {
+    return this.book.sheets[sheet]!.cells.get(cellKey(row, column));
+  }
+
+  /** What a cell holds where nothing was typed into it. */
+  untyped(sheet: number, row: number, column: number): Content {
+    return contentOf(this.fromFile(sheet, cellKey(row, column)));
+  }
+
+  /** Puts something into a cell; nothing given, what the file holds there. */
+  put(sheet: number, row: number, column: number, typed?: Typed): void {
+    const key = cellKey(row, column);
+    if (typed) this.typed[sheet]!.set(key, typed);
+    else this.typed[sheet]!.delete(key);
+    this.refresh(sheet, key);
+    for (const array of this.arrays[sheet]!) if (contains(array.area, row, column)) this.refreshArray(sheet, array);
+    this.outcome = undefined;
+  }
+
+  /** Works the workbook out, where something has changed. */
+  calculate(): Outcome {
+    if (this.outcome) return this.outcome;
+    this.arrays.forEach((arrays, sheet) => arrays.forEach((array) => array.isKept && this.keep(sheet, array, false)));
+    for (;;) {
+      this.sort();
+      const outcome = this.engine.calculate(this.book);
+      let isSettled = true;
+      for (const { sheet, row, column } of outcome.kept) {
+        const array = this.arrays[sheet]!.find(({ key, isKept }) => !isKept && key === cellKey(row, column));
+        if (!array || this.typed[sheet]!.has(array.key)) continue;
+        this.keep(sheet, array, true);
+        isSettled = false;
+      }
+      if (isSettled) return (this.outcome = outcome);
+    }
+  }
+
+  /** Whether an array formula of the file is not worked out, and keeps all that it has filled. */
+  isKept(sheet: number, row: number, column: number): boolean {
+    return this.arrays[sheet]!.some(({ key, isKept }) => isKept && key === cellKey(row, column));
+  }
+
+  private keep(sheet: number, array: ArrayFormula, isKept: boolean): void {
+    array.isKept = isKept;
+    this.refreshArray(sheet, array);
+  }
+
+  private refreshArray(sheet: number, array: ArrayFormula): void {
+    this.refresh(sheet, array.key);
+    for (const key of array.filled) this.refresh(sheet, key);
+  }
+
+  private refresh(sheet: number, key: number): void {
+    const { cells } = this.book.sheets[sheet]!;
+    const typed = this.typed[sheet]!.get(key);
+    const cell = typed ? cellOf(key, typed) : this.fromFile(sheet, key);
+    if (!cell) cells.delete(key);
+    else {
+      if (!cells.has(key)) this.unsorted.add(sheet);
+      cells.set(key, cell);
+    }
+  }
+
+  private fromFile(sheet: number, key: number): Cell | undefined {
+    const cell = this.opened.book.sheets[sheet]!.cells.get(key);
+    const array = this.arrays[sheet]!.find((found) => found.key === key);
+    if (cell && array) return this.arrayCell(sheet, cell, array);
+    const isFilled = this.arrays[sheet]!.some(({ filled, isKept }) => !isKept && filled.has(key));
+    return isFilled ? undefined : cell;
+  }
+
+  /** Where something was typed into what an array formula fills, that formula starts anew from its own cell. */
+  private arrayCell(sheet: number, cell: Cell, { area, isKept }: ArrayFormula): Cell {
+    if (isKept) return cell;
+    for (const key of this.typed[sheet]!.keys()) {
+      if (contains(area, rowOf(key), columnOf(key)))
+        return { ...cell, formula: { ...cell.formula!, area: oneCell(cell.row, cell.column) } };
+    }
+    return cell;
+  }
+
+  /** Which of two formulas that would fill one cell comes first must not hang on which was typed first. */
+  private sort(): void {
+    for (const sheet of this.unsorted) {
+      const { cells } = this.book.sheets[sheet]!;
+      const sorted = [...cells].sort(([a], [b]) => a - b);
+      cells.clear();
+      for (const [key, cell] of sorted) cells.set(key, cell);
+    }
+    this.unsorted.clear();
+  }
+}
+
+/** What a person put into a cell. */
+type Typed = Pick<CellEdit, "content" | "isFraction">;
+
+/** A formula of the file that fills more than its own cell. */
+interface ArrayFormula {
+  key: number;
+  area: Area;
+  /** The cells that hold what it gave. */
+  filled: ReadonlySet<number>;
+  isKept: boolean;
+}
+
+function arraysOf(cells: readonly Cell[]): ArrayFormula[] {
+  return cells.flatMap(({ row, column, formula }) => {
+    if (!formula || formula.kind === "plain" || sameArea(formula.area, oneCell(row, column))) return [];
+    const { area } = formula;
+    const filled = cells.filter((cell) => !cell.formula && contains(area, cell.row, cell.column));
+    const keys = new Set(filled.map((cell) => cellKey(cell.row, cell.column)));
+    return [{ key: cellKey(row, column), area, filled: keys, isKept: false }];
+  });
+}
+
+function cellOf(key: number, { content, isFraction }: Typed): Cell | undefined {
+  const [row, column] = [rowOf(key), columnOf(key)];
+  if (content === null) return undefined;
+  if (!isFormula(content))
+    return { row, column, value: valueOf(content), ...(isFraction && { format: FRACTION_FORMAT }) };
+  const text = toStored(content.formula);
+  return {
+    row,
+    column,
+    // Until it is worked out, and for good where it calls what nobody knows.
+    value: new CellError("#NAME?"),
+    formula: { text, rowShift: 0, columnShift: 0, kind: formulaKind(text), area: oneCell(row, column) },
+  };
+}
+
+const rowOf = (key: number): number => Math.floor(key / 16_384);
+const columnOf = (key: number): number => key % 16_384;
+const oneCell = (row: number, column: number): Area => ({ top: row, left: column, bottom: row, right: column });
