@@ -60,6 +60,8 @@ export class Calculation {
     state.values = undefined;
     state.formats = undefined;
     state.area = state.cell.formula.area;
+    // Whoever reads what it fills reads it in the next round too.
+    if (state.cell.formula.kind !== "plain") this.cells.spills[state.sheet]!.occupy(state, state.area);
     state.progress = "done";
   }
 

@@ -1,0 +1,25 @@
+import "../host";
+import { partsBenchDraft } from "../../src/workbook/example/index";
+import { lawWorkbooks } from "../workbook/support/law-workbooks";
+import { tryTheLaw } from "../workbook/support/the-law";
+
+/** `npm run fuzz [-- SEQUENCES [FIRST_SEED]]`: random sequences of edits, each with a seed by which it comes again. */
+const sequences = Number(process.argv[2] ?? 10_000);
+const first = Number(process.argv[3] ?? Date.now() % 1_000_000_000);
+const STEPS = 30;
+
+const books = Object.entries(await lawWorkbooks());
+let broken = 0;
+for (let i = 0; i < sequences; i++) {
+  const seed = first + i;
+  // The whole bench takes a second a step, so that it comes seldom.
+  const [name, bytes] = i % 500 === 499 ? ["the example", partsBenchDraft()] : books[seed % books.length]!;
+  const found = tryTheLaw(bytes as Uint8Array, seed, STEPS).broken;
+  if (found) {
+    broken++;
+    console.error(`seed ${seed}, ${String(name)}: ${found.fault}\n  ${found.steps.join("\n  ")}`);
+  }
+  if ((i + 1) % 100 === 0) console.log(`${i + 1} sequences of ${STEPS} steps from seed ${first}, ${broken} broken`);
+}
+console.log(`${sequences} sequences of ${STEPS} steps from seed ${first}, ${broken} broken`);
+process.exitCode = broken > 0 ? 1 : 0;
