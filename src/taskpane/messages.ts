@@ -1,4 +1,4 @@
-import { HostFault, type HostFaultCode } from "./host/host";
+import { HostFault, type HostFaultCode, type StuckSheet } from "./host/host";
 
 /** What the pane says, in plain words. */
 export const MESSAGES = {
@@ -16,9 +16,24 @@ export const MESSAGES = {
     `${address} is not empty and was left as it is. Select an empty cell, then insert again.`,
   copied: (formula: string) => `${formula} is copied.`,
   notCopied: "The browser did not allow copying. Select the formula and copy it by hand.",
+  /** How many cells are stuck, where, and why they may stay so. */
+  stuck: (sheets: readonly StuckSheet[]) =>
+    [
+      `${cells(countOf(sheets))} of this workbook ${countOf(sheets) === 1 ? "shows" : "show"} #NAME?, for the spreadsheet knew no drawer functions yet when it came to them: ${places(sheets)}.`,
+      ...sheets.filter(({ isProtected }) => isProtected).map(({ name }) => `${name} is protected: unprotect it first.`),
+      ...sheets.filter(({ isCutShort }) => isCutShort).map(({ name }) => `${name} is large: there may be more.`),
+    ].join(" "),
+  wake: "Work them out",
+  woken: (woken: number, left: number) =>
+    `${cells(woken)} ${woken === 1 ? "is" : "are"} being worked out.${left > 0 ? ` ${cells(left)} still ${left === 1 ? "shows" : "show"} #NAME?: look for another name in the formula, or for an array that the cell is part of.` : ""}`,
   found: (count: number) => (count === 1 ? "1 function" : `${count} functions`),
   nothing: (query: string) => `No function matches “${query}”.`,
 } as const;
+
+const cells = (count: number): string => (count === 1 ? "1 cell" : `${count} cells`);
+const countOf = (sheets: readonly StuckSheet[]): number => sheets.reduce((sum, sheet) => sum + sheet.cells.length, 0);
+const places = (sheets: readonly StuckSheet[]): string =>
+  sheets.map((sheet) => `${sheet.cells.length} on ${sheet.name}`).join(", ");
 
 /** What went wrong between pane and spreadsheet. */
 export function faultMessage(thrown: unknown): string {

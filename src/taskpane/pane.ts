@@ -4,6 +4,7 @@ import { copyExample, insertExample, type Outcome } from "./insert";
 import { MESSAGES } from "./messages";
 import type { FunctionGroup } from "./reference";
 import { showPlace } from "./selected-place";
+import { showStuck } from "./stuck";
 
 /** The pane, once it is on the page. */
 export interface Pane {
@@ -39,6 +40,8 @@ export function createPane(page: ParentNode, groups: readonly FunctionGroup[]): 
       host = found;
       labelButtons(list, found?.can.insert ? "Insert" : "Copy", true);
       await showPlace(part(page, "place"), found);
+      const names = new Set(groups.flatMap(({ functions }) => functions.map(({ name }) => name)));
+      await showStuck(part(page, "stuck"), found?.stuck, names, (outcome) => say(part(page, "status"), outcome));
     },
     tellLacking(lacking) {
       part(page, "trouble").textContent = lacking ? MESSAGES.lacking : "";

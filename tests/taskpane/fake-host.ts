@@ -1,8 +1,15 @@
-import { HostFault, type Host, type HostFaultCode, type Selection } from "../../src/taskpane/host/host";
+import {
+  HostFault,
+  type Host,
+  type HostFaultCode,
+  type Selection,
+  type StuckCells,
+} from "../../src/taskpane/host/host";
 
 /** A spreadsheet of few cells, of which one is selected. */
 export class FakeHost implements Host {
   readonly name = "Fake";
+  stuck?: StuckCells;
   can = { insert: true, tellSelection: true, showNumberFormats: false };
   cells: Record<string, string> = {};
   selected = "Sheet1!B2";

@@ -1,6 +1,7 @@
 // @vitest-environment happy-dom
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { createPane, type Pane } from "../../src/taskpane/pane";
+import { HostFault, type StuckSheet } from "../../src/taskpane/host/host";
 import { FakeHost } from "./fake-host";
 import { GROUPS, openPage, settled, textOf } from "./page";
 
@@ -142,6 +143,74 @@ describe("the pane beside a spreadsheet that is busy when it is found", () => {
     host.fault = undefined;
     await insert("=DRAWER.LENGTH(24)");
     expect(host.cells).toEqual({ "Sheet1!B2": "=DRAWER.LENGTH(24)" });
+  });
+});
+
+describe("the pane beside a workbook with cells that show #NAME?", () => {
+  const stuckOn = (name: string, count: number, more: Partial<StuckSheet> = {}): StuckSheet => ({
+    name,
+    cells: Array.from({ length: count }, (_, row) => ({ row, column: 0, formula: "=DRAWER.LENGTH(24)" })),
+    isProtected: false,
+    isCutShort: false,
+    ...more,
+  });
+  const wakeButton = () => document.querySelector<HTMLButtonElement>("#stuck button");
+
+  async function connect(sheets: StuckSheet[], wake: (sheet: StuckSheet) => void = () => {}): Promise<void> {
+    host.stuck = {
+      find: async (names) => (names.has("BOXWIDTH") && !names.has("FOO") ? [...sheets] : []),
+      wake: async (sheet) => (wake(sheet), sheet.cells.length),
+    };
+    await pane.connect(host);
+  }
+
+  test("says how many there are and on which sheets, and names those that are protected or too large", async () => {
+    await connect([stuckOn("Bench", 3), stuckOn("Prices", 1, { isProtected: true, isCutShort: true })]);
+    expect(document.querySelector("#stuck p")!.textContent).toBe(
+      "4 cells of this workbook show #NAME?, for the spreadsheet knew no drawer functions yet when it came to them: " +
+        "3 on Bench, 1 on Prices. Prices is protected: unprotect it first. Prices is large: there may be more.",
+    );
+  });
+
+  test("wakes them by one button, all but those on protected sheets, and is silent once none is left", async () => {
+    const sheets = [stuckOn("Bench", 3), stuckOn("Prices", 1, { isProtected: true })];
+    const woken: string[] = [];
+    await connect(sheets, ({ name }) => {
+      woken.push(name);
+      sheets.splice(0, sheets.length);
+    });
+    wakeButton()!.click();
+    await settled();
+    expect(woken).toEqual(["Bench"]);
+    expect(textOf("status")).toBe("3 cells are being worked out.");
+    expect(document.getElementById("stuck")!.hidden).toBe(true);
+  });
+
+  test("says which are left where waking does not help", async () => {
+    await connect([stuckOn("Bench", 2)]);
+    wakeButton()!.click();
+    await settled();
+    expect(textOf("status")).toBe(
+      "0 cells are being worked out. 2 cells still show #NAME?: look for another name in the formula, or for an array that the cell is part of.",
+    );
+  });
+
+  test("says in plain words what is in the way, and offers the button again", async () => {
+    await connect([stuckOn("Bench", 2)], () => {
+      throw new HostFault("editing");
+    });
+    wakeButton()!.click();
+    await settled();
+    expect(textOf("status")).toBe("A cell is being edited. Finish it with Enter or Esc, then insert again.");
+    expect(wakeButton()!.disabled).toBe(false);
+  });
+
+  test("offers no button where all are on protected sheets, and says nothing where there are none", async () => {
+    await connect([stuckOn("Bench", 1, { isProtected: true })]);
+    expect(textOf("stuck")).toMatch(/^1 cell of this workbook shows #NAME\?/);
+    expect(wakeButton()).toBeNull();
+    await connect([]);
+    expect(document.getElementById("stuck")!.hidden).toBe(true);
   });
 });
 

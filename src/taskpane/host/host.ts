@@ -15,6 +15,34 @@ export interface Host {
    * Where `can.tellSelection` is false, it never calls.
    */
   onSelectionChanged(listener: (selection: Selection) => void): Promise<() => Promise<void>>;
+  /** Absent where cells cannot get stuck, or cannot be helped. */
+  readonly stuck?: StuckCells;
+}
+
+/** Cells that the spreadsheet worked out before it knew the functions: they show #NAME? for good. */
+export interface StuckCells {
+  /** @param names of the functions that are there, in capitals */
+  find(names: ReadonlySet<string>): Promise<StuckSheet[]>;
+  /**
+   * Writes a sheet's stuck formulas anew, which wakes them.
+   * @returns how many the spreadsheet took
+   */
+  wake(sheet: StuckSheet): Promise<number>;
+}
+
+export interface StuckSheet {
+  name: string;
+  isProtected: boolean;
+  cells: readonly StuckCell[];
+  /** The sheet is so large that a part of it was not looked at. */
+  isCutShort: boolean;
+}
+
+/** Row and column from 0, and the formula that wakes the cell. */
+export interface StuckCell {
+  row: number;
+  column: number;
+  formula: string;
 }
 
 /** What a host can do; the pane offers no more than that. */

@@ -1,4 +1,5 @@
-import { HostFault, type Host, type HostAbilities, type HostFaultCode, type Selection } from "./host";
+import { findStuck, writeFormulas } from "./office-stuck";
+import { HostFault, type Host, type HostAbilities, type HostFaultCode, type Selection, type StuckCells } from "./host";
 
 /**
  * Waits for the spreadsheet program that the pane was opened in, and tells the cell functions what it can do.
@@ -13,7 +14,9 @@ export async function connectOffice(): Promise<Host | undefined> {
   globalThis.drawerHost = { showsNumberFormats: showNumberFormats, formattedType };
   // The active cell came with ExcelApi 1.7.
   const current = supports("ExcelApi", "1.7");
-  return new OfficeHost({ insert: current, tellSelection: current, showNumberFormats });
+  const can = { insert: current, tellSelection: current, showNumberFormats };
+  // So did ranges by their place, with which stuck cells are looked for.
+  return Object.assign(new OfficeHost(can), current ? { stuck } : {});
 }
 
 const supports = (set: string, version: string): boolean => Office.context.requirements.isSetSupported(set, version);
@@ -55,6 +58,29 @@ class OfficeHost implements Host {
       });
   }
 }
+
+const stuck: StuckCells = {
+  find: (names) => run((context) => findStuck(context, names)),
+
+  async wake({ name, cells }) {
+    const write = (some: typeof cells) => run((context) => writeFormulas(context, name, some));
+    let woken = 0;
+    for (let first = 0; first < cells.length; first += AT_A_TIME) {
+      const some = cells.slice(first, first + AT_A_TIME);
+      try {
+        await write(some);
+        woken += some.length;
+      } catch {
+        // One cell that may not be written, as one of many that share an array formula, must not keep the others asleep.
+        for (const cell of some) await write([cell]).then(() => woken++, ignore);
+      }
+    }
+    return woken;
+  },
+};
+
+const AT_A_TIME = 200;
+const ignore = (): void => {};
 
 async function run<T>(batch: (context: Excel.RequestContext) => Promise<T>): Promise<T> {
   try {
