@@ -1,7 +1,7 @@
 import { Resvg } from "@resvg/resvg-js";
 
-/** The sizes that the manifest names: ribbon 16, 32 and 80, list of add-ins 64, and 128 for high resolutions. */
-export const ICON_SIZES = [16, 32, 64, 80, 128] as const;
+/** The sizes that the manifest and the page name: ribbon 16, 32 and 80, list of add-ins 32, and 64 for high resolutions. */
+export const ICON_SIZES = [16, 32, 64, 80] as const;
 
 /** Draws an icon as a PNG of `size` × `size` pixels. */
 export const renderIcon = (svg: string | Buffer, size: number): Buffer =>

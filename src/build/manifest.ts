@@ -6,4 +6,4 @@ import { fill } from "./fill";
  * @param version major.minor.patch; hosts keep functions.json for a day unless the manifest's version rises
  */
 export const fillManifest = (template: string, origin: string, version: string): string =>
-  fill(template, { origin, domain: new URL(origin).origin, version: `${version}.0` });
+  fill(template, { origin, version: `${version}.0` });

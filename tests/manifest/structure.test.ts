@@ -10,7 +10,7 @@ describe("manifest.xml, for a host that reads it strictly", () => {
     expect(names(root)).toEqual(
       (
         "Id Version ProviderName DefaultLocale DisplayName Description IconUrl HighResolutionIconUrl SupportUrl " +
-        "AppDomains Hosts Requirements DefaultSettings Permissions VersionOverrides"
+        "Hosts Requirements DefaultSettings Permissions VersionOverrides"
       ).split(" "),
     );
     expect(names(one("VersionOverrides"))).toEqual(["Hosts", "Resources"]);
@@ -67,6 +67,16 @@ describe("manifest.xml, for a host that reads it strictly", () => {
   test("asks for no more of a host than the release of 2021 offers", () => {
     const sets = all("Set").map((set) => `${set.getAttribute("Name")} ${set.getAttribute("MinVersion")}`);
     expect(sets).toEqual(["CustomFunctionsRuntime 1.1", "SharedRuntime 1.1"]);
+  });
+
+  test("shows itself by icons of the documented sizes, 32 and for high resolutions 64 pixels", () => {
+    const address = (name: string) => new URL(one(name).getAttribute("DefaultValue")!).pathname;
+    expect(address("IconUrl")).toBe("/icons/icon-32.png");
+    expect(address("HighResolutionIconUrl")).toBe("/icons/icon-64.png");
+  });
+
+  test("names no domain: its own needs none, and its pane opens no other", () => {
+    expect(all("AppDomain")).toEqual([]);
   });
 
   test("asks to read and write the document, and nothing beyond", () => {

@@ -67,10 +67,13 @@ export class Answerer {
     const target = this.find(action.ObjectPathId, batch, objects);
     const args = action.ArgumentInfo?.Arguments ?? [];
     if (action.ActionType === INSTANTIATE) return this.introduce(target);
+    // References are kept here for as long as the program lasts.
+    if (action.ActionType === METHOD && /^_\w+References?$/.test(action.Name)) return null;
+    if (target === null && action.ActionType === QUERY) return null;
     if (target === null) throw new Refusal("ItemNotFound", `There is nothing to ask for ${action.Name}.`);
     if (action.ActionType === QUERY) return read(target, action.QueryInfo?.Select ?? []);
     if (action.ActionType === SET) return void Reflect.set(member(target, action.Name), action.Name, args[0]);
-    if (action.ActionType === METHOD) return action.Name === "_KeepReference" ? null : call(target, action.Name, args);
+    if (action.ActionType === METHOD) return call(target, action.Name, args);
     throw new Refusal("NotImplemented", `This program knows no action of type ${action.ActionType}.`);
   }
 
@@ -95,8 +98,8 @@ export class Answerer {
   }
 
   /** Ranges bear a name by which a later batch asks for them. */
-  private introduce(target: Remote | null): object {
-    if (target === null) return { _IsNull: true };
+  private introduce(target: Remote | null): object | null {
+    if (target === null) return null;
     const name = `object-${this.references.size}`;
     this.references.set(name, target);
     return { _ReferenceId: name, ...("Id" in target ? { Id: target.Id } : {}) };
@@ -113,7 +116,7 @@ function read(target: Remote, select: readonly string[]): object {
   const names = select.flatMap((text) => text.split(",")).map((name) => name.trim());
   if (items) {
     const each = names.map((name) => name.replace(/^items\//i, ""));
-    return { Items: items.map((item) => ({ _Id: (item as { Id?: string }).Id, ...read(item, each) })) };
+    return { _Items: items.map((item) => ({ _Id: (item as { Id?: string }).Id, ...read(item, each) })) };
   }
   return Object.fromEntries(
     names.map((name) => {
