@@ -52,9 +52,10 @@ async function stuckIn(
     block.load("formulas");
     // eslint-disable-next-line office-addins/no-context-sync-in-loop
     await context.sync();
+    const { formulas } = block;
     block.values.forEach((row, r) =>
       row.forEach((value, c) => {
-        const formula = value === "#NAME?" ? wakingFormula(block.formulas[r]![c], names) : undefined;
+        const formula = value === "#NAME?" ? wakingFormula(formulas[r]![c], names) : undefined;
         if (formula !== undefined) cells.push({ row: rowIndex + first + r, column: columnIndex + c, formula });
       }),
     );
