@@ -39,8 +39,8 @@ const SLIDE = "Bench!B26";
 /** The standards, from the sheet's eleventh row on. The slide's cell takes a word or a clearance. */
 export const STANDARD_ROWS: [name: string, formula: string][] = [
   ...FROM.map(standard),
-  ["slide", `=IF(ISERROR(DRAWER.LENGTH(${SLIDE})),IF(${SLIDE}="","side-mount",${SLIDE}),"")`],
-  ["side clearance", `=IF(ISERROR(DRAWER.LENGTH(${SLIDE})),"",IF(DRAWER.LENGTH(${SLIDE})=0,"0 in",${SLIDE}))`],
+  ["slide", `=IF(${SLIDE}="","side-mount",IF(${SLIDE}=0,"",IF(ISERROR(DRAWER.LENGTH(${SLIDE})),${SLIDE},"")))`],
+  ["side clearance", `=IF(${SLIDE}="","",IF(${SLIDE}=0,"0 in",IF(ISERROR(DRAWER.LENGTH(${SLIDE})),"",${SLIDE})))`],
 ];
 
 export const STANDARD_TOP_ROW = STANDARD_TOP + 1;

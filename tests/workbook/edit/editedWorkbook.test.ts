@@ -76,7 +76,7 @@ describe("a workbook that is edited", () => {
   });
 
   test("spills, shrinks and is blocked by what is typed into a spilled cell", () => {
-    const bytes = file(["1 part; 2 parts", "=DRAWER.FRONTHEIGHTS(27.5,A1,0)"], [null, null], [null, null]);
+    const bytes = file(["1 part; 2 parts", '=DRAWER.FRONTHEIGHTS(27.5,A1,"0 in")'], [null, null], [null, null]);
     const workbook = new EditedWorkbook(bytes);
     expect(workbook.content(0, 1, 1)).toBeNull();
     put(workbook, "B2", "in the way");
