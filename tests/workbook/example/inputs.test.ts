@@ -1,7 +1,7 @@
 import { afterEach, beforeAll, describe, expect, test } from "vitest";
 import * as functions from "../../../src/functions/index";
 import { cellName, parseCell } from "../../../src/workbook/address";
-import { EditedWorkbook, type CellEdit } from "../../../src/workbook/edit/index";
+import { EditedWorkbook, type Put } from "../../../src/workbook/edit/index";
 import { CellError, type Outcome, type Scalar } from "../../../src/workbook/engine/index";
 import { PARTS_BENCH, partsBenchDraft } from "../../../src/workbook/example/index";
 
@@ -79,7 +79,7 @@ const STANDARDS: [string, string][] = [
 
 let workbook: EditedWorkbook;
 beforeAll(() => void (workbook = new EditedWorkbook(partsBenchDraft())));
-let before: CellEdit | undefined;
+let before: Put | undefined;
 afterEach(() => void (before && workbook.put(before)));
 
 const numberOf = (name: string): number => PARTS_BENCH.sheets.findIndex((sheet) => sheet.name === name);
