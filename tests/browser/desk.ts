@@ -91,7 +91,11 @@ export class Visit {
     await page.click("#example");
     const leave = page.getByRole("button", { name: "Go on without saving" });
     if (await leave.isVisible()) await leave.click();
-    await page.waitForFunction(() => document.querySelector("#file-state")!.textContent === "");
+    await page.waitForFunction(
+      () =>
+        !document.querySelector<HTMLElement>("#desk")!.inert &&
+        document.querySelector("#file-state")!.textContent === "",
+    );
     await this.pane.getByText("Selected cell: Bench!B7").waitFor();
   }
 

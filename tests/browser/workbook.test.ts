@@ -128,7 +128,7 @@ describe("the grid", () => {
     await visit.goTo("G33");
     await visit.page.keyboard.press("Control+v");
     await expect.poll(async () => (await visit.selection()).formula).toBe("=DRAWER.ENDLENGTH(G30,Job!$F$5)");
-    expect((await visit.selection()).message).toContain("box_width is blank");
+    await expect.poll(async () => (await visit.selection()).message).toContain("box_width is blank");
   });
 
   test("says why a formula is not worked out", async () => {

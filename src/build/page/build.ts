@@ -9,7 +9,7 @@ import { panePage } from "./pane-page";
 /** The page's files by name: everything that the embedded workbook needs, and nothing from elsewhere. */
 export type PageFiles = ReadonlyMap<string, { type: string; bytes: Uint8Array }>;
 
-/** Builds the grid with its functions, and the pane beside it. */
+/** Builds the grid, the worker that works its workbook out, and the pane beside it. */
 export async function buildPage(): Promise<PageFiles> {
   const { outputFiles, metafile } = await bundlePage();
   const files = new Map(outputFiles.map(({ path, contents }) => [path.slice(1), contents]));
@@ -29,7 +29,11 @@ export function bundlePage() {
   const reference = functionReference(functionFiles(here("../../functions")));
   const { version } = JSON.parse(readFileSync(here("../../../package.json"), "utf8"));
   return build({
-    entryPoints: { grid: here("../../workbook/browser/main.ts"), pane: here("../../taskpane/index.ts") },
+    entryPoints: {
+      grid: here("../../workbook/browser/main.ts"),
+      worker: here("../../workbook/browser/worker/worker.ts"),
+      pane: here("../../taskpane/index.ts"),
+    },
     outdir: "/",
     bundle: true,
     write: false,

@@ -65,6 +65,7 @@ const listen = (server: Server, port: number): Promise<void> =>
 const POLICY = [
   "default-src 'none'",
   "script-src 'self'",
+  "worker-src 'self'",
   "style-src 'self' 'unsafe-inline'",
   "img-src 'self' data:",
   "connect-src 'self'",

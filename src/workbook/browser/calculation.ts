@@ -1,111 +1,162 @@
 import {
-  ICommandService,
-  IUniverInstanceService,
-  ObjectMatrix,
-  UniverInstanceType,
-  type Workbook,
-} from "@univerjs/core";
-import {
-  FormulaDataModel,
   FormulaExecutedStateType,
   SetArrayFormulaDataMutation,
   SetFormulaCalculationNotificationMutation,
   SetFormulaCalculationResultMutation,
 } from "@univerjs/engine-formula";
 import { SetRangeValuesMutation } from "@univerjs/sheets";
-import { isFormula, type EditedWorkbook } from "../edit/index";
-import { contentOfGrid } from "./cellData";
-import { arraysOf, changedValues } from "./gridResults";
+import { ICommandService, ObjectMatrix } from "@univerjs/core";
+import { isFormula } from "../edit/index";
+import type { Book } from "./book";
+import { gridContent } from "./gridContent";
+import { arraysOf, valuesOf } from "./gridResults";
 import type { TypedFractions } from "./lengthEntry";
-import { place, resultsOf, type Results } from "./results";
-import { sheetIndex } from "./snapshot";
+import { redraw } from "./redraw";
+import { sheetId, sheetIndex } from "./snapshot";
+import { takeBack } from "./takeBack";
 import type { Grid } from "./univer";
+import type { Difference } from "./worker/difference";
+import type { Placed } from "./worker/messages";
+import { place } from "./worker/results";
 
 /** Keeps grid and workbook the same: what is typed goes into the workbook, what comes of it goes back into the grid. */
 export interface Calculation {
-  /** What the grid shows now. */
-  readonly results: Results;
+  /** Whether something was typed that the workbook has not taken in yet. */
+  readonly isBehind: boolean;
+  /** Waits until all that was typed is taken in, or taken back. */
+  settled(): Promise<void>;
   dispose(): void;
 }
 
-/**
- * @param unitId the grid's name for this workbook
- * @param typed what was typed as a fraction
- * @param onChange called after every change, once the grid shows what came of it
- */
-export function keepCalculated(
-  grid: Grid,
-  unitId: string,
-  workbook: EditedWorkbook,
-  first: Results,
-  typed: () => TypedFractions | undefined,
-  onChange: () => void,
-): Calculation {
-  const injector = grid.univer.__getInjector();
-  const commands = injector.get(ICommandService);
-  const formulas = injector.get(FormulaDataModel);
-  let results = first;
+/** What the page does when something happens in the grid. */
+export interface Watcher {
+  /** What was typed as a fraction. */
+  typed(): TypedFractions | undefined;
+  /** After every change, once the grid shows what came of it. */
+  onChange(): void;
+  /** What was typed could not be worked out, and these cells are as they were. */
+  onTakenBack(cells: readonly Placed[], why: unknown): void;
+  /** What was typed could neither be worked out nor taken back: the grid shows what the workbook does not have. */
+  onLeftBehind(): void;
+}
+
+/** @param unitId the grid's name for this workbook */
+export function keepCalculated(grid: Grid, unitId: string, book: Book, watcher: Watcher): Calculation {
+  const commands = grid.univer.__getInjector().get(ICommandService);
   const touched = new Map<string, { sheet: string; row: number; column: number }>();
+  let going: Promise<void> | undefined;
+  /** The worker has not answered yet. */
+  let isAsked = false;
+  /** What a command changes is still coming. */
+  let isGathering = false;
+  let isClosed = false;
 
   const local = { onlyLocal: true, fromFormula: true };
-  const show = (before: Results | undefined, written: ReadonlySet<string>): void => {
-    commands.syncExecuteCommand(SetArrayFormulaDataMutation.id, arraysOf(results, unitId), local);
-    const unitData = { [unitId]: before ? changedValues(before, results, written) : {} };
+  const showArrays = (): void =>
+    void commands.syncExecuteCommand(SetArrayFormulaDataMutation.id, arraysOf(book.results, unitId), local);
+  const show = (places: Iterable<string>): void => {
+    showArrays();
+    const unitData = { [unitId]: valuesOf(book.results, places) };
     commands.syncExecuteCommand(SetFormulaCalculationResultMutation.id, { unitData, unitOtherData: {} }, local);
     // The library gathers what has changed until it hears that this has been worked out.
     const done = { functionsExecutedState: FormulaExecutedStateType.SUCCESS };
     commands.syncExecuteCommand(SetFormulaCalculationNotificationMutation.id, done, local);
+    redraw(grid, unitId);
+  };
+  /** What is typed meanwhile goes before what came of earlier cells. */
+  const showOther = ({ values }: Difference, written: readonly string[] = []): void => {
+    const later = new Set([...touched.values()].map(({ sheet, row, column }) => place(sheetIndex(sheet), row, column)));
+    show([...new Set([...values.set.keys(), ...written])].filter((at) => !later.has(at)));
   };
 
-  const takeIn = (): void => {
-    const book = injector.get(IUniverInstanceService).getUnit<Workbook>(unitId, UniverInstanceType.UNIVER_SHEET);
-    let changed = false;
-    // The grid forgets a formula's value when the formula is written, even if it is the same as before.
-    const written = new Set<string>();
-    for (const { sheet, row, column } of touched.values()) {
-      const cell = book?.getSheetBySheetId(sheet)?.getCellRaw(row, column) ?? undefined;
-      const formula = formulas.getFormulaStringByCell(row, column, sheet, unitId) ?? undefined;
-      const content = contentOfGrid(cell, formula);
-      if (isFormula(content)) written.add(place(sheetIndex(sheet), row, column));
-      const isFraction = typed()?.has(sheet, row, column, content);
-      changed = workbook.put({ sheet: sheetIndex(sheet), row, column, content, isFraction }) || changed;
-    }
+  const gather = (): Placed[] => {
+    const edits = [...touched.values()].map(({ sheet, row, column }) => {
+      const content = gridContent(grid, unitId, sheet, row, column);
+      const isFraction = watcher.typed()?.has(sheet, row, column, content);
+      return { sheet: sheetIndex(sheet), row, column, content, isFraction };
+    });
     touched.clear();
-    if (!changed && written.size === 0) return;
-    const before = results;
-    results = resultsOf(workbook);
-    show(before, written);
-    if (changed) onChange();
+    return edits;
   };
+
+  /** @returns true where something is left behind */
+  const takeIn = async (): Promise<boolean> => {
+    while (touched.size > 0) {
+      const edits = gather();
+      // The grid forgets a formula's value when the formula is written, even if it is the same as before.
+      const written = edits
+        .filter(({ content }) => isFormula(content))
+        .map((edit) => place(edit.sheet, edit.row, edit.column));
+      try {
+        isAsked = true;
+        const { changed, difference } = await book.put(edits).finally(() => (isAsked = false));
+        if (changed || written.length > 0) showOther(difference, written);
+        if (changed) watcher.onChange();
+      } catch (error) {
+        if (isClosed) break;
+        const all = [...edits, ...gather()];
+        const isBack = await takeBack(grid, unitId, book, all).then(yes, no);
+        if (isClosed) break;
+        if (isBack) watcher.onTakenBack(all, error);
+        if (isBack) continue;
+        // The next change tries again.
+        for (const { sheet, row, column } of all) touch(sheetId(sheet), row, column);
+        watcher.onLeftBehind();
+        return true;
+      }
+    }
+    return false;
+  };
+  const begin = (): void => {
+    isGathering = false;
+    going ??= takeIn().then((isLeftBehind) => {
+      going = undefined;
+      if (!isLeftBehind && touched.size > 0) begin();
+    });
+  };
+  const touch = (sheet: string, row: number, column: number): void =>
+    void touched.set(`${sheet} ${row} ${column}`, { sheet, row, column });
 
   const listener = commands.onCommandExecuted(({ id, params }, options) => {
     if (id !== SetRangeValuesMutation.id || options?.fromFormula) return;
-    const {
-      unitId: unit,
-      subUnitId: sheet,
-      cellValue,
-    } = params as { unitId: string; subUnitId: string; cellValue?: never };
+    const { unitId: unit, subUnitId: sheet, cellValue } = params as Written;
     if (unit !== unitId || !cellValue) return;
     // All mutations of one command, and all that the library hangs on them, come before this.
-    if (touched.size === 0) queueMicrotask(takeIn);
-    new ObjectMatrix(cellValue).forValue(
-      (row, column) => void touched.set(`${sheet} ${row} ${column}`, { sheet, row, column }),
-    );
+    if (!isGathering) queueMicrotask(begin);
+    isGathering = true;
+    new ObjectMatrix(cellValue).forValue((row, column) => touch(sheet, row, column));
   });
   // When a workbook is closed, the library tells what is left of its spilled ranges; it does so later than this one comes.
   const afterClosing = commands.onCommandExecuted(({ id, params }) => {
     if (id !== SetArrayFormulaDataMutation.id) return;
     const { arrayFormulaRange } = params as { arrayFormulaRange?: Record<string, unknown> };
-    if (!arrayFormulaRange?.[unitId]) show(undefined, new Set());
+    if (!arrayFormulaRange?.[unitId]) show([]);
   });
-  show(undefined, new Set());
+  book.onBegun = showOther;
+  show([]);
   return {
-    get results() {
-      return results;
+    get isBehind() {
+      return touched.size > 0 || isAsked;
+    },
+    async settled() {
+      begin();
+      while (going) await going;
+      if (touched.size > 0) throw new Error("what was changed last is not worked out.");
     },
     dispose() {
+      isClosed = true;
       listener.dispose();
       afterClosing.dispose();
+      book.end();
     },
   };
+}
+
+const yes = (): boolean => true;
+const no = (): boolean => false;
+
+interface Written {
+  unitId: string;
+  subUnitId: string;
+  cellValue?: never;
 }

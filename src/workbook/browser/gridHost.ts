@@ -2,12 +2,14 @@ import { ICommandService } from "@univerjs/core";
 import { SetRangeValuesCommand, SheetsSelectionsService } from "@univerjs/sheets";
 import { IEditorBridgeService } from "@univerjs/sheets-ui";
 import { cellName } from "../address";
-import { CellError } from "../engine/index";
 import { isFormula } from "../edit/index";
 import { HostFault, type Host, type Selection } from "../../taskpane/host/host";
+import { shownValue } from "./cellData";
+import { gridContent } from "./gridContent";
 import { sheetIndex } from "./snapshot";
 import type { OpenInGrid } from "./session";
 import type { Grid } from "./univer";
+import { place, valueAt } from "./worker/results";
 
 /** The grid as the pane knows a spreadsheet: which cell is selected, what it says, and a formula to put there. */
 export class GridHost implements Host {
@@ -55,16 +57,16 @@ export class GridHost implements Host {
   /** The selected cell, and what it says. */
   read(): Selection {
     const { sheet, row, column } = this.cell();
-    const { workbook, calculation, unitId } = this.open();
+    const { book, unitId } = this.open();
     const index = sheetIndex(sheet);
-    const content = workbook.content(index, row, column);
-    const value = isFormula(content) || content === null ? calculation.results.at(index, row, column) : content;
+    const content = gridContent(this.grid, unitId, sheet, row, column);
+    const value = isFormula(content) || content === null ? valueAt(book.results, index, row, column) : content;
     const name = this.grid.api.getUniverSheet(unitId)?.getSheetBySheetId(sheet)?.getSheetName() ?? "";
-    const message = calculation.results.message(index, row, column);
+    const message = book.results.messages.get(place(index, row, column));
     return {
       address: `${/^\w+$/.test(name) ? name : `'${name.replaceAll("'", "''")}'`}!${cellName(row, column)}`,
       formula: isFormula(content) ? content.formula : String(content ?? ""),
-      value: value instanceof CellError ? value.code : (value ?? ""),
+      value: value === null ? "" : shownValue(value),
       ...(message === undefined ? {} : { message }),
     };
   }

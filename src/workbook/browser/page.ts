@@ -2,6 +2,8 @@ import { LifecycleService, LifecycleStages } from "@univerjs/core";
 import { partsBenchDraft } from "../example/index";
 import { FileFault } from "../xlsx/fault";
 import type { Host } from "../../taskpane/host/host";
+import { cellName } from "../address";
+import { busyLine } from "./busy";
 import { allowCellsOnly } from "./commandGuard";
 import { showConditions } from "./conditions";
 import { takeDrops } from "./drop";
@@ -21,6 +23,8 @@ import { toolbar, unlessUnsaved } from "./toolbar";
 import { createGrid } from "./univer";
 import type { Waiting } from "./waiting";
 import { Work } from "./work";
+import { Stopped } from "./worker/client";
+import type { Place } from "./worker/messages";
 
 /** Brings the page to life: grid, pane, toolbar, and the work that was kept from the last visit. */
 export async function startPage(): Promise<void> {
@@ -34,7 +38,11 @@ export async function startPage(): Promise<void> {
   allowCellsOnly(grid, (what) => said.fault(what === "cut" ? NO_CUT : CELLS_ONLY));
 
   const shelf = await takeShelf();
-  const work = new Work(grid, shelf);
+  const busy = busyLine(part("busy"));
+  const work = new Work(grid, shelf, busy, {
+    onTakenBack: (cells, reason) => said.fault(takenBack(cells, reason)),
+    onLeftBehind: () => said.fault(LEFT_BEHIND),
+  });
   const refused = await openFirst(work, shelf);
   // The library makes its services for sheets when the first workbook comes.
   work.typed = readFractions(grid);
@@ -56,15 +64,12 @@ export async function startPage(): Promise<void> {
       openFile(work, shelf, file).then(said.done, (error: unknown) =>
         said.fault(`${file.name} was not opened. ${why(error)}`),
       ),
-    example: () => work.put(example()),
-    save() {
-      try {
-        download(work.name, work.file());
-        work.markSaved();
-      } catch (error) {
-        said.fault(`The file could not be written. ${why(error)}`);
-      }
-    },
+    example: () =>
+      put(work, example()).catch((error: unknown) => said.fault(`The example was not opened. ${why(error)}`)),
+    save: () =>
+      work
+        .save((bytes) => download(work.name, bytes))
+        .catch((error: unknown) => said.fault(`The file was not written. ${why(error)}`)),
   });
   const openDropped = (file: File): void =>
     void openFile(work, shelf, file).then(said.done, (error: unknown) =>
@@ -86,7 +91,7 @@ export async function startPage(): Promise<void> {
             async () => {
               try {
                 await shelf.opening(kept).catch(() => undefined);
-                work.put(kept);
+                await put(work, kept);
                 resolve(await work.keep());
               } catch (error) {
                 said.fault(`${kept.name} was not opened. ${why(error)}`);
@@ -109,6 +114,7 @@ export async function startPage(): Promise<void> {
 const CELLS_ONLY =
   "Only what stands in cells is changed here. Rows, columns, sheets and styles are changed in the spreadsheet program.";
 const NO_CUT = "Cells are not cut here, for a cut cell takes its looks along. Copy it, and clear it where it was.";
+const LEFT_BEHIND = "What was changed last is shown, but neither worked out nor kept. The next change tries it again.";
 const NOTHING_KEPT = "This browser keeps nothing from one visit to the next. Save your work as a file.";
 
 const example = (): KeptWork => ({ name: "parts-bench.xlsx", bytes: partsBenchDraft(), edits: [], saved: [] });
@@ -116,16 +122,16 @@ const example = (): KeptWork => ({ name: "parts-bench.xlsx", bytes: partsBenchDr
 /** @returns what was kept and could not be opened; it waits, and the example is open in its place */
 async function openFirst(work: Work, shelf: Shelf): Promise<Waiting | undefined> {
   if (!shelf.work) {
-    work.put(example());
+    await put(work, example());
     return undefined;
   }
   try {
     await shelf.opening().catch(() => undefined);
-    work.put(shelf.work);
+    await put(work, shelf.work);
     return undefined;
   } catch (error) {
     const refused = await shelf.refused(why(error)).catch(() => undefined);
-    work.put(example());
+    await put(work, example());
     return refused;
   }
 }
@@ -146,11 +152,28 @@ async function openFile(work: Work, shelf: Shelf, file: File): Promise<string> {
   const opened = { name: file.name, bytes, edits: [], saved: [] };
   try {
     await shelf.opening(opened).catch(() => undefined);
-    work.put(opened);
+    await put(work, opened);
   } finally {
     await shelf.opened().catch(() => undefined);
   }
   return `${file.name} is open.`;
+}
+
+/** Nothing is typed into a workbook that is about to make way. */
+async function put(work: Work, kept: KeptWork): Promise<void> {
+  const shut = (isShut: boolean): void => ["desk", "tools"].forEach((id) => (part(id).inert = isShut));
+  shut(true);
+  try {
+    await work.put(kept);
+  } finally {
+    shut(false);
+  }
+}
+
+function takenBack(cells: readonly Place[], reason: unknown): string {
+  const [first, ...others] = [...new Set(cells.map(({ row, column }) => cellName(row, column)))];
+  const what = others.length === 0 ? first! : `${first!} and ${others.length} more`;
+  return `What was put into ${what} was taken back. ${why(reason)}`;
 }
 
 const troubleOf = (trouble: unknown): string =>
@@ -159,7 +182,7 @@ const troubleOf = (trouble: unknown): string =>
     : NOTHING_KEPT;
 
 const why = (error: unknown): string =>
-  error instanceof FileFault
+  error instanceof FileFault || error instanceof Stopped
     ? error.message
     : error instanceof Error
       ? `${error.name}: ${error.message}`

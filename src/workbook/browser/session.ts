@@ -1,51 +1,59 @@
-import { EditedWorkbook } from "../edit/index";
-import { readLook, type Look } from "../look/index";
-import { keepCalculated, type Calculation } from "./calculation";
+import { IUniverInstanceService } from "@univerjs/core";
+import type { Look } from "../look/index";
+import { Book } from "./book";
+import type { Busy } from "./busy";
+import { keepCalculated, type Calculation, type Watcher } from "./calculation";
 import type { KeptWork } from "./kept";
-import type { TypedFractions } from "./lengthEntry";
-import { resultsOf } from "./results";
 import { sheetIndex, snapshot } from "./snapshot";
 import type { Grid } from "./univer";
+import type { OpenedBook } from "./worker/messages";
 
 /** A workbook that stands in the grid. */
 export interface OpenInGrid {
   readonly unitId: string;
-  readonly workbook: EditedWorkbook;
+  readonly book: Book;
   readonly calculation: Calculation;
   readonly look: Look;
 }
 
-let opened = 0;
+let count = 0;
 
 /**
  * Puts a workbook's file into the grid, in place of what stood there.
  * @param edits what was changed since, in an earlier visit
- * @param typed what has been typed as a fraction since
- * @throws FileFault where the bytes are no usable workbook; the grid is then left as it was
+ * @throws FileFault where the bytes are no usable workbook; grid and workbook are then left as they were
  */
-export function openInGrid(
+export async function openInGrid(
   grid: Grid,
   bytes: Uint8Array,
   name: string,
   edits: KeptWork["edits"],
-  before: OpenInGrid | undefined,
-  typed: () => TypedFractions | undefined,
-  onChange: () => void,
-): OpenInGrid {
-  const workbook = new EditedWorkbook(bytes, edits);
-  const results = resultsOf(workbook);
-  const unitId = `workbook-${++opened}`;
-  const look = readLook(workbook.opened);
-  const data = snapshot(workbook, look, results, unitId, name);
-  if (before) {
-    before.calculation.dispose();
-    grid.api.disposeUnit(before.unitId);
+  busy: Busy,
+  before: () => OpenInGrid | undefined,
+  watcher: Watcher,
+): Promise<OpenInGrid> {
+  const { book, opened } = await Book.open(bytes, edits, `Opening ${name}`, busy);
+  const unitId = `workbook-${++count}`;
+  const last = before();
+  try {
+    show(grid, opened, unitId, name);
+  } catch (error) {
+    book.end();
+    grid.api.disposeUnit(unitId);
+    if (last) grid.univer.__getInjector().get(IUniverInstanceService).setCurrentUnitForType(last.unitId);
+    throw error;
   }
-  const sheets = grid.api.createWorkbook(data).getSheets();
+  last?.calculation.dispose();
+  if (last) grid.api.disposeUnit(last.unitId);
+  return { unitId, book, look: opened.look, calculation: keepCalculated(grid, unitId, book, watcher) };
+}
+
+function show(grid: Grid, opened: OpenedBook, unitId: string, name: string): void {
+  const { look } = opened;
+  const sheets = grid.api.createWorkbook(snapshot(opened, unitId, name)).getSheets();
   for (const sheet of [...sheets].reverse()) {
     if (look.hidden.has(sheetIndex(sheet.getSheetId()))) continue;
     const { row, column } = look.sheets[sheetIndex(sheet.getSheetId())]!.selected;
-    sheet.getRange(row, column).activate();
+    sheet.getRange(Math.min(row, sheet.getMaxRows() - 1), Math.min(column, sheet.getMaxColumns() - 1)).activate();
   }
-  return { unitId, workbook, look, calculation: keepCalculated(grid, unitId, workbook, results, typed, onChange) };
 }

@@ -1,23 +1,19 @@
 import { BooleanNumber, LocaleType, type ICellData, type IWorkbookData, type IWorksheetData } from "@univerjs/core";
-import { isFormula, type EditedWorkbook } from "../edit/index";
-import type { Look, SheetLook } from "../look/index";
+import { isFormula } from "../edit/index";
+import type { SheetLook } from "../look/index";
 import { cellData } from "./cellData";
 import { gridStyles } from "./gridStyles";
-import type { Results } from "./results";
+import type { OpenedBook } from "./worker/messages";
+import { valueAt } from "./worker/results";
 
 /** Sheets are known to the grid by their number in the file. */
 export const sheetId = (index: number): string => `sheet-${index}`;
 export const sheetIndex = (id: string): number => Number(id.slice("sheet-".length));
 
 /** The workbook as the grid wants it. Sheets without cells (charts) stay in the file alone. */
-export function snapshot(
-  workbook: EditedWorkbook,
-  look: Look,
-  results: Results,
-  id: string,
-  name: string,
-): IWorkbookData {
-  const sheets = workbook.opened.workbook.sheets.map((_, i) => i).filter((i) => look.sheets[i]);
+export function snapshot(opened: OpenedBook, id: string, name: string): IWorkbookData {
+  const { look } = opened;
+  const sheets = opened.sheets.map((_, i) => i).filter((i) => look.sheets[i]);
   return {
     id,
     name,
@@ -29,7 +25,7 @@ export function snapshot(
       sheets.map((i) => [
         sheetId(i),
         {
-          ...sheetData(workbook, i, look.sheets[i]!, results),
+          ...sheetData(opened, i, look.sheets[i]!),
           hidden: look.hidden.has(i) ? BooleanNumber.TRUE : BooleanNumber.FALSE,
         },
       ]),
@@ -40,13 +36,8 @@ export function snapshot(
 /** Empty rows and columns beyond what is used. */
 const AIR = { rows: 40, columns: 6 };
 
-function sheetData(
-  workbook: EditedWorkbook,
-  index: number,
-  look: SheetLook,
-  results: Results,
-): Partial<IWorksheetData> {
-  const { opened } = workbook;
+function sheetData({ sheets, results }: OpenedBook, index: number, look: SheetLook): Partial<IWorksheetData> {
+  const sheet = sheets[index]!;
   const cells: Record<number, Record<number, ICellData>> = {};
   const at = (row: number, column: number): ICellData => ((cells[row] ??= {})[column] ??= {});
   const size = { rows: 0, columns: 0 };
@@ -59,15 +50,14 @@ function sheetData(
     at(row, column).s = String(style);
     reach(row, column);
   }
-  for (const { row, column } of workbook.cells(index)) {
-    const content = workbook.content(index, row, column);
-    const value = isFormula(content) ? results.at(index, row, column) : content;
+  for (const { row, column, content } of sheet.cells) {
+    const value = isFormula(content) ? valueAt(results, index, row, column) : content;
     Object.assign(at(row, column), cellData(value), isFormula(content) ? { f: content.formula } : {});
     reach(row, column);
   }
   return {
     id: sheetId(index),
-    name: opened.workbook.sheets[index]!.name,
+    name: sheet.name,
     cellData: cells,
     rowCount: size.rows + AIR.rows,
     columnCount: size.columns + AIR.columns,
@@ -75,7 +65,7 @@ function sheetData(
     defaultRowHeight: look.defaultHeight,
     showGridlines: look.gridlines ? BooleanNumber.TRUE : BooleanNumber.FALSE,
     freeze: frozen(look),
-    mergeData: opened.book.sheets[index]!.merged.map(({ top, left, bottom, right }) => ({
+    mergeData: sheet.merged.map(({ top, left, bottom, right }) => ({
       startRow: top,
       startColumn: left,
       endRow: bottom,

@@ -1,3 +1,5 @@
+import type { Busy } from "./busy";
+import type { Watcher } from "./calculation";
 import type { TypedFractions } from "./lengthEntry";
 import { openInGrid, type OpenInGrid } from "./session";
 import type { KeptWork } from "./kept";
@@ -15,6 +17,8 @@ export class Work {
   constructor(
     private readonly grid: Grid,
     private readonly shelf: Shelf,
+    private readonly busy: Busy,
+    private readonly words: Pick<Watcher, "onTakenBack" | "onLeftBehind">,
   ) {}
 
   /** Calls back now, when another workbook is open, and after every change of one. */
@@ -32,36 +36,34 @@ export class Work {
   }
 
   get isSaved(): boolean {
-    return JSON.stringify(this.opened.workbook.changes) === JSON.stringify(this.kept.saved);
+    const { calculation, book } = this.opened;
+    return !calculation.isBehind && JSON.stringify(book.changes) === JSON.stringify(this.kept.saved);
   }
 
   /** @throws FileFault where the bytes are no usable workbook; what was open then stays */
-  put({ name, bytes, saved, edits }: KeptWork): void {
-    this.open = openInGrid(
-      this.grid,
-      bytes,
-      name,
-      edits,
-      this.open,
-      () => this.typed,
-      () => this.listener(),
-    );
+  async put({ name, bytes, saved, edits }: KeptWork): Promise<void> {
+    this.open = await openInGrid(this.grid, bytes, name, edits, this.busy, () => this.open, {
+      typed: () => this.typed,
+      onChange: () => this.listener(),
+      ...this.words,
+    });
     this.kept = { name, bytes, saved };
     this.listener();
   }
 
-  /** The file as it is to be stored. */
-  file(): Uint8Array {
-    return this.opened.workbook.save();
-  }
-
-  markSaved(): void {
-    this.kept.saved = this.opened.workbook.changes;
+  /** Hands the file over as it is to be stored, once all that was typed is in it. */
+  async save(store: (bytes: Uint8Array) => void): Promise<void> {
+    const { calculation, book } = this.opened;
+    await calculation.settled();
+    const bytes = await book.save();
+    const saved = [...book.changes];
+    store(bytes);
+    if (this.opened.book === book) this.kept.saved = saved;
     this.listener();
   }
 
   /** @returns false where the browser keeps nothing */
   keep(): Promise<boolean> {
-    return this.shelf.keep({ ...this.kept, edits: this.opened.workbook.changes });
+    return this.shelf.keep({ ...this.kept, edits: [...this.opened.book.changes] });
   }
 }

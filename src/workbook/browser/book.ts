@@ -1,0 +1,139 @@
+import type { Change, Content } from "../edit/index";
+import type { StyleChange } from "../look/index";
+import type { Busy, Patience } from "./busy";
+import { sheetId } from "./snapshot";
+import { Stopped, WorkerClient } from "./worker/client";
+import { apply, difference, type Difference } from "./worker/difference";
+import type { Answers, Kind, OpenedBook, Edits, Place, Placed, Questions, WhatCame } from "./worker/messages";
+import type { Results } from "./worker/results";
+
+/**
+ * The workbook that a worker holds, and a copy of all that the page shows of it. Where the worker is ended, the next
+ * one begins with the file and the changes that the last one had taken in.
+ */
+export class Book {
+  readonly results: Results;
+  /** Another number after every change of the results. */
+  version = 0;
+  private edits: readonly Change[];
+  private fractions: Set<string> | undefined;
+
+  private client: Promise<WorkerClient> | undefined;
+  /** Called with what has become other where a worker was ended and the next one has begun. */
+  onBegun: (other: Difference) => void = () => undefined;
+
+  private constructor(
+    private readonly bytes: Uint8Array,
+    opened: OpenedBook,
+    private readonly busy: Busy,
+    client: WorkerClient,
+  ) {
+    this.client = Promise.resolve(client);
+    this.results = opened.results;
+    this.edits = opened.changes;
+  }
+
+  /**
+   * Opens a workbook in a worker of its own.
+   * @throws FileFault where the bytes are no usable workbook
+   * @throws Stopped
+   */
+  static async open(
+    bytes: Uint8Array,
+    edits: Edits,
+    what: string,
+    busy: Busy,
+  ): Promise<{ book: Book; opened: OpenedBook }> {
+    const client = new WorkerClient();
+    try {
+      const asked = client.ask("open", { bytes, edits });
+      const opened = await busy.during(what, asked, (tookTooLong) => client.end(new Stopped(tookTooLong)), "long");
+      return { book: new Book(bytes, opened, busy, client), opened };
+    } catch (error) {
+      client.end();
+      throw error;
+    }
+  }
+
+  /** Everything in which the workbook differs from its file. */
+  get changes(): readonly Change[] {
+    return this.edits;
+  }
+
+  /** Whether what was typed into a cell is to be shown as a fraction. */
+  isFraction(sheet: number, row: number, column: number): boolean {
+    this.fractions ??= new Set(
+      this.edits.flatMap((edit) => ("isFraction" in edit && edit.isFraction ? [at(edit)] : [])),
+    );
+    return this.fractions.has(at({ sheet: sheetId(sheet), row, column }));
+  }
+
+  /** Puts something into cells. Afterwards `results` and `changes` are what came of it. */
+  async put(edits: readonly Placed[]): Promise<WhatCame> {
+    const put = await this.ask("put", { edits }, "Working out what you changed", "short");
+    this.take(put.difference, put.changes);
+    return put;
+  }
+
+  /** What stands in cells, as the worker knows it. */
+  contents(cells: readonly Place[]): Promise<Content[]> {
+    return this.ask("contents", { cells }, "Looking cells up", "short");
+  }
+
+  async looks(sheet: number, cells: Questions["looks"]["cells"]): Promise<(StyleChange | undefined)[]> {
+    return this.ask("looks", { sheet, cells }, "Working out the rules about looks", "short");
+  }
+
+  /** The file as it is to be stored. */
+  save(): Promise<Uint8Array> {
+    return this.ask("save", {}, "Writing the file", "long");
+  }
+
+  end(): void {
+    void this.client?.then(
+      (client) => client.end(),
+      () => undefined,
+    );
+    this.client = undefined;
+  }
+
+  private async ask<K extends Kind>(kind: K, question: Questions[K], what: string, patience: Patience) {
+    const client = await (this.client ??= this.begin());
+    const asked: Promise<Answers[K]> = client.ask(kind, question);
+    return this.busy
+      .during(what, asked, (tookTooLong) => client.end(new Stopped(tookTooLong)), patience)
+      .catch((error: unknown) => {
+        if (!client.isAlive) this.client = undefined;
+        throw error;
+      });
+  }
+
+  /** Begins again with what was last taken in, after the worker has ended. */
+  private async begin(): Promise<WorkerClient> {
+    const client = new WorkerClient();
+    try {
+      const asked = client.ask("open", { bytes: this.bytes, edits: this.edits });
+      const end = (): void => client.end(new Stopped(false));
+      const { results, changes } = await this.busy.during("Working the workbook out as it was", asked, end, "endless");
+      const other = difference(this.results, results);
+      this.take(other, changes);
+      this.onBegun(other);
+      return client;
+    } catch (error) {
+      client.end();
+      this.client = undefined;
+      throw error;
+    }
+  }
+
+  private take(other: Difference, changes: readonly Change[] | undefined): void {
+    apply(this.results, other);
+    this.version++;
+    if (!changes) return;
+    this.edits = changes;
+    this.fractions = undefined;
+  }
+}
+
+const at = ({ sheet, row, column }: { sheet: string; row: number; column: number }): string =>
+  `${sheet} ${row} ${column}`;

@@ -1,0 +1,28 @@
+import { SetRangeValuesMutation } from "@univerjs/sheets";
+import { ICommandService, type ICellData } from "@univerjs/core";
+import { isFormula, type Content } from "../edit/index";
+import type { Book } from "./book";
+import { cellData } from "./cellData";
+import { sheetId } from "./snapshot";
+import type { Grid } from "./univer";
+import type { Place } from "./worker/messages";
+
+/**
+ * Puts back into the grid what the workbook has in those cells. No step to be undone comes of it: to undo the step that
+ * was taken back then changes nothing.
+ */
+export async function takeBack({ univer }: Grid, unitId: string, book: Book, cells: readonly Place[]): Promise<void> {
+  const commands = univer.__getInjector().get(ICommandService);
+  const contents = await book.contents(cells);
+  cells.forEach(({ sheet, row, column }, i) => {
+    const cellValue = { [row]: { [column]: written(contents[i]!) } };
+    commands.syncExecuteCommand(SetRangeValuesMutation.id, { unitId, subUnitId: sheetId(sheet), cellValue });
+  });
+}
+
+const EMPTY = { v: null, t: null, f: null, si: null, p: null };
+
+const written = (content: Content): ICellData => ({
+  ...EMPTY,
+  ...(isFormula(content) ? { f: content.formula } : cellData(content)),
+});

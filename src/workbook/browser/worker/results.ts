@@ -1,0 +1,81 @@
+import { contains, sameArea, type Area } from "../../address";
+import { CellError, type Outcome, type Scalar } from "../../engine/index";
+import type { EditedWorkbook } from "../../edit/index";
+
+/**
+ * What the engine last found, in the words of a grid. Everything goes by its place, and can be sent from the worker to
+ * the page. On the way an error is no longer a `CellError`, but has all that it had.
+ */
+export interface Results {
+  /** The values in cells that hold a formula. */
+  values: Map<string, Scalar>;
+  /** What more than one cell shows, by the formula's cell. */
+  spills: Map<string, Spill>;
+  /** The sentence behind an error, or behind a formula that is not worked out. */
+  messages: Map<string, string>;
+  /** The number formats that results bring with them, for cells that have none. */
+  formats: Map<string, string>;
+}
+
+export interface Spill {
+  sheet: number;
+  row: number;
+  column: number;
+  area: Area;
+  values: readonly (readonly Scalar[])[];
+}
+
+export const place = (sheet: number, row: number, column: number): string => `${sheet} ${row} ${column}`;
+
+export function resultsOf(workbook: EditedWorkbook): Results {
+  const outcome = workbook.calculate();
+  const results: Results = {
+    values: new Map(),
+    spills: new Map(),
+    messages: keptMessages(outcome),
+    formats: new Map(),
+  };
+  for (const { sheet, row, column, area, values, formats } of outcome.results) {
+    results.values.set(place(sheet, row, column), values[0]?.[0] ?? 0);
+    if (!sameArea(area, { top: row, left: column, bottom: row, right: column }))
+      results.spills.set(place(sheet, row, column), { sheet, row, column, area, values });
+    values.forEach((line, y) =>
+      line.forEach((value, x) => {
+        const format = formats?.[y]?.[x];
+        const message = value instanceof CellError ? value.message : undefined;
+        if (!format && !message) return;
+        const at = place(sheet, area.top + y, area.left + x);
+        if (message) results.messages.set(at, message);
+        if (format) results.formats.set(at, format);
+      }),
+    );
+  }
+  for (const { sheet, row, column } of outcome.kept)
+    results.values.set(place(sheet, row, column), workbook.storedValue(sheet, row, column));
+  return results;
+}
+
+/** The value in a cell that holds a formula, or that one has spilled into. */
+export function valueAt({ values, spills }: Results, sheet: number, row: number, column: number): Scalar {
+  const own = values.get(place(sheet, row, column));
+  if (own !== undefined) return own;
+  for (const { sheet: on, area, values } of spills.values())
+    if (on === sheet && contains(area, row, column)) return values[row - area.top]![column - area.left] ?? null;
+  return null;
+}
+
+function keptMessages({ kept, results }: Outcome): Map<string, string> {
+  const messages = new Map<string, string>();
+  for (const { sheet, row, column, reason } of kept)
+    messages.set(place(sheet, row, column), `This formula is not worked out here: it ${reason}.`);
+  for (const { sheet, row, column, values } of results) {
+    const [value] = values[0] ?? [];
+    if (value instanceof CellError && value.code === "#SPILL!") {
+      messages.set(
+        place(sheet, row, column),
+        "The cells that this formula would fill are not empty. Clear them, and it fills them.",
+      );
+    }
+  }
+  return messages;
+}

@@ -1,0 +1,60 @@
+import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
+import { openDesk, type Desk, type Visit } from "./desk";
+import { shopWorkbook } from "./shop-workbook";
+
+let desk: Desk;
+let visit: Visit;
+let slow: Uint8Array;
+
+beforeAll(async () => {
+  desk = await openDesk();
+  slow = await shopWorkbook();
+  visit = await desk.visit();
+  await visit.page.route("**/worker.js", async (route) => {
+    const body = CIRCLE + (await (await route.fetch()).text());
+    await route.fulfill({ contentType: "text/javascript", body });
+  });
+  await visit.load();
+});
+afterAll(() => desk.close());
+beforeEach(() => visit.startOver());
+afterEach(() => expect(visit.faults).toEqual([]));
+
+/** What nobody is ever done with, whatever the engine allows itself: the worker turns in a circle when it comes. */
+const ENDLESS = "=ENDLESS()";
+const CIRCLE = `addEventListener("message", ({ data: { question } }) => {
+  const isSlow = question.bytes && new TextDecoder("latin1").decode(question.bytes).includes("customXml");
+  if (isSlow || JSON.stringify(question.edits ?? "").includes("ENDLESS")) for (;;);
+});
+`;
+
+const busy = () => visit.page.locator("#busy");
+
+test("what takes long to work out can be stopped; the page answers meanwhile, and the cell is as it was", async () => {
+  await visit.goTo("B7");
+  await visit.page.keyboard.type(ENDLESS);
+  await visit.page.keyboard.press("Enter");
+  await busy().getByText("Working out what you changed…").waitFor();
+  // The grid goes on meanwhile.
+  await visit.goTo("B8");
+  await busy().getByRole("button", { name: "Stop" }).click();
+  await visit.page.getByRole("alert").getByText("What was put into B7 was taken back. It was stopped.").waitFor();
+  await visit.expectValue("B7", 18);
+  expect((await visit.selection()).formula).toBe("18");
+  await visit.enter("B7", "20");
+  await visit.expectValue("B29", 19);
+  await visit.page.keyboard.press("Control+z");
+  await visit.expectValue("B29", 17);
+});
+
+test("a file that takes long to open can be stopped, and everything stays as it was", async () => {
+  await visit.enter("B7", "20");
+  await visit.expectValue("B29", 19);
+  await visit.open("slow.xlsx", slow);
+  await busy().getByText("Opening slow.xlsx…").waitFor();
+  await busy().getByRole("button", { name: "Stop" }).click();
+  await visit.page.getByRole("alert").getByText("slow.xlsx was not opened. It was stopped.").waitFor();
+  expect(await visit.page.textContent("#file")).toContain("parts-bench.xlsx · changed, not saved");
+  await visit.enter("B7", "21");
+  await visit.expectValue("B29", 20);
+});
