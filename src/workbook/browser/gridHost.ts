@@ -39,6 +39,7 @@ export class GridHost implements Host {
       value: { f: formula, v: null, p: null },
     });
     if (!done) throw new HostFault("refused", "the cell could not be written.");
+    await this.open().calculation.settled();
   }
 
   async onSelectionChanged(listener: (selection: Selection) => void): Promise<() => Promise<void>> {
