@@ -42,7 +42,7 @@ enum Unit {
  * @returns {any[][]} A column of front heights, top to bottom, in the unit
  * @throws #VALUE! where the rule has no amount, or gaps and steps leave nothing for the top front
  * @example =DRAWER.GRADUATED(28, 4, "arithmetic", 0.75, 0.125) // => {5.78125;6.53125;7.28125;8.03125}
- * @example =DRAWER.GRADUATED(26.84, 4, "geometric", 1.2, 0) // => {5;6;7.2;8.64}
+ * @example =DRAWER.GRADUATED(26.84, 4, "geometric", 1.2, "none") // => {5;6;7.2;8.64}
  * @source common practice: drawers grow downward by a like amount or in a like proportion
  */
 export function GRADUATED(
