@@ -44,10 +44,14 @@ export function SHEETS(
   effort?: SheetEffort,
   unit?: Unit,
 ): any[][] {
-  return withSheets([parts, stock, kerf, trim, effort, unit], ({ groups, solid, unit: u }) =>
+  return withSheets([parts, stock, kerf, trim, effort, unit], ({ groups, solid, effort: asked, unit: u }) =>
     table(
       ["Material", "Thickness", "Sheet", "Sheets", "Least possible", "Parts", "Yield", "Cost", "Largest offcut"],
-      [...groups.flatMap((group) => rowsOf(group, u)), ...solid.map((rows) => solidRow(rows, u))],
+      [
+        ...groups.flatMap((group) => rowsOf(group, u)),
+        ...solid.map((rows) => solidRow(rows, u)),
+        ...(groups.some(({ solution }) => solution.isShort) ? [shortRow(asked)] : []),
+      ],
     ),
   );
 }
@@ -71,6 +75,12 @@ function rowsOf({ stock, solution }: SheetGroup, unit: "in" | "mm"): CellResult[
     ];
   });
 }
+
+/** So many parts are not searched for as long as the effort asks, since a spreadsheet does not wait so long. */
+const shortRow = (effort: string): CellResult[] => [
+  `Not searched as long as ${effort} asks, for there are many parts`,
+  ...Array<string>(8).fill(""),
+];
 
 /** Solid wood is laid out on nothing: its row tells how much to buy, so that it is not forgotten. */
 function solidRow({ parts, stock }: SolidRows, unit: "in" | "mm"): CellResult[] {

@@ -14,7 +14,7 @@ const sheets = (list: unknown[][], stock: unknown[][] = SHEET, ...rest: unknown[
 
 describe("SHEETS(parts, stock, kerf, trim, effort, unit)", () => {
   test("counts sheets, with a proven bound, the yield and the largest offcut", () => {
-    expect(sheets(parts(["Shelf", 48, 24, 9, ""]), SHEET, 0)).toEqual([
+    expect(sheets(parts(["Shelf", 48, 24, 9, ""]), SHEET, "none")).toEqual([
       ["Material", "Thickness", "Sheet", "Sheets", "Least possible", "Parts", "Yield", "Cost", "Largest offcut"],
       ["", "", "96 × 48", 3, 3, 9, 0.75, "", "48 × 48"],
     ]);
@@ -23,7 +23,7 @@ describe("SHEETS(parts, stock, kerf, trim, effort, unit)", () => {
   test("the kerf lies between neighbours and at no edge, and trim is taken off first", () => {
     const count = (size: unknown, ...rest: unknown[]) =>
       column(sheets(parts(["Half", size, 48, 2, ""]), SHEET, ...rest), "Sheets")[0];
-    expect([count("47 15/16"), count(48), count(48, 0)]).toEqual([1, 2, 1]);
+    expect([count("47 15/16"), count(48), count(48, "none")]).toEqual([1, 2, 1]);
     expect(column(sheets(parts(["Whole", "95 1/2", "47 1/2", 1, ""]), SHEET, 0.125, "1/4"), "Sheets")).toEqual([1]);
     expect(shown(() => sheets(parts(["Whole", "95 33/64", "47 1/2", 1, ""]), SHEET, 0.125, "1/4"))).toMatch(
       /^#N\/A parts, row 2 \(Whole\), 95 33\/64 in × 47 1\/2 in, fits no sheet/,

@@ -10,6 +10,8 @@ export interface Solution {
   least: Least;
   /** No answer costs less, and none of that cost has fewer sheets. */
   proven: boolean;
+  /** It was not searched for as long as its effort asks, for there are so many parts. */
+  isShort: boolean;
 }
 
 export interface CutSheet {

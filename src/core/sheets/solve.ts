@@ -1,6 +1,7 @@
 import { Fault, orElse, ratio, type Rational } from "../length";
 import { everything, gather, isFew, largestRest, search, type Effort } from "./algorithms";
 import { leastWeight } from "./bounds";
+import { Meter } from "./meter";
 import type { Draft } from "./model";
 import { build } from "./build";
 import { exact, type Exact, type Rectangle } from "./exact";
@@ -13,17 +14,19 @@ import { flaws } from "./verify";
 
 /**
  * Cuts the parts from the stock at least cost, then from fewest sheets, then leaving the largest single offcut.
+ * @param meter how many steps it may take
  * @throws Fault where something is wrong with the problem, or its stock does not suffice
  */
-export function solve(problem: Problem, effort: Effort): Solution {
+export function solve(problem: Problem, effort: Effort, meter = new Meter()): Solution {
   const sizes = exact(problem);
   const pieces = problem.parts.reduce((sum, { quantity }) => sum + quantity, 0);
-  if (pieces === 0) return { problem, exact: sizes, sheets: [], least: leastOf(problem, sizes, 0, 0), proven: true };
+  if (pieces === 0) return { problem, exact: sizes, sheets: [], least: leastOf(problem, sizes, 0, 0), proven: true, isShort: false };
   const reduced = reduce(problem, sizes);
   const { model } = reduced;
   const bound = leastWeight(tightened(model), FUNCTIONS[effort]);
   // Before stock is said not to suffice, it is tried harder.
-  const best = bestOf(problem, reduced, sizes, effort, bound) ?? tryHarder(problem, reduced, sizes, effort, bound);
+  const best =
+    bestOf(problem, reduced, sizes, effort, bound, meter) ?? tryHarder(problem, reduced, sizes, effort, bound, meter);
   if (!best) throw new Fault("sheets.stockExhausted", { parts: problem.parts.map(({ name }) => name) });
   const least = best.least ?? bound;
   const solution: Solution = {
@@ -32,6 +35,7 @@ export function solve(problem: Problem, effort: Effort): Solution {
     sheets: best.cut(),
     least: leastOf(problem, sizes, least, model.pieces),
     proven: best.weight <= least,
+    isShort: meter.isShort && best.weight > least,
   };
   const [flaw] = flaws(solution);
   if (flaw) throw new Error(`An answer cannot be cut as it says: ${flaw}.`);
@@ -41,9 +45,16 @@ export function solve(problem: Problem, effort: Effort): Solution {
 /** Dual feasible functions of each family that a bound tries. */
 const FUNCTIONS: Record<Effort, number> = { quick: 12, standard: 60, thorough: 60 };
 
-function tryHarder(problem: Problem, whole: Reduced, sizes: Exact, effort: Effort, least: number): Answer | undefined {
+function tryHarder(
+  problem: Problem,
+  whole: Reduced,
+  sizes: Exact,
+  effort: Effort,
+  least: number,
+  meter: Meter,
+): Answer | undefined {
   if (effort === "thorough" || !enough(problem, sizes)) return undefined;
-  return bestOf(problem, whole, sizes, effort === "quick" ? "standard" : "thorough", least);
+  return bestOf(problem, whole, sizes, effort === "quick" ? "standard" : "thorough", least, meter);
 }
 
 /** Whether the stock has at least the area of the parts. */
@@ -64,8 +75,14 @@ interface Answer {
 }
 
 /** Of a few pieces the best there is, which need not be tried for where a quick answer is as good. */
-function bestOfFew(reduced: Reduced, sizes: Exact, effort: Effort, least: number): Answer | undefined {
-  const quick = search(reduced.model, "quick", least);
+function bestOfFew(
+  reduced: Reduced,
+  sizes: Exact,
+  effort: Effort,
+  least: number,
+  meter: Meter,
+): Answer | undefined {
+  const quick = search(reduced.model, "quick", least, meter);
   if (quick.waiting === 0 && quick.weight <= least) return answerOf(quick, reduced, sizes, effort);
   const draft = everything(reduced.model);
   return draft && { ...answerOf(draft, reduced, sizes, effort), least: draft.weight };
@@ -77,27 +94,50 @@ const answerOf = (draft: Draft, reduced: Reduced, sizes: Exact, effort: Effort):
   cut: () => build(gather(reduced.model, draft, effort), reduced, sizes),
 });
 
-function bestOf(problem: Problem, whole: Reduced, sizes: Exact, effort: Effort, least: number): Answer | undefined {
-  if (isFew(whole.model)) return bestOfFew(whole, sizes, effort, least);
+function bestOf(
+  problem: Problem,
+  whole: Reduced,
+  sizes: Exact,
+  effort: Effort,
+  least: number,
+  meter: Meter,
+): Answer | undefined {
+  if (isFew(whole.model)) return bestOfFew(whole, sizes, effort, least, meter);
   let best: Answer | undefined;
-  for (const { problem: simpler, fully } of simplerProblems(problem)) {
-    const reduced = reducedIfAny(simpler, sizes);
+  const parts = shares(problem);
+  const simpler = simplerProblems(problem);
+  let searched = meter.left * (parts.length > 0 ? WHOLE : 1);
+  for (const [i, { problem: one, fully }] of simpler.entries()) {
+    const reduced = reducedIfAny(one, sizes);
     if (!reduced) continue;
-    const draft = search(reduced.model, fully ? effort : "quick", least, best?.weight);
+    // Each that is searched fully leaves as much for those that come after it.
+    const share = fully ? searched / simpler.slice(i).filter((other) => other.fully).length : searched;
+    const before = meter.left;
+    const draft = meter.within(before > 0 ? Math.min(1, share / before) : 0, (part) =>
+      search(reduced.model, fully ? effort : "quick", least, part, best?.weight),
+    );
+    searched = Math.max(0, searched - (before - meter.left));
     if (draft.waiting > 0) continue;
     best = better(answerOf(draft, reduced, sizes, effort), best);
     if (best.weight <= least) return best;
+    if (searched === 0 && !fully) break;
   }
-  for (const { problem: share, times } of shares(problem)) {
-    const answer = repeated(whole, bestOfShare(share, sizes, effort), times);
-    if (answer) best = better(answer, best);
+  for (const [i, { problem: share, times }] of parts.entries()) {
+    if (meter.left === 0) break;
+    const answer = meter.within(1 / (parts.length - i), (part) => bestOfShare(share, sizes, effort, part));
+    const made = repeated(whole, answer, times);
+    if (made) best = better(made, best);
   }
   return best;
 }
 
-function bestOfShare(share: Problem, sizes: Exact, effort: Effort): Answer | undefined {
+/** Of the steps, those for the whole problem, where it can also be made of equal shares. */
+const WHOLE = 0.6;
+
+function bestOfShare(share: Problem, sizes: Exact, effort: Effort, meter: Meter): Answer | undefined {
   const reduced = reducedIfAny(share, sizes);
-  return reduced && bestOf(share, reduced, sizes, effort, leastWeight(tightened(reduced.model), FUNCTIONS[effort]));
+  if (!reduced) return undefined;
+  return bestOf(share, reduced, sizes, effort, leastWeight(tightened(reduced.model), FUNCTIONS[effort]), meter);
 }
 
 /** The same sheets so many times over. */

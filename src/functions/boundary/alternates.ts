@@ -22,6 +22,8 @@ import { readStock, type AnyStockRow } from "./sheet-tables";
 
 /** What all alternates have in common. */
 interface Common {
+  /** How many alternates there are. */
+  times: number;
   openings: Table<OpeningHeading>;
   unit: Unit;
   stock: readonly AnyStockRow[];
@@ -48,18 +50,18 @@ export const alternateRows = (raw: readonly unknown[]): CellResult[][] =>
     const unit = units[0]!;
     tellUnit(unit);
     if (units.some((other) => other !== unit)) throw new Fault("alternates.unit");
-    const common = { openings, unit, stock: readStock(raw[2], unit), rates: ratesIfAny(raw[3]) };
+    const common = { openings, unit, times: alternates.length, stock: readStock(raw[2], unit), rates: ratesIfAny(raw[3]) };
     const outcomes = alternates.map((alternate) => outcomeOf(alternate, common));
     return outcomes.map((outcome) => rowOf(outcome, outcomes, unit));
   });
 
-function outcomeOf({ name, values }: Alternate, { openings, unit, stock, rates }: Common): Outcome {
+function outcomeOf({ name, values }: Alternate, { openings, unit, times, stock, rates }: Common): Outcome {
   let findings: Told[] = [];
   const made = (): Outcome["made"] => {
     const job = readJob(openings, values);
     const plan = planJob(job);
     findings = findingsOf(openings, job, plan).map((one) => ({ level: one.level, words: wordingOf(one, unit)[0] }));
-    const done = costed(job, planned(plan), stock, rates !== undefined);
+    const done = costed(job, planned(plan), stock, rates !== undefined, times);
     const sheets = total(done.stock.filter(({ soldBy }) => soldBy === "sheet").map(({ bought }) => bought));
     const drawers = drawerCount(done.plan);
     const price = rates && quoteOf(done, rates).total;

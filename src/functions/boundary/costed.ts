@@ -3,20 +3,22 @@ import { Fault, multiply, ratio, ZERO } from "../../core/length";
 import { solidQuantity, type CostedJob, type StockCharge } from "../../core/money";
 import { matchStock, type SheetRows } from "./sheet-groups";
 import type { AnyStockRow, PartRow } from "./sheet-tables";
-import { usesOf } from "./solved";
+import { halvingsOf, usesOf } from "./solved";
 
 /**
  * What the plan is made of, and what it takes of the stock.
  * @param priced whether stock without a price is a fault
+ * @param times how many such jobs the call works out
  */
 export function costed(
   job: Job,
   plan: readonly PlannedOpening[],
   stock: readonly AnyStockRow[],
   priced = true,
+  times = 1,
 ): CostedJob {
   const parts = cutList(plan, true);
-  return { unit: job.unit, plan, parts, stock: chargesOf(job, parts, stock, priced) };
+  return { unit: job.unit, plan, parts, stock: chargesOf(job, parts, stock, priced, times) };
 }
 
 /** What the job takes of each row of stock, in the layout that SHEETS shows. @throws Fault where it has no price */
@@ -25,13 +27,15 @@ function chargesOf(
   parts: readonly Part[],
   stock: readonly AnyStockRow[],
   priced: boolean,
+  times: number,
 ): StockCharge[] {
   const { sheets, solid } = matchStock(parts.map(asRow), stock, unit);
   const cutting = { kerf: s.kerf, trim: s["sheet trim"], effort: s["sheet effort"] };
+  const halvings = halvingsOf(sheets, times);
   return [
-    ...sheets.flatMap((group): StockCharge[] => {
+    ...sheets.flatMap((group, i): StockCharge[] => {
       if (priced) refuseUnpriced(group, stock);
-      return usesOf(group, cutting).map((use) => {
+      return usesOf(group, { ...cutting, halvings: halvings[i]! }).map((use) => {
         const { material, thickness, length, width, price } = group.stock[use.stock]!;
         const bought = ratio(use.sheets);
         return {

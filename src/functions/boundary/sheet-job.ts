@@ -4,7 +4,7 @@ import { withUnit } from "./evaluate";
 import { optionalLength } from "./length-argument";
 import { matchStock, type SheetRows, type SolidRows } from "./sheet-groups";
 import { readParts, readStock } from "./sheet-tables";
-import { solved } from "./solved";
+import { halvingsOf, solved } from "./solved";
 import { word } from "./word-argument";
 
 /** Parts and the sheets that they are cut from, laid out. */
@@ -14,6 +14,7 @@ export interface SheetGroup extends SheetRows {
 
 export interface SheetJob {
   unit: Unit;
+  effort: Effort;
   groups: readonly SheetGroup[];
   /** Parts of solid wood, which are laid out on nothing. */
   solid: readonly SolidRows[];
@@ -26,8 +27,12 @@ export interface SheetJob {
 export const withSheets = <R>(raw: readonly unknown[], body: (job: SheetJob) => R): R =>
   withUnit(ARGUMENTS, ([parts, stock, kerf, trim, effort], unit) => {
     const { sheets, solid } = matchStock(parts, stock, unit);
-    const groups = sheets.map((rows) => ({ ...rows, solution: solved(rows, { kerf, trim, effort }) }));
-    return body({ unit, groups, solid });
+    const halvings = halvingsOf(sheets);
+    const groups = sheets.map((rows, i) => ({
+      ...rows,
+      solution: solved(rows, { kerf, trim, effort, halvings: halvings[i]! }),
+    }));
+    return body({ unit, effort, groups, solid });
   })(raw);
 
 const ARGUMENTS = [

@@ -73,6 +73,7 @@ export function workedAnswer(): Solution {
     ],
     least: { measure: "cost", value: ratio(0) },
     proven: false,
+    isShort: false,
   };
 }
 
@@ -108,5 +109,6 @@ export function single(wanted: Part, root: Piece, more: Partial<Problem> = {}): 
     sheets: [{ stock: 0, piece: root }],
     least: { measure: "sheets", value: ratio(1) },
     proven: true,
+    isShort: false,
   };
 }

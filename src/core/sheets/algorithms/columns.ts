@@ -1,3 +1,4 @@
+import { SUMS, type Meter } from "../meter";
 import type { Draft, DraftSheet, Model } from "../model";
 import { areaOf, Patterns, take, type Pattern } from "./patterns";
 import { Simplex } from "./simplex";
@@ -11,9 +12,14 @@ import { Simplex } from "./simplex";
  * used. Ignores kinds of which so few are wanted that no filling repeats.
  * @returns nothing where every size is limited, or some kind fits none of the others
  */
-export function columns(model: Model, options: { steps: number; stacks: boolean }): Draft | undefined {
+export function columns(
+  model: Model,
+  options: { steps: number; stacks: boolean; meter: Meter },
+): Draft | undefined {
   const mix = new Mix(model);
-  return mix.possible ? mix.solve(options) : undefined;
+  const draft = mix.possible ? mix.solve(options) : undefined;
+  options.meter.take(mix.steps / SUMS);
+  return draft;
 }
 
 /** A filling must be worth so much more than its cost. */
@@ -25,6 +31,7 @@ class Mix {
   private readonly sizes: number[];
   private readonly wanted: number[];
   private readonly source: Patterns;
+  private turns = 0;
 
   constructor(private readonly model: Model) {
     const { kinds, sizes, pieces } = model;
@@ -36,8 +43,13 @@ class Mix {
     this.patterns = this.possible ? (alone as Pattern[]) : [];
   }
 
+  /** Sums looked at, in knapsacks and in the programme, whose every turn goes through the square of its rows. */
+  get steps(): number {
+    return this.source.steps + this.turns * 2 * this.wanted.length ** 2;
+  }
+
   solve({ steps, stacks }: { steps: number; stacks: boolean }): Draft {
-    const { model, patterns, wanted, source } = this;
+    const { model, patterns, wanted } = this;
     const simplex = new Simplex(
       patterns.map((pattern, r) => pattern.counts[wanted[r]!]!),
       wanted.map((k) => model.kinds[k]!.count),
@@ -45,7 +57,7 @@ class Mix {
     );
     const worth = new Float64Array(model.kinds.length);
     let stacking = false;
-    while (source.steps < steps) {
+    for (; this.steps < steps; this.turns++) {
       const prices = simplex.prices();
       wanted.forEach((k, r) => (worth[k] = prices[r]!));
       if (this.enterSurplus(simplex, prices) || this.enterBest(simplex, worth, stacking)) continue;

@@ -1,4 +1,5 @@
 import { Forest } from "../forest";
+import type { Meter } from "../meter";
 import type { Draft, Model } from "../model";
 import { Places } from "../places";
 import { Random } from "../random";
@@ -10,7 +11,10 @@ import { Random } from "../random";
  * Limits: a piece once laid stays. Ignores what comes after it. Where stock is limited the answer may be incomplete,
  * and then holds the most area that any order placed.
  */
-export function constructive(model: Model, options: { steps: number; least: number; seed: number }): Draft {
+export function constructive(
+  model: Model,
+  options: { steps: number; least: number; seed: number; meter?: Meter },
+): Draft {
   const random = new Random(options.seed);
   const forest = new Forest(model);
   const places = new Places(forest, random, 0);
@@ -33,6 +37,7 @@ export function constructive(model: Model, options: { steps: number; least: numb
       best = { ...forest.draft(), waiting };
     if (best.waiting === 0 && best.weight <= options.least) break;
   }
+  options.meter?.take(places.steps);
   return best!;
 }
 

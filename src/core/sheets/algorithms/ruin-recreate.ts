@@ -1,4 +1,5 @@
 import { BLOCK, CHILD, DEAD, Forest, KIND, NEXT, NONE, PARENT, SIZE, STRIDE } from "../forest";
+import type { Meter } from "../meter";
 import type { Draft, Model } from "../model";
 import { Places } from "../places";
 import { Random } from "../random";
@@ -16,9 +17,12 @@ import { Random } from "../random";
 export function ruinAndRecreate(
   model: Model,
   start: Draft,
-  options: { steps: number; least: number; below?: number; seed: number },
+  options: { steps: number; least: number; below?: number; seed: number; meter?: Meter },
 ): Draft {
-  return new Search(model, start, options.below ?? Infinity, options.seed).run(options.steps, options.least);
+  const search = new Search(model, start, options.below ?? Infinity, options.seed);
+  const best = search.run(options.steps, options.least);
+  options.meter?.take(search.steps);
+  return best;
 }
 
 /** Ways looked at, on average, until one is passed over. */
@@ -71,6 +75,10 @@ class Search {
     this.order = new Int32Array(model.pieces);
     this.keys = new Float64Array(model.pieces);
     this.current.load(start);
+  }
+
+  get steps(): number {
+    return this.places.steps;
   }
 
   run(steps: number, least: number): Draft {

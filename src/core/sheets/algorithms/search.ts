@@ -1,3 +1,4 @@
+import { SUMS, type Meter } from "../meter";
 import { TURNED, UPRIGHT, type Draft, type Model } from "../model";
 import { loosened, tightened } from "../tighten";
 import { columns } from "./columns";
@@ -45,12 +46,13 @@ const MANY = 8;
 /**
  * The portfolio: each algorithm starts from the best answer so far, and all stop at the bound.
  * @param least a weight below which no answer lies
+ * @param meter how many steps there are
  * @param below the weight of an answer to another problem: a heavier one is of no use
  */
-export function search(model: Model, effort: Effort, least: number, below?: number): Draft {
+export function search(model: Model, effort: Effort, least: number, meter: Meter, below?: number): Draft {
   const sizes = model.sizes.flatMap(({ available }, s) => (available > 0 ? [s] : []));
   // A size of which there is none makes no difference, not even to the order in which things are tried.
-  const draft = lightest(tightened(withSizes(model, sizes)), effort, least, below);
+  const draft = lightest(tightened(withSizes(model, sizes)), effort, least, meter, below);
   return loosened(
     { ...draft, sheets: draft.sheets.map((sheet) => ({ ...sheet, size: sizes[sheet.size]! })) },
     model.sizes,
@@ -63,12 +65,14 @@ const withSizes = (model: Model, sizes: readonly number[]): Model => ({
   ways: Uint8Array.from(model.kinds.flatMap((_, k) => sizes.map((s) => model.ways[k * model.sizes.length + s]!))),
 });
 
-function lightest(model: Model, effort: Effort, least: number, below?: number): Draft {
+function lightest(model: Model, effort: Effort, least: number, meter: Meter, below?: number): Draft {
   const steps = stepsOf(model, effort);
-  const start = constructive(model, { steps: steps.constructive, least, seed: 1 });
+  const start = constructive(model, { steps: meter.allow(steps.constructive), least, seed: 1, meter });
   if (start.waiting === 0 && start.weight <= least) return start;
-  const many = repeats(model) ? mixed(model, effort, steps) : undefined;
-  if (!many || many.waiting > 0) return ruinAndRecreate(model, start, { steps: steps.ruin, least, below, seed: 7 });
+  const many = repeats(model) ? mixed(model, effort, steps, meter) : undefined;
+  if (!many || many.waiting > 0)
+    return ruinAndRecreate(model, start, { steps: meter.allow(steps.ruin), least, below, seed: 7, meter });
+  const ruin = meter.allow(steps.ruin);
   const best = start.waiting === 0 && start.weight <= many.weight ? start : many;
   return regroup(model, best, {
     rounds: steps.rounds,
@@ -76,7 +80,7 @@ function lightest(model: Model, effort: Effort, least: number, below?: number): 
     least,
     seed: 3,
     recut: (part, from, round) =>
-      ruinAndRecreate(part, from, { steps: steps.ruin / steps.rounds, least: 0, seed: round + 11 }),
+      ruinAndRecreate(part, from, { steps: ruin / steps.rounds, least: 0, seed: round + 11, meter }),
   });
 }
 
@@ -97,11 +101,12 @@ function stepsOf(model: Model, effort: Effort): Steps {
 }
 
 /** Repeated fillings, and what they leave cut anew. */
-function mixed(model: Model, effort: Effort, steps: Steps): Draft | undefined {
-  const draft = columns(model, { steps: steps.columns, stacks: effort !== "quick" });
+function mixed(model: Model, effort: Effort, steps: Steps, meter: Meter): Draft | undefined {
+  const sums = SUMS * meter.allow(steps.columns / SUMS, 0.5);
+  const draft = columns(model, { steps: sums, stacks: effort !== "quick", meter });
   if (!draft || draft.waiting === 0) return draft;
   const left = remainder(model, draft.sheets);
-  const start = constructive(left, { steps: steps.constructive, least: 0, seed: 1 });
-  const rest = ruinAndRecreate(left, start, { steps: steps.ruin / 2, least: 0, seed: 5 });
+  const start = constructive(left, { steps: meter.allow(steps.constructive), least: 0, seed: 1, meter });
+  const rest = ruinAndRecreate(left, start, { steps: meter.allow(steps.ruin / 2, 0.5), least: 0, seed: 5, meter });
   return { weight: draft.weight + rest.weight, waiting: rest.waiting, sheets: [...draft.sheets, ...rest.sheets] };
 }
