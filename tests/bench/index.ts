@@ -1,6 +1,7 @@
 import { benchBrowser } from "./browser";
 import { benchEngine } from "./engine";
 import { benchFunctions } from "./functions";
+import { benchLongest } from "./longest";
 import { benchMoney } from "./money";
 import { benchPlans } from "./plans";
 import { benchSheets } from "./sheets";
@@ -12,6 +13,7 @@ const BENCHES: Record<string, (args: readonly string[]) => void | Promise<void>>
   money: benchMoney,
   engine: benchEngine,
   sheets: benchSheets,
+  longest: benchLongest,
   browser: benchBrowser,
 };
 

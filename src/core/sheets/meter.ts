@@ -25,6 +25,11 @@ export class Meter {
     return given;
   }
 
+  /** Leaves a share of what is left. */
+  shrink(share: number): void {
+    this.steps *= share;
+  }
+
   take(steps: number): void {
     this.steps -= steps;
   }
@@ -44,4 +49,4 @@ export class Meter {
 export const MOST_STEPS = 130_000_000;
 
 /** Sums that a knapsack looks at while a rectangle is looked at once. */
-export const SUMS = 16;
+export const SUMS = 8;

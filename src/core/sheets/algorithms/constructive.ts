@@ -25,6 +25,8 @@ export function constructive(
     places.find();
     places.goal = best && best.waiting === 0 ? best.weight - 1 : Infinity;
     places.sizeOrder = sizeOrders[run % sizeOrders.length]!;
+    // To put the pieces in order is work, too, and all there is to a run that soon weighs too much.
+    places.steps += model.pieces / 2;
     const order = orderOf(model, Math.floor(run / sizeOrders.length), random);
     let waiting = 0;
     for (const kind of order) {
