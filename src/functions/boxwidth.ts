@@ -14,9 +14,9 @@ enum Unit {
  * @customfunction
  * @group Boxes
  * @param {any} opening_width Clear width of the opening, more than 0
- * @param {any} [slide] Clearance per side (a length, 0 or more), or side-mount (default; 1/2 in, 12.7 mm), center-mount (1/8 in, 3 mm) or wood runner (1/16 in, 1.5 mm)
+ * @param {any} [slide] Clearance per side, 0 or more, or side-mount (default, 1/2 in), center-mount (1/8 in) or wood runner (1/16 in)
  * @param {Unit} [unit] Unit of numbers without a mark, and of the result: in (default) or mm
- * @returns {any} Box width, in the unit
+ * @returns {any} Box width, in the unit (in mm the named slides take 12.7, 3 and 1.5 per side)
  * @throws #VALUE! where the slides leave no room, or for undermount slides, whose deduction stands in their data sheet
  * @example =DRAWER.BOXWIDTH(24) // => 23
  * @example =DRAWER.BOXWIDTH("18 1/16", "wood runner") // => 17.9375

@@ -24,14 +24,14 @@ enum Unit {
  * Gives the order in which to cut sheets into parts at the table saw (guards, push blocks and supports as the saw's manual says).
  * @customfunction
  * @group Sheets
- * @param {any[][]} parts The cut list: Length, Width, Qty and, where needed, Part, Drawer, Thickness, Material, Grain (length, width, any), Grain group; as PARTS gives it
- * @param {any[][]} stock What there is to cut from: Length, Width and, where needed, Material, Thickness, Price, Available (blank: as many as needed), Grain (length, none)
+ * @param {any[][]} parts The cut list: Length, Width, Qty and, where needed, Part, Drawer, Thickness, Material, Grain, Grain group; as PARTS gives it
+ * @param {any[][]} stock What to cut from: Length, Width and, where needed, Material, Thickness, Price, Available (blank: no limit), Grain
  * @param {any} [kerf] Width of the blade's cut: 1/8 in, 3.2 mm (default); none is zero
  * @param {any} [trim] Taken off each edge of a sheet first, 0 or more: 0 (default)
  * @param {SheetEffort} [effort] quick, standard (default) or thorough
  * @param {Unit} [unit] Unit of numbers without a mark, and of the result: in (default) or mm
  * @returns {any[][]} A table, one row a cut: Sheet, Step, Cut (rip along the sheet's length, or crosscut), Setting (size kept), From (the piece in hand), Gives (what comes of it, and a caution where the piece is too small to be guided safely)
- * @throws #N/A where a part fits no stock of its material and thickness, or the stock does not suffice; #VALUE! where a table cannot be read
+ * @throws #N/A where a part fits no stock of its material and thickness, or the stock does not suffice; #VALUE! where a table cannot be read (the grain of a part is length, width or any, of stock length or none)
  * @example =DRAWER.CUTS({"Part","Length","Width","Qty";"Shelf",48,48,2},{"Length","Width";97,48}) // => {"Sheet","Step","Cut","Setting","From","Gives";1,1,"crosscut",48,"sheet 97 × 48","Shelf 48 × 48; rest of the sheet 48 7/8 × 48";…}
  * @source common practice: rips first, equal fence settings kept together
  */

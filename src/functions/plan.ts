@@ -5,10 +5,10 @@ import { lengthResult, rowsOfOpenings, table, withJob, type CellResult } from ".
  * Plans every drawer of a job, from the openings as measured and the shop's standards, one row a drawer.
  * @customfunction
  * @group Plan
- * @param {any[][]} openings One row an opening, left to right, under the headings Opening, Width, Height, Depth, Drawers and, where needed, Cabinet, Quantity, Case width, Box heights or any standard's name
+ * @param {any[][]} openings One row an opening, left to right: Opening, Width, Height, Depth, Drawers; also Cabinet, Quantity, Case width, Box heights
  * @param {any[][]} [standards] Two columns, name and value, of what differs from the defaults; its unit is in (default) or mm
  * @returns {any[][]} A table: Drawer, Opening, Front width, Front height, Front bottom, Box width, Box height, Box depth, Box bottom, Slide length, Slide centerline, Inside width, Inside depth, Inside height, in the unit, heights up from the floor of the opening
- * @throws #VALUE! where a table cannot be read; an opening that cannot be planned gives one row of errors, #N/A where no slide fits, and the others are right
+ * @throws #VALUE! where a table cannot be read (openings take any standard's name as a heading too, for openings that differ); an opening that cannot be planned gives one row of errors, #N/A where no slide fits, and the others are right
  * @example =DRAWER.PLAN({"Opening","Width","Height","Depth","Drawers";"B",24,26.25,23.25,1}) // => {"Drawer","Opening","Front width","Front height","Front bottom","Box width",…;"B1","B",25.375,27.625,-0.75,23,…}
  * @source common practice: the defaults of the standards
  */

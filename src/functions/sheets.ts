@@ -25,14 +25,14 @@ enum Unit {
  * Tells how many sheets to buy for a list of parts, every cut running edge to edge, and how near that is to the least possible.
  * @customfunction
  * @group Sheets
- * @param {any[][]} parts The cut list: Length, Width, Qty and, where needed, Part, Drawer, Thickness, Material, Grain (length, width, any), Grain group; as PARTS gives it
- * @param {any[][]} stock What there is to cut from: Length, Width and, where needed, Material, Thickness, Price, Available (blank: as many as needed), Grain (length, none), Sold by (sheet, board foot, cubic metre), Waste (% added to solid wood)
+ * @param {any[][]} parts The cut list: Length, Width, Qty and, where needed, Part, Drawer, Thickness, Material, Grain, Grain group; as PARTS gives it
+ * @param {any[][]} stock What to cut from: Length, Width; where needed Material, Thickness, Price, Available (blank: no limit), Grain, Sold by, Waste
  * @param {any} [kerf] Width of the blade's cut: 1/8 in, 3.2 mm (default); none is zero
  * @param {any} [trim] Taken off each edge of a sheet first, 0 or more: 0 (default)
  * @param {SheetEffort} [effort] quick, standard (default) or thorough
  * @param {Unit} [unit] Unit of numbers without a mark, and of the result: in (default) or mm
  * @returns {any[][]} A table, one row a size of stock used: Material, Thickness, Sheet (of solid wood its measure), Sheets (its quantity with waste), Least possible (proven; sheets for one size, else cost, or area without prices), Parts, Yield, Cost, Largest offcut
- * @throws #N/A where a part fits no stock of its material and thickness, or the stock does not suffice; #VALUE! where a table cannot be read
+ * @throws #N/A where a part fits no stock of its material and thickness, or the stock does not suffice; #VALUE! where a table cannot be read (the grain of a part is length, width or any, of stock length or none; stock is sold by the sheet, or solid by the board foot or cubic metre, with its waste in % added)
  * @example =DRAWER.SHEETS({"Length","Width","Qty";48,24,4},{"Length","Width";96,48},"none") // => {"Material","Thickness","Sheet","Sheets","Least possible","Parts","Yield","Cost","Largest offcut";"","","96 × 48",1,1,4,1,"",""}
  * @source common practice: a saw cuts sheets from edge to edge
  */

@@ -17,7 +17,7 @@ import { readOpenings, tableCall } from "./job";
 import { message } from "./messages";
 import { planned } from "./plan-arguments";
 import { ratesIfAny } from "./rates";
-import type { CellResult } from "./result";
+import { table, type CellResult } from "./result";
 import { readStock, type AnyStockRow } from "./sheet-tables";
 
 /** What all alternates have in common. */
@@ -41,8 +41,8 @@ interface Outcome {
   made?: { drawers: number; sheets: Rational; total?: Rational; volume: Rational };
 }
 
-/** The rows of the cell function `openings, standards, stock, [rates]`, one an alternate, in the order of the table. */
-export const alternateRows = (raw: readonly unknown[]): CellResult[][] =>
+/** The table of the cell function `openings, standards, stock, [rates]`, one row an alternate, in their order. */
+export const alternateTable = (header: readonly string[], raw: readonly unknown[]): CellResult[][] =>
   tableCall(raw, (tellUnit) => {
     const openings = readOpenings(raw[0]);
     const alternates = readAlternates(raw[1]);
@@ -52,7 +52,8 @@ export const alternateRows = (raw: readonly unknown[]): CellResult[][] =>
     if (units.some((other) => other !== unit)) throw new Fault("alternates.unit");
     const common = { openings, unit, times: alternates.length, stock: readStock(raw[2], unit), rates: ratesIfAny(raw[3]) };
     const outcomes = alternates.map((alternate) => outcomeOf(alternate, common));
-    return outcomes.map((outcome) => rowOf(outcome, outcomes, unit));
+    const rows = outcomes.map((outcome) => rowOf(outcome, outcomes, unit));
+    return table(header, rows);
   });
 
 function outcomeOf({ name, values }: Alternate, { openings, unit, times, stock, rates }: Common): Outcome {

@@ -1,4 +1,4 @@
-export { alternateRows } from "./alternates";
+export { alternateTable } from "./alternates";
 export * from "./argument";
 export { cellError } from "./cell-error";
 export * from "./drawer-words";

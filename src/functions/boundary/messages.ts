@@ -191,6 +191,11 @@ const CATALOGUE: Record<string, Wording> = {
   "sheets.availableNotWhole": 'stock, {stock} has {"received"} available. It must be a whole number.',
   "sheets.tooFine":
     "The sizes of parts and stock are too fine to be laid out together: round them to what a saw can cut.",
+
+  "result.tooLarge":
+    "The answer has {rows} rows, about {size} MB, and the spreadsheet may lose more than {most} MB. Give fewer openings or parts a call, and let several calls stand one below the other (PARTS is shorter grouped).",
+  "result.longText":
+    "The answer's row {row} has a text of {length} characters, and a cell holds at most {most}. Give fewer openings or parts a call, or shorter names.",
 };
 
 const hundredfold = (typed: unknown): number => Number((Number(String(typed).replace(",", ".")) * 100).toFixed(6));

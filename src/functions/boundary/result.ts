@@ -1,4 +1,5 @@
 import { terms, toDouble, type Rational, type Unit } from "../../core/length";
+import { carried } from "./carried";
 import { formattedType, hostShowsFormats, type FormattedType } from "./host";
 
 /** What a cell of ours may hold. */
@@ -25,10 +26,11 @@ export function lengthResult(length: Rational, unit: Unit): number | FormattedNu
 }
 
 /** A column of results, top to bottom. */
-export const column = (results: readonly CellResult[]): CellResult[][] => results.map((result) => [result]);
+export const column = (results: readonly CellResult[]): CellResult[][] => carried(results.map((result) => [result]));
 
-/** A table, its header row first. */
-export const table = (header: readonly string[], rows: readonly CellResult[][]): CellResult[][] => [
-  [...header],
-  ...rows,
-];
+/**
+ * A table, its header row first.
+ * @throws Fault where the spreadsheet would lose it
+ */
+export const table = (header: readonly string[], rows: readonly CellResult[][]): CellResult[][] =>
+  carried([[...header], ...rows]);
