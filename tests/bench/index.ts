@@ -3,6 +3,7 @@ import { benchEngine } from "./engine";
 import { benchFunctions } from "./functions";
 import { benchLongest } from "./longest";
 import { benchMoney } from "./money";
+import { benchOffice } from "./office";
 import { benchPlans } from "./plans";
 import { benchSheets } from "./sheets";
 
@@ -15,6 +16,7 @@ const BENCHES: Record<string, (args: readonly string[]) => void | Promise<void>>
   sheets: benchSheets,
   longest: benchLongest,
   browser: benchBrowser,
+  office: benchOffice,
 };
 
 const words = process.argv.slice(2);
