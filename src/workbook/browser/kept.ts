@@ -1,22 +1,33 @@
 import * as z from "zod/mini";
+import { FRACTION_FORMAT } from "../edit/index";
 
-const cellEdit = z.object({
+const cell = {
   /** Its id; older versions of the page kept its number in the file. */
   sheet: z.union([z.string(), z.int()]),
   row: z.int(),
   column: z.int(),
   content: z.union([z.object({ formula: z.string() }), z.string(), z.number(), z.boolean(), z.null()]),
+  format: z.optional(z.string()),
+  /** Older versions of the page knew no other number format. */
   isFraction: z.optional(z.boolean()),
-});
+};
+
+type Kept<T> = Omit<T, "isFraction">;
+const ofNow = <T extends { format?: string | undefined; isFraction?: boolean | undefined }>({
+  isFraction,
+  ...edit
+}: T): Kept<T> => (isFraction && edit.format === undefined ? { ...edit, format: FRACTION_FORMAT } : edit);
 
 const id = z.string();
 const before = z.optional(id);
+const cellEdit = z.pipe(z.object(cell), z.transform(ofNow));
+const lostEdit = z.pipe(z.object({ ...cell, sheet: id }), z.transform(ofNow));
 
 const change = z.union([
   z.object({ kind: z.literal("add"), id, name: z.string(), before }),
   z.object({ kind: z.literal("rename"), id, name: z.string() }),
   z.object({ kind: z.literal("move"), id, before }),
-  z.object({ kind: z.literal("delete"), id, lost: z.optional(z.array(z.extend(cellEdit, { sheet: id }))) }),
+  z.object({ kind: z.literal("delete"), id, lost: z.optional(z.array(lostEdit)) }),
   cellEdit,
 ]);
 

@@ -7,8 +7,8 @@ export interface CellEdit {
   row: number;
   column: number;
   content: Content;
-  /** Typed as a fraction, and so to be shown as one where the cell has no number format. */
-  isFraction?: boolean;
+  /** The number format that a number was typed with (a percentage, a date …), for a cell that has none of its own. */
+  format?: string;
 }
 
 /** The edit with its formula, if it is one, changed. */

@@ -5,7 +5,6 @@ import type { CellEdit } from "./cell-edit";
 import { contentOf, isFormula, valueOf, type Content } from "./content";
 import { formulaKind } from "./formulaKind";
 import { toStored } from "./formulaText";
-import { FRACTION_FORMAT } from "./fractionStyles";
 
 /**
  * What stands in a workbook's cells, as the engine reads it: what the file holds, and what was typed over it. What an
@@ -129,7 +128,7 @@ export class Contents {
 }
 
 /** What a person put into a cell. */
-type Typed = Pick<CellEdit, "content" | "isFraction">;
+type Typed = Pick<CellEdit, "content" | "format">;
 
 /** A formula of the file that fills more than its own cell. */
 interface ArrayFormula {
@@ -150,11 +149,10 @@ function arraysOf(cells: readonly Cell[]): ArrayFormula[] {
   });
 }
 
-function cellOf(key: number, { content, isFraction }: Typed): Cell | undefined {
+function cellOf(key: number, { content, format }: Typed): Cell | undefined {
   const [row, column] = [rowOf(key), columnOf(key)];
   if (content === null) return undefined;
-  if (!isFormula(content))
-    return { row, column, value: valueOf(content), ...(isFraction && { format: FRACTION_FORMAT }) };
+  if (!isFormula(content)) return { row, column, value: valueOf(content), ...(format === undefined ? {} : { format }) };
   const text = toStored(content.formula);
   return {
     row,

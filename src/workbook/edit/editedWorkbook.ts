@@ -81,23 +81,24 @@ export class EditedWorkbook {
   }
 
   /** Puts something into a cell. True where that is a change. */
-  put({ sheet, row, column, content, isFraction }: Put): boolean {
+  put({ sheet, row, column, content, format }: Put): boolean {
     const place = this.place(sheet);
-    if (sameContent(this.content(place, row, column), content)) return false;
+    if (sameContent(this.content(place, row, column), content) && this.format(place, row, column) === format)
+      return false;
     const id = this.stage.ids[place]!;
     const key = `${id} ${row} ${column}`;
     this.edits.delete(key);
     // Taken out first, for what an array formula fills hangs on what was typed into it.
     this.contents.put(place, row, column);
-    if (sameContent(this.content(place, row, column), content)) return true;
-    this.edits.set(key, { sheet: id, row, column, content, ...(isFraction === undefined ? {} : { isFraction }) });
-    this.contents.put(place, row, column, { content, isFraction });
+    if (sameContent(this.content(place, row, column), content) && format === undefined) return true;
+    this.edits.set(key, { sheet: id, row, column, content, ...(format === undefined ? {} : { format }) });
+    this.contents.put(place, row, column, { content, ...(format === undefined ? {} : { format }) });
     return true;
   }
 
-  /** Whether what was typed into a cell is to be shown as a fraction. */
-  isFraction(sheet: SheetRef, row: number, column: number): boolean {
-    return this.edits.get(`${this.stage.ids[this.place(sheet)]} ${row} ${column}`)?.isFraction === true;
+  /** The number format that a cell's number was typed with. */
+  format(sheet: SheetRef, row: number, column: number): string | undefined {
+    return this.edits.get(`${this.stage.ids[this.place(sheet)]} ${row} ${column}`)?.format;
   }
 
   /**
@@ -145,8 +146,13 @@ export class EditedWorkbook {
    * @throws FileFault where what was written does not read back as what is here
    */
   save(): Uint8Array {
-    const edits = [...this.edits.values()].map((edit) => ({ ...edit, sheet: this.place(edit.sheet) }));
-    this.calculate();
+    const formats = new Map(
+      this.calculate().results.map((result) => [`${result.sheet} ${result.row} ${result.column}`, result.formats]),
+    );
+    const edits = [...this.edits.values()].map((edit) => {
+      const sheet = this.place(edit.sheet);
+      return { ...edit, sheet, formats: formats.get(`${sheet} ${edit.row} ${edit.column}`) };
+    });
     const saved = saveEdits(this.stage.bytes, edits, (sheet, row, column) => this.contents.isKept(sheet, row, column));
     if (saved !== this.bytes) checkSaved(saved, this);
     return saved;

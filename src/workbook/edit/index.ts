@@ -5,7 +5,7 @@
  * - `sheets` are the sheets as they are, each with an id that stays: `sheet-0`, `sheet-1` … in the file's order, and
  *   whatever ids the caller gives to those that it adds. Every method takes an id, or a place in the present order;
  *   `calculate()` counts by that order.
- * - `put({sheet, row, column, content})` writes a cell; `content`, `cells`, `isFraction`, `storedValue` read it.
+ * - `put({sheet, row, column, content})` writes a cell; `content`, `cells`, `format`, `storedValue` read it.
  * - `changeSheets(edit)` adds, renames, moves or deletes a sheet, and gives the cells whose content changed with it
  *   (a deleted sheet's own cells are not among them). It throws a `SheetFault` with a line for a person, and has then
  *   changed nothing; `refusal(edit)` asks beforehand, and `sheetNameFault` judges a name alone. Undone it is by the edit
@@ -13,7 +13,7 @@
  *   deleted brings that one back with all that it held, and with the formulas that referred to it.
  * - `opened` is the file with its sheets as they are now (its looks and rules too, to be read anew after a change of
  *   sheets); what was typed into cells is not in it.
- * - `changes` is plain data, for `JSON` or a database: a list of cell edits `{sheet, row, column, content, isFraction?}`,
+ * - `changes` is plain data, for `JSON` or a database: a list of cell edits `{sheet, row, column, content, format?}`,
  *   whose `sheet` is an id (a number from an older version is the place in the file), and of sheet edits
  *   `{kind: "add" | "rename", id, name, before?}`, `{kind: "move", id, before?}`, `{kind: "delete", id, lost?}`: sheets
  *   first. `before` is the id of the sheet in front of which it stands; without, it stands last. `lost` is a list of cell edits.
@@ -22,7 +22,7 @@
 export type { CellEdit } from "./cell-edit";
 export { isFormula, type Content } from "./content";
 export { EditedWorkbook, type Change, type Put, type SheetRef, type SheetState } from "./editedWorkbook";
-export { FRACTION_FORMAT } from "./fractionStyles";
+export { FRACTION_FORMAT } from "./number-formats";
 export { toStored, toTyped } from "./formulaText";
 export type { KeptSheetEdit } from "./sheet-history";
 export { SheetFault, sheetNameFault, type SheetEdit } from "../sheets/index";

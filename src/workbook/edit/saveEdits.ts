@@ -1,5 +1,5 @@
 import { contains, sameArea } from "../address";
-import { cellKey } from "../engine/index";
+import { cellKey, type Result } from "../engine/index";
 import { recalculate } from "../recalculate";
 import { withoutCells } from "../xlsx/calcChain";
 import { openWorkbook, type OpenWorkbook } from "../xlsx/openWorkbook";
@@ -7,10 +7,10 @@ import type { CellText, SheetText } from "../xlsx/sheetText";
 import { writeArchive } from "../xlsx/writeZip";
 import { isFormula, valueOf } from "./content";
 import { provideDynamicMark } from "./dynamicMark";
-import { FractionStyles } from "./fractionStyles";
 import type { CellEdit } from "./cell-edit";
 import { formulaKind } from "./formulaKind";
 import { toStored } from "./formulaText";
+import { NumberFormats } from "./number-formats";
 import { OWN_FUNCTIONS } from "./ownFunctions";
 import { writeContents, type NewContent } from "./writeContents";
 
@@ -28,8 +28,8 @@ export function saveEdits(
   return recalculate(written, { functions: OWN_FUNCTIONS }).bytes;
 }
 
-/** An edit whose sheet is counted in the file's order. */
-type PlacedEdit = Omit<CellEdit, "sheet"> & { sheet: number };
+/** An edit whose sheet is counted in the file's order, and for a formula the number formats that its result brings. */
+type PlacedEdit = Omit<CellEdit, "sheet"> & { sheet: number; formats?: Result["formats"] };
 
 function withEdits(
   bytes: Uint8Array,
@@ -42,14 +42,15 @@ function withEdits(
     ({ content }) => isFormula(content) && formulaKind(toStored(content.formula)) === "dynamic",
   );
   const mark = spills ? provideDynamicMark(opened, replaced) : undefined;
-  const styles = new FractionStyles(opened);
+  const styles = new NumberFormats(opened);
   opened.sheets.forEach((sheet, i) => {
     const ours = edits.filter((edit) => edit.sheet === i);
     if (!sheet || ours.length === 0) return;
     const contents = new Map(ours.map((edit) => [cellKey(edit.row, edit.column), newContent(edit, mark)]));
     for (const released of releasedCells(sheet, contents, (row, column) => isKept(i, row, column)))
       contents.set(cellKey(released.row, released.column), released);
-    const text = writeContents(sheet, [...contents.values()], (base) => styles.like(base));
+    for (const filled of ours.flatMap(filledCells)) contents.set(cellKey(filled.row, filled.column), filled);
+    const text = writeContents(sheet, [...contents.values()], (base, format) => styles.like(base, format));
     replaced.set(opened.source.entryName(sheet.part), new TextEncoder().encode(text));
   });
   const { changed } = styles;
@@ -58,11 +59,23 @@ function withEdits(
   return writeArchive(opened.source.archive, replaced);
 }
 
-function newContent({ row, column, content, isFraction }: PlacedEdit, mark: string | undefined): NewContent {
-  if (!isFormula(content)) return { row, column, value: valueOf(content), isFraction };
+function newContent(edit: PlacedEdit, mark: string | undefined): NewContent {
+  const { row, column, content } = edit;
+  if (!isFormula(content)) return { row, column, value: valueOf(content), format: edit.format };
   const text = toStored(content.formula);
   const isDynamic = formulaKind(text) === "dynamic";
-  return { row, column, formula: text, array: isDynamic, mark: isDynamic ? mark : undefined };
+  const format = edit.formats?.[0]?.[0];
+  return { row, column, formula: text, array: isDynamic, mark: isDynamic ? mark : undefined, format };
+}
+
+/** The cells that a typed formula fills besides its own, as far as it gives them a format; their values come later. */
+function filledCells({ row, column, content, formats }: PlacedEdit): NewContent[] {
+  if (!isFormula(content) || !formats) return [];
+  return formats.flatMap((line, y) =>
+    line.flatMap((format, x) =>
+      format === undefined || y + x === 0 ? [] : [{ row: row + y, column: column + x, value: null, format }],
+    ),
+  );
 }
 
 /** What array formulas filled around an edited cell: it is theirs no longer, and they fill anew what they can. */

@@ -10,20 +10,16 @@ import { shifted } from "./formulaText";
 
 /** What a cell shall hold from now on: a value (null: nothing), a formula as it is stored, or its own formula anew. */
 export type NewContent = { row: number; column: number } & (
-  | { value: Scalar; isFraction?: boolean }
-  | { formula: string; array: boolean; mark: string | undefined }
+  | { value: Scalar; format?: string | undefined }
+  | { formula: string; array: boolean; mark: string | undefined; format?: string | undefined }
   | { keepsFormula: true }
 );
 
 /**
  * The sheet's text with those contents in its cells. Styles stay, and so does everything else.
- * @param fractionStyle the style that is like a given one and shows fractions
+ * @param styleLike the style that is like a given one and has a number format
  */
-export function writeContents(
-  sheet: SheetText,
-  contents: readonly NewContent[],
-  fractionStyle: (base: number) => number,
-): string {
+export function writeContents(sheet: SheetText, contents: readonly NewContent[], styleLike: StyleLike): string {
   const byKey = new Map(contents.map((content) => [cellKey(content.row, content.column), content]));
   const edits: Edit[] = unshared(sheet, byKey);
   const fresh = new Map(byKey);
@@ -31,30 +27,27 @@ export function writeContents(
     const key = cellKey(cell.row, cell.column);
     const content = byKey.get(key);
     fresh.delete(key);
-    if (content) edits.push(rewritten(sheet, cell, content, fractionStyle));
+    if (content) edits.push(rewritten(sheet, cell, content, styleLike));
   }
   const made = [...fresh.values()].flatMap((content) =>
-    "keepsFormula" in content || ("value" in content && content.value === null)
+    "keepsFormula" in content || ("value" in content && content.value === null && content.format === undefined)
       ? []
-      : [{ row: content.row, column: content.column, text: newCell(sheet, content, fractionStyle) }],
+      : [{ row: content.row, column: content.column, text: newCell(sheet, content, styleLike) }],
   );
   return applyEdits(sheet.text, [...edits, ...placeCells(sheet, made)]);
 }
 
+type StyleLike = (base: number, format: string) => number;
+
 /** What is written into a cell, whatever stood there. */
 type Written = Exclude<NewContent, { keepsFormula: true }>;
 
-function newCell(sheet: SheetText, content: Written, fractionStyle: (base: number) => number): string {
+function newCell(sheet: SheetText, content: Written, styleLike: StyleLike): string {
   const tag = `<${sheet.prefix}c r="${cellName(content.row, content.column)}"/>`;
-  return cellElement(sheet, tag, content, fractionStyle);
+  return cellElement(sheet, tag, content, styleLike);
 }
 
-function rewritten(
-  sheet: SheetText,
-  cell: CellText,
-  content: NewContent,
-  fractionStyle: (base: number) => number,
-): Edit {
+function rewritten(sheet: SheetText, cell: CellText, content: NewContent, styleLike: StyleLike): Edit {
   const { start, end, tagEnd, formula } = cell;
   const { text } = sheet;
   if ("keepsFormula" in content) {
@@ -65,19 +58,14 @@ function rewritten(
       text: withAttributes(tag, { ref: cellName(cell.row, cell.column) }),
     };
   }
-  return { start, end, text: cellElement(sheet, text.slice(start, tagEnd), content, fractionStyle) };
+  return { start, end, text: cellElement(sheet, text.slice(start, tagEnd), content, styleLike) };
 }
 
 /** A cell's element, with the attributes that its start tag has had. */
-function cellElement(
-  { prefix }: SheetText,
-  before: string,
-  content: Written,
-  fractionStyle: (base: number) => number,
-): string {
+function cellElement({ prefix }: SheetText, before: string, content: Written, styleLike: StyleLike): string {
   const isFormula = "formula" in content;
   const value = isFormula ? writtenValue(new CellError("#NAME?")) : writtenContent(content.value, prefix);
-  const style = "value" in content && content.isFraction ? styled(before, fractionStyle) : {};
+  const style = content.format !== undefined ? styled(before, content.format, styleLike) : {};
   const tag = withAttributes(before.replace(/\s*\/>$/, ">"), {
     t: value?.type ?? null,
     cm: isFormula ? (content.mark ?? null) : null,
@@ -90,9 +78,9 @@ function cellElement(
   return `${tag}${formula}${inside}</${prefix}c>`;
 }
 
-function styled(tag: string, fractionStyle: (base: number) => number): { s: string } | object {
+function styled(tag: string, format: string, styleLike: StyleLike): { s: string } | object {
   const base = Number(/\ss="(\d+)"/.exec(tag)?.[1] ?? 0);
-  const style = fractionStyle(base);
+  const style = styleLike(base, format);
   return style === base ? {} : { s: String(style) };
 }
 

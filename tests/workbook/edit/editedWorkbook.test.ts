@@ -21,8 +21,8 @@ function file(...rows: Row[]): Uint8Array {
   return recalculate(writeWorkbook({ styles: { plain: {} }, sheets: [sheet] }), { functions: OWN_FUNCTIONS }).bytes;
 }
 
-const put = (workbook: EditedWorkbook, cell: string, content: Content, isFraction = false): boolean =>
-  workbook.put({ sheet: 0, ...parseCell(cell)!, content, isFraction });
+const put = (workbook: EditedWorkbook, cell: string, content: Content, format?: string): boolean =>
+  workbook.put({ sheet: 0, ...parseCell(cell)!, content, ...(format === undefined ? {} : { format }) });
 
 /** What the formula in a cell comes to, cell by cell. */
 function result(workbook: EditedWorkbook, cell: string): unknown {
@@ -92,8 +92,8 @@ describe("a workbook that is edited", () => {
 
   test("stores a typed fraction with a fraction format, in the style that the cell has", () => {
     const workbook = new EditedWorkbook(file([24]));
-    put(workbook, "A1", 23.4375, true);
-    put(workbook, "C5", 0.4375, true);
+    put(workbook, "A1", 23.4375, FRACTION_FORMAT);
+    put(workbook, "C5", 0.4375, FRACTION_FORMAT);
     const saved = workbook.save();
     const styles = part(saved, "xl/styles.xml");
     const numbers = [...part(saved, SHEET).matchAll(/<c r="(?:A1|C5)"[^>]* s="(\d+)"/g)].map(([, s]) => Number(s));
@@ -130,7 +130,7 @@ describe("a workbook that is edited", () => {
 
   test("hands the format of what was typed as a fraction on to the formula that shows it", () => {
     const workbook = new EditedWorkbook(file([24, "=A1", "=A1*1"]));
-    put(workbook, "A1", 7 / 16, true);
+    put(workbook, "A1", 7 / 16, FRACTION_FORMAT);
     expect(workbook.calculate().results.map(({ formats }) => formats)).toEqual([[[FRACTION_FORMAT]], undefined]);
   });
 });

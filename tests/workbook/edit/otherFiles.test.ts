@@ -28,7 +28,7 @@ test("a workbook without the record of formulas that spill gets one with the fir
   expect(text(saved, "xl/metadata.xml")).toContain("XLDAPR");
   expect(text(saved, "[Content_Types].xml")).toContain('PartName="/xl/metadata.xml"');
   expect(text(saved, SHEET)).toContain(
-    '<c r="B1" cm="1"><f t="array" ref="B1">_xldudf_DRAWER_BOXWIDTH(A1)</f><v>23</v></c>',
+    '<c r="B1" cm="1" s="1"><f t="array" ref="B1">_xldudf_DRAWER_BOXWIDTH(A1)</f><v>23</v></c>',
   );
   expect([...openWorkbook(saved).book.sheets[0]!.cells.values()].at(-1)!.formula!.kind).toBe("dynamic");
 });

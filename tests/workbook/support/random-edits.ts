@@ -36,13 +36,15 @@ export function randomStep(workbook: EditedWorkbook, chance: Chance, nextId: () 
   const rows = kind < 24 ? 1 + chance(3) : 1;
   const columns = kind < 24 ? 1 + chance(2) : 1;
   const content = kind < 34 ? null : randomContent(workbook, chance);
-  const isFraction = typeof content === "number" && chance(3) === 0;
+  const format = typeof content === "number" && chance(3) === 0 ? FORMATS[chance(FORMATS.length)] : undefined;
   const edits: CellEdit[] = [];
   for (let r = 0; r < rows; r++)
     for (let c = 0; c < columns; c++)
-      edits.push({ sheet: sheet.id, row: row + r, column: column + c, content, ...(isFraction && { isFraction }) });
+      edits.push({ sheet: sheet.id, row: row + r, column: column + c, content, ...(format && { format }) });
   return putStep(edits);
 }
+
+const FORMATS = ["# ??/??", "0%", "yyyy-mm-dd", '"$"#,##0.00'];
 
 function putStep(edits: readonly CellEdit[]): Step {
   const told = edits.map(
@@ -51,11 +53,11 @@ function putStep(edits: readonly CellEdit[]): Step {
   return {
     told: told.join(", "),
     do(workbook) {
-      const old = edits.map((edit) => ({
-        ...edit,
-        content: workbook.content(edit.sheet, edit.row, edit.column),
-        isFraction: workbook.isFraction(edit.sheet, edit.row, edit.column),
-      }));
+      const old = edits.map(({ sheet, row, column }) => {
+        const format = workbook.format(sheet, row, column);
+        const content = workbook.content(sheet, row, column);
+        return { sheet, row, column, content, ...(format === undefined ? {} : { format }) };
+      });
       for (const edit of edits) workbook.put(edit);
       return (later) => void old.reverse().forEach((edit) => later.put(edit));
     },
