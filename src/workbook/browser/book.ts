@@ -1,7 +1,6 @@
 import type { Change, Content } from "../edit/index";
 import type { StyleChange } from "../look/index";
 import type { Busy, Patience } from "./busy";
-import { sheetId } from "./snapshot";
 import { Stopped, WorkerClient } from "./worker/client";
 import { apply, difference, type Difference } from "./worker/difference";
 import type { Answers, Kind, OpenedBook, Edits, Place, Placed, Questions, WhatCame } from "./worker/messages";
@@ -13,10 +12,11 @@ import type { Results } from "./worker/results";
  */
 export class Book {
   readonly results: Results;
+  /** How many names of functions the spreadsheet program had left unresolved in the file. */
+  readonly mended: number;
   /** Another number after every change of the results. */
   version = 0;
   private edits: readonly Change[];
-  private fractions: Set<string> | undefined;
 
   private client: Promise<WorkerClient> | undefined;
   /** Called with what has become other where a worker was ended and the next one has begun. */
@@ -30,6 +30,7 @@ export class Book {
   ) {
     this.client = Promise.resolve(client);
     this.results = opened.results;
+    this.mended = opened.mended;
     this.edits = opened.changes;
   }
 
@@ -58,14 +59,6 @@ export class Book {
   /** Everything in which the workbook differs from its file. */
   get changes(): readonly Change[] {
     return this.edits;
-  }
-
-  /** Whether what was typed into a cell is to be shown as a fraction. */
-  isFraction(sheet: number, row: number, column: number): boolean {
-    this.fractions ??= new Set(
-      this.edits.flatMap((edit) => ("isFraction" in edit && edit.isFraction ? [at(edit)] : [])),
-    );
-    return this.fractions.has(at({ sheet: sheetId(sheet), row, column }));
   }
 
   /** Puts something into cells. Afterwards `results` and `changes` are what came of it. */
@@ -129,11 +122,6 @@ export class Book {
   private take(other: Difference, changes: readonly Change[] | undefined): void {
     apply(this.results, other);
     this.version++;
-    if (!changes) return;
-    this.edits = changes;
-    this.fractions = undefined;
+    if (changes) this.edits = changes;
   }
 }
-
-const at = ({ sheet, row, column }: { sheet: string; row: number; column: number }): string =>
-  `${sheet} ${row} ${column}`;

@@ -10,7 +10,7 @@ import { isFormula } from "../edit/index";
 import type { Book } from "./book";
 import { gridContent } from "./gridContent";
 import { arraysOf, valuesOf } from "./gridResults";
-import type { TypedFractions } from "./lengthEntry";
+import type { TypedNumbers } from "./lengthEntry";
 import { redraw } from "./redraw";
 import { sheetId, sheetIndex } from "./snapshot";
 import { takeBack } from "./takeBack";
@@ -30,8 +30,8 @@ export interface Calculation {
 
 /** What the page does when something happens in the grid. */
 export interface Watcher {
-  /** What was typed as a fraction. */
-  typed(): TypedFractions | undefined;
+  /** The number formats that came with what was typed. */
+  typed(): TypedNumbers | undefined;
   /** After every change, once the grid shows what came of it. */
   onChange(): void;
   /** What was typed could not be worked out, and these cells are as they were. */
@@ -72,8 +72,8 @@ export function keepCalculated(grid: Grid, unitId: string, book: Book, watcher: 
   const gather = (): Placed[] => {
     const edits = [...touched.values()].map(({ sheet, row, column }) => {
       const content = gridContent(grid, unitId, sheet, row, column);
-      const isFraction = watcher.typed()?.has(sheet, row, column, content);
-      return { sheet: sheetIndex(sheet), row, column, content, isFraction };
+      const format = watcher.typed()?.format(sheet, row, column, content);
+      return { sheet: sheetIndex(sheet), row, column, content, format };
     });
     touched.clear();
     return edits;

@@ -103,7 +103,8 @@ function date(text: string, date1904: boolean): Entry | undefined {
   return found && days >= 0 ? { content: days, format: found.z ?? "yyyy-mm-dd" } : undefined;
 }
 
-const DAYS_TO_1904 = 1462;
+/** Days between the beginnings of the two ways of counting them (ECMA-376, 18.17.4.1). */
+export const DAYS_TO_1904 = 1462;
 const CLOCK = String.raw`\d{1,2}:\d{2}(?::\d{2})?(?:\s*[ap]m)?`;
 const TIME = new RegExp(`^${CLOCK}$`, "i");
 const DAY = String.raw`\d{4}-\d{1,2}-\d{1,2}|\d{1,2}/\d{1,2}/(?:\d{4}|\d{2})|\d{1,2}[ -][a-z]{3,9}[ -]\d{4}|[a-z]{3,9} \d{1,2}, ?\d{4}`;

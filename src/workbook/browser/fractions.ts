@@ -1,6 +1,5 @@
 import { InterceptorEffectEnum, CellValueType, type IStyleData } from "@univerjs/core";
 import { INTERCEPTOR_POINT, SheetInterceptorService } from "@univerjs/sheets";
-import { FRACTION_FORMAT } from "../edit/index";
 import type { OpenInGrid } from "./session";
 import { sheetIndex } from "./snapshot";
 import type { Grid } from "./univer";
@@ -10,8 +9,8 @@ import { place } from "./worker/results";
 const PRIORITY = 50;
 
 /**
- * Shows results in the number format that they bring with them, and what was typed as a fraction as one, in cells that
- * have no number format of their own, as the spreadsheet program does.
+ * Shows results in the number format that they bring with them, in cells that have no number format of their own, as the
+ * spreadsheet program does.
  */
 export function showFractions({ univer }: Grid, open: () => OpenInGrid): void {
   const injector = univer.__getInjector();
@@ -24,9 +23,7 @@ export function showFractions({ univer }: Grid, open: () => OpenInGrid): void {
       const { book, unitId } = open();
       if (location.unitId !== unitId) return next(cell);
       const sheet = sheetIndex(subUnitId);
-      const pattern =
-        book.results.formats.get(place(sheet, row, col)) ??
-        (book.isFraction(sheet, row, col) ? FRACTION_FORMAT : undefined);
+      const pattern = book.results.formats.get(place(sheet, row, col));
       if (pattern === undefined) return next(cell);
       const style = (workbook.getStyles().get(cell.s) ?? {}) as IStyleData;
       if (style.n) return next(cell);

@@ -1,27 +1,31 @@
+import type { Content } from "../edit/index";
 import { carryFormats } from "./carried-formats";
+import { showDatesFrom1904 } from "./dates-from-1904";
 import { readingIn, readTyped } from "./entries";
-import { FRACTION } from "./entry";
 import { notices } from "./notices";
 import { part } from "./part";
 import { readPasted } from "./paste";
+import type { OpenInGrid } from "./session";
 import { showTypedFormats } from "./show-formats";
 import { TypedFormats } from "./typed-formats";
 import type { Grid } from "./univer";
 
-/** What was typed as a fraction, by sheet and cell. */
-export interface TypedFractions {
-  has(sheet: string, row: number, column: number, value: unknown): boolean;
+/** The number formats that numbers were typed with, by sheet and cell. */
+export interface TypedNumbers {
+  format(sheet: string, row: number, column: number, content: Content): string | undefined;
 }
 
 /** Every text that comes into a cell is read in one way, whether it is typed, pasted, or filled in from other cells. */
-export function readFractions(grid: Grid): TypedFractions {
-  const formats = new TypedFormats();
-  const reading = readingIn(grid, formats, () => false);
+export function readEntries(grid: Grid, open: () => OpenInGrid): TypedNumbers {
+  const formats = new TypedFormats(open);
+  const reading = readingIn(grid, formats, () => open().look.date1904);
   readTyped(grid, formats, reading);
   readPasted(grid, formats, reading, (words) => notices(part("notice")).fault(words));
   carryFormats(grid, formats, reading);
   showTypedFormats(grid, formats);
+  showDatesFrom1904(grid, open);
   return {
-    has: (sheet, row, column, value) => typeof value === "number" && formats.of(sheet, row, column, value) === FRACTION,
+    format: (sheet, row, column, content) =>
+      typeof content === "number" ? formats.of(sheet, row, column, content) : undefined,
   };
 }

@@ -11,7 +11,7 @@ import { download, readFile } from "./files";
 import { showFractions } from "./fractions";
 import { GridHost } from "./gridHost";
 import type { KeptWork } from "./kept";
-import { readFractions } from "./lengthEntry";
+import { readEntries } from "./lengthEntry";
 import { notices } from "./notices";
 import { offers } from "./offers";
 import { offerWaiting } from "./offer-waiting";
@@ -45,7 +45,7 @@ export async function startPage(): Promise<void> {
   });
   const refused = await openFirst(work, shelf);
   // The library makes its services for sheets when the first workbook comes.
-  work.typed = readFractions(grid);
+  work.typed = readEntries(grid, () => work.opened);
   showFractions(grid, () => work.opened);
   showConditions(grid, () => work.opened);
   const host = new GridHost(grid, () => work.opened);
@@ -156,7 +156,7 @@ async function openFile(work: Work, shelf: Shelf, file: File): Promise<string> {
   } finally {
     await shelf.opened().catch(() => undefined);
   }
-  return `${file.name} is open.`;
+  return `${file.name} is open.${mendedIn(work.opened.book.mended)}`;
 }
 
 /** Nothing is typed into a workbook that is about to make way. */
@@ -174,6 +174,13 @@ function takenBack(cells: readonly Place[], reason: unknown): string {
   const [first, ...others] = [...new Set(cells.map(({ row, column }) => cellName(row, column)))];
   const what = others.length === 0 ? first! : `${first!} and ${others.length} more`;
   return `What was put into ${what} was taken back. ${why(reason)}`;
+}
+
+/** What was mended stands in the page; in the file, once it is saved. */
+function mendedIn(count: number): string {
+  if (count === 0) return "";
+  const [calls, are] = count === 1 ? ["1 call of a function", "is"] : [`${count} calls of functions`, "are"];
+  return ` ${calls} that the spreadsheet program had not resolved ${are} worked out, and ${are} saved in the form that it resolves.`;
 }
 
 const troubleOf = (trouble: unknown): string =>

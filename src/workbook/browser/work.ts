@@ -1,6 +1,6 @@
 import type { Busy } from "./busy";
 import type { Watcher } from "./calculation";
-import type { TypedFractions } from "./lengthEntry";
+import type { TypedNumbers } from "./lengthEntry";
 import { openInGrid, type OpenInGrid } from "./session";
 import type { KeptWork } from "./kept";
 import type { Shelf } from "./storage";
@@ -10,7 +10,7 @@ import type { Grid } from "./univer";
 export class Work {
   private open: OpenInGrid | undefined;
   private kept: Omit<KeptWork, "edits"> = { name: "", bytes: new Uint8Array(), saved: [] };
-  typed: TypedFractions | undefined;
+  typed: TypedNumbers | undefined;
 
   private listener: () => void = () => undefined;
 

@@ -13,6 +13,8 @@ export interface Look {
   conditions: Condition[][];
   /** The sheets that the file hides, by number. */
   hidden: ReadonlySet<number>;
+  /** Days are counted from 1904. */
+  date1904: boolean;
 }
 
 /** Reads the look out of an opened file; what a grid cannot show is passed over. */
@@ -31,6 +33,7 @@ export function readLook({ source, workbook, sheets }: OpenWorkbook): Look {
     conditions: sheets.map((sheet) => (sheet ? readConditions(sheet.text, sheet.part, read.changes, colors) : [])),
     sheets: sheets.map((sheet) => sheet && readSheetLook(sheet.text, sheet.part)),
     hidden: hiddenSheets(source.text(workbook.part), workbook.part),
+    date1904: workbook.date1904,
   };
 }
 

@@ -28,6 +28,7 @@ export class Bookkeeper implements Answering {
       look: this.look,
       results: this.results,
       changes: this.workbook.changes,
+      mended: this.workbook.mended,
     };
   }
 

@@ -43,6 +43,7 @@ export interface OpenedBook {
   look: Look;
   results: Results;
   changes: Change[];
+  mended: number;
 }
 
 export interface OpenedSheet {
