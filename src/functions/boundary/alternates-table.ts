@@ -2,7 +2,7 @@ import { STANDARD_NAMES, type StandardName } from "../../core/drawer";
 import { Fault, isBlank, type Typed } from "../../core/length";
 import { fold } from "./heading";
 import { readNamedValues } from "./named-values";
-import { readRange } from "./range";
+import { readFilled } from "./range";
 
 /** Standards of one alternate: its name, and what it gives or takes over from the first, the base. */
 export interface Alternate {
@@ -18,8 +18,7 @@ export interface Alternate {
  * table of two columns
  */
 export function readAlternates(raw: unknown): Alternate[] {
-  const rows = readRange("standards", raw);
-  const [header, ...body] = rows.filter(({ cells }) => cells.some(({ value }) => value !== 0 && !isBlank(value)));
+  const [header, ...body] = readFilled("standards", raw);
   const corner = header?.cells[0]?.value;
   if (!header || !(isEmpty(corner) || TITLES.includes(fold(String(corner))))) throw new Fault("alternates.noNames");
   const columns = header.cells.reduce((last, _, c) => (c > 0 && holds([header, ...body], c) ? c : last), 0);
@@ -30,7 +29,7 @@ export function readAlternates(raw: unknown): Alternate[] {
       throw new Fault("table.headingTwice", { table: "standards", name });
     }
   });
-  const last = Math.max(...rows.map(({ number }) => number));
+  const last = body[body.length - 1]?.number ?? 0;
   return names.map((name, i) => {
     // As a table of two columns, every row in its place.
     const pairs: unknown[][] = Array.from({ length: last }, () => [null, null]);

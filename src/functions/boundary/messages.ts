@@ -115,6 +115,8 @@ const CATALOGUE: Record<string, Wording> = {
   "table.blank": "{table} is blank. It needs a header row with {Required}.",
   "table.noHeader": '{table} has no header row: its first row holds {"first"}. It needs {Required}.',
   "table.noRows": "{table} has a header row and nothing below it.",
+  "table.tooLong": ({ rows, most }) =>
+    `{table} has ${grouped(rows)} rows. At most ${grouped(most)} are planned at once.`,
   "table.headingTwice": "{table} has the heading {Name} twice.",
   "table.headingMissing": ({ missing }) =>
     `{table} lacks the heading${(missing as string[]).length > 1 ? "s" : ""} {Missing}.`,
@@ -199,3 +201,6 @@ const CATALOGUE: Record<string, Wording> = {
 };
 
 const hundredfold = (typed: unknown): number => Number((Number(String(typed).replace(",", ".")) * 100).toFixed(6));
+
+/** A count with commas between its thousands. */
+const grouped = (count: unknown): string => String(count).replace(/\B(?=(\d{3})+$)/g, ",");

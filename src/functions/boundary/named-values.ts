@@ -1,13 +1,14 @@
 import { Fault, isBlank, type Typed } from "../../core/length";
 import type { Cell } from "./cell";
 import { fold, Names, readHeading } from "./heading";
-import { readRange } from "./range";
+import { readFilled } from "./range";
 
 /**
  * Reads a table of two columns, names and values. Blank values are left out, 0 is zero, and every name must be known.
  * @param table its name, for messages
  * @param open tells the name that one of a person's own stands under, where there may be such
- * @throws Fault `table.notTwoColumns`, `table.nameBlank`, `table.nameTwice`, `table.swapped`, `table.nameUnknown`
+ * @throws Fault `table.notTwoColumns`, `table.nameBlank`, `table.nameTwice`, `table.swapped`, `table.nameUnknown`,
+ * `table.tooLong`
  */
 export function readNamedValues<N extends string>(
   table: string,
@@ -18,8 +19,7 @@ export function readNamedValues<N extends string>(
   const names = new Names(known);
   const values = new Map<N, Typed>();
   const seen = new Map<N, number>();
-  // Rows that hold nothing arrive as zeros from some hosts.
-  const rows = readRange(table, raw).filter(({ cells }) => cells.some(({ value }) => value !== 0 && !isBlank(value)));
+  const rows = readFilled(table, raw);
   for (const [i, { number, cells }] of rows.entries()) {
     const [nameCell = { value: null }, value = { value: null }, ...others] = cells;
     if (others.some((cell) => !isBlank(cell.value))) {

@@ -7,6 +7,19 @@ export interface RangeRow {
   cells: readonly Cell[];
 }
 
+/** As many rows are worked out within some seconds; a shop has fewer. */
+export const MOST_ROWS = 5_000;
+
+/**
+ * The rows of a range that hold more than blanks, and than the zeros that some hosts pass for them.
+ * @throws Fault `table.tooLong`
+ */
+export function readFilled(table: string, raw: unknown): RangeRow[] {
+  const rows = readRange(table, raw).filter(({ cells }) => cells.some(({ value }) => value !== 0 && !isBlank(value)));
+  if (rows.length > MOST_ROWS + 1) throw new Fault("table.tooLong", { table, rows: rows.length - 1, most: MOST_ROWS });
+  return rows;
+}
+
 /** The rows of a range that are not blank; a single cell is a range of one. */
 export function readRange(table: string, raw: unknown): RangeRow[] {
   const rows = Array.isArray(raw) ? (raw as unknown[]).map((row) => (Array.isArray(row) ? row : [row])) : [[raw]];

@@ -2,7 +2,7 @@ import type { Row, Table } from "../../core/drawer";
 import { Fault, isBlank, type Typed } from "../../core/length";
 import type { Cell } from "./cell";
 import { bareHeading, fold, Names, readHeading, type Heading } from "./heading";
-import { readRange, type RangeRow } from "./range";
+import { readFilled, type RangeRow } from "./range";
 
 /**
  * Reads a range with a header row. Columns stand in any order; blank rows are skipped; a numeric 0 is a blank, for
@@ -12,7 +12,7 @@ import { readRange, type RangeRow } from "./range";
  * @param unless a heading beside which they are not required
  * @param rowless whether a table may have a header row alone
  * @throws Fault `table.blank`, `table.noHeader`, `table.headingTwice`, `table.headingMisspelt`, `table.headingMissing`,
- * `table.headingUnit`, `table.noRows`
+ * `table.headingUnit`, `table.noRows`, `table.tooLong`
  */
 export function readTable<N extends string>(
   table: string,
@@ -21,9 +21,7 @@ export function readTable<N extends string>(
   required: readonly N[],
   { unless, rowless = false }: { unless?: N; rowless?: boolean } = {},
 ): Table<N> {
-  const [header, ...body] = readRange(table, raw).filter(({ cells }) =>
-    cells.some(({ value }) => value !== 0 && !isBlank(value)),
-  );
+  const [header, ...body] = readFilled(table, raw);
   if (!header) throw new Fault("table.blank", { table, required });
   const names = new Names(known);
   const headings = header.cells.map((cell) => readHeading(table, cell, names));

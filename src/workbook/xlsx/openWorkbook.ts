@@ -41,15 +41,18 @@ export function openWorkbook(bytes: Uint8Array): OpenWorkbook {
     tables: [],
     date1904: workbook.date1904,
   };
-  sheets.forEach((sheet, i) => sheet && addTables(source, book, i, sheet));
+  const tables = new Set<string>();
+  sheets.forEach((sheet, i) => sheet && addTables(source, book, i, sheet, tables));
   return { source, workbook, sheets, sharedStrings, book };
 }
 
-function addTables(source: Package, book: Book, index: number, sheet: SheetText): void {
+/** @param read the tables' parts that have been read: one that is pointed to more often is one table all the same */
+function addTables(source: Package, book: Book, index: number, sheet: SheetText, read: Set<string>): void {
   const filters: Area[] = book.sheets[index]!.filters;
   if (sheet.filter) filters.push(sheet.filter);
   for (const { type, target } of source.relationships(sheet.part)) {
-    if (type !== "table") continue;
+    if (type !== "table" || read.has(target)) continue;
+    read.add(target);
     const table = readTable(source.text(target), target);
     if (!table) continue;
     book.tables.push({ ...table, sheet: index });

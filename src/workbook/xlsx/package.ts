@@ -1,12 +1,14 @@
 import { FileFault } from "./fault";
 import { readRelationships, type Relationship } from "./relationships";
 import { decode, readXml } from "./xml";
+import { TextBudget } from "./text-budget";
 import { readArchive, unpack, type Archive, type Entry } from "./zip";
 
 /** A workbook's archive, its parts by name, each unpacked when it is asked for. */
 export class Package {
   private readonly entries: Map<string, Entry>;
   private readonly texts = new Map<string, string>();
+  private readonly budget = new TextBudget();
 
   private constructor(readonly archive: Archive) {
     this.entries = new Map(archive.entries.map((entry) => [entry.name.toLowerCase(), entry]));
@@ -29,7 +31,13 @@ export class Package {
 
   text(name: string): string {
     let text = this.texts.get(name);
-    if (text === undefined) this.texts.set(name, (text = decode(unpack(this.entry(name)), name)));
+    if (text === undefined) {
+      const entry = this.entry(name);
+      this.budget.ask(entry.size);
+      const bytes = unpack(entry);
+      this.budget.count(bytes);
+      this.texts.set(name, (text = decode(bytes, name)));
+    }
     return text;
   }
 

@@ -1,4 +1,4 @@
-import { parseArea, parseCell } from "../address";
+import { MAX_COLUMNS, MAX_ROWS, parseArea, parseCell } from "../address";
 import { FileFault, shown } from "./fault";
 import type { CellText, FormulaText, RowText, SheetText } from "./sheetText";
 import { TextCollector } from "./strings";
@@ -94,6 +94,7 @@ class SheetReader {
     const { rows } = this.sheet;
     const row = tag.attributes.r === undefined ? (rows.at(-1)?.row ?? -1) + 1 : Number(tag.attributes.r) - 1;
     if (!Number.isInteger(row) || row <= (rows.at(-1)?.row ?? -1)) throw this.disordered(`row ${tag.attributes.r}`);
+    if (row >= MAX_ROWS) throw this.beyond(`row ${row + 1}`);
     this.row = {
       start: tag.start,
       end: tag.end,
@@ -112,8 +113,11 @@ class SheetReader {
     const last = row.cells.at(-1)?.column ?? -1;
     const place = attributes.r === undefined ? { row: row.row, column: last + 1 } : parseCell(attributes.r);
     if (!place || place.row !== row.row || place.column <= last) throw this.disordered(`cell ${attributes.r}`);
+    if (place.column >= MAX_COLUMNS) throw this.beyond(`cell ${place.column + 1} of row ${row.row + 1}`);
+    // No copy of the place: objects begun as one are several times as large, and slower.
     this.cell = {
-      ...place,
+      row: place.row,
+      column: place.column,
       start: tag.start,
       end: tag.end,
       tagEnd: tag.end,
@@ -152,6 +156,10 @@ class SheetReader {
       cell.content = this.inline.finish();
       cell.inline = { start: this.inlineStart, end };
     } else this.inline.close(name);
+  }
+
+  private beyond(what: string): FileFault {
+    return new FileFault(`The file's part ${shown(this.sheet.part)} has its ${what} beyond what a sheet has.`);
   }
 
   private disordered(what: string): FileFault {

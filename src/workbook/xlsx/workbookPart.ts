@@ -44,6 +44,13 @@ export function readWorkbookPart(source: Package): WorkbookPart {
       named = undefined;
     },
   });
+  // Each would be read anew, a thousand times over if it is listed so often.
+  const listed = new Set<string>();
+  for (const { name, part } of result.sheets) {
+    if (listed.has(part))
+      throw new FileFault(`The workbook lists its sheet “${name}” and another as one and the same part.`);
+    listed.add(part);
+  }
   if (result.sheets.length === 0) throw new FileFault("The workbook has no sheets.");
   return result;
 }

@@ -19,13 +19,20 @@ export interface Handlers {
   text?(text: string): void;
 }
 
+/** Well beyond what the formats' schemas ask for, so that a small file cannot fill the memory by one element. */
+const MOST = { attributes: 256, depth: 256 };
+
 /**
  * Walks through an XML part and says where everything stands. Document types are refused,
- * and with them every entity of a file's own.
+ * and with them every entity of a file's own; so are elements beyond all measure.
  */
 export function readXml(text: string, part: string, handlers: Handlers): void {
   const parser = new SaxesParser();
   let tagStart = 0;
+  let attributes = 0;
+  let depth = 0;
+  const excess = (most: number, what: string): FileFault =>
+    new FileFault(`The file's part ${shown(part)} has more than ${most} ${what}, which no workbook needs.`);
   parser.on("error", (error) => {
     throw new FileFault(`The file's part ${shown(part)} is not well-formed: ${shown(error.message)}`);
   });
@@ -35,13 +42,25 @@ export function readXml(text: string, part: string, handlers: Handlers): void {
   parser.on("opentagstart", (tag) => {
     // The name has just been read, and the character after it; its bracket is the last one before that.
     tagStart = text.lastIndexOf("<", parser.position - 1 - tag.name.length);
+    attributes = 0;
+    if (++depth > MOST.depth) throw excess(MOST.depth, "elements inside one another");
+  });
+  parser.on("attribute", () => {
+    if (++attributes > MOST.attributes) throw excess(MOST.attributes, "attributes in one element");
   });
   parser.on("opentag", (tag) => {
     const [name, prefix] = split(tag.name);
-    const { isSelfClosing, attributes } = tag;
-    handlers.open?.({ name, prefix, attributes, start: tagStart, end: parser.position, selfClosing: isSelfClosing });
+    handlers.open?.({
+      name,
+      prefix,
+      attributes: tag.attributes,
+      start: tagStart,
+      end: parser.position,
+      selfClosing: tag.isSelfClosing,
+    });
   });
   parser.on("closetag", (tag) => {
+    depth--;
     const [name, prefix] = split(tag.name);
     const end = parser.position;
     handlers.close?.(name, prefix, tag.isSelfClosing ? end : text.lastIndexOf("<", end - 1), end);
