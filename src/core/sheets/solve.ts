@@ -20,7 +20,8 @@ import { flaws } from "./verify";
 export function solve(problem: Problem, effort: Effort, meter = new Meter()): Solution {
   const sizes = exact(problem);
   const pieces = problem.parts.reduce((sum, { quantity }) => sum + quantity, 0);
-  if (pieces === 0) return { problem, exact: sizes, sheets: [], least: leastOf(problem, sizes, 0, 0), proven: true, isShort: false };
+  if (pieces === 0)
+    return { problem, exact: sizes, sheets: [], least: leastOf(problem, sizes, 0, 0), proven: true, isShort: false };
   const reduced = reduce(problem, sizes);
   const { model } = reduced;
   meter.shrink(1 / (1 + pieces / HEAVY));
@@ -79,13 +80,7 @@ interface Answer {
 }
 
 /** Of a few pieces the best there is, which need not be tried for where a quick answer is as good. */
-function bestOfFew(
-  reduced: Reduced,
-  sizes: Exact,
-  effort: Effort,
-  least: number,
-  meter: Meter,
-): Answer | undefined {
+function bestOfFew(reduced: Reduced, sizes: Exact, effort: Effort, least: number, meter: Meter): Answer | undefined {
   const quick = search(reduced.model, "quick", least, meter);
   if (quick.waiting === 0 && quick.weight <= least) return answerOf(quick, reduced, sizes, effort);
   const draft = everything(reduced.model);

@@ -50,7 +50,13 @@ export const alternateTable = (header: readonly string[], raw: readonly unknown[
     const unit = units[0]!;
     tellUnit(unit);
     if (units.some((other) => other !== unit)) throw new Fault("alternates.unit");
-    const common = { openings, unit, times: alternates.length, stock: readStock(raw[2], unit), rates: ratesIfAny(raw[3]) };
+    const common = {
+      openings,
+      unit,
+      times: alternates.length,
+      stock: readStock(raw[2], unit),
+      rates: ratesIfAny(raw[3]),
+    };
     const outcomes = alternates.map((alternate) => outcomeOf(alternate, common));
     const rows = outcomes.map((outcome) => rowOf(outcome, outcomes, unit));
     return table(header, rows);

@@ -12,10 +12,7 @@ import { Simplex } from "./simplex";
  * used. Ignores kinds of which so few are wanted that no filling repeats.
  * @returns nothing where every size is limited, or some kind fits none of the others
  */
-export function columns(
-  model: Model,
-  options: { steps: number; stacks: boolean; meter: Meter },
-): Draft | undefined {
+export function columns(model: Model, options: { steps: number; stacks: boolean; meter: Meter }): Draft | undefined {
   const mix = new Mix(model);
   const draft = mix.possible ? mix.solve(options) : undefined;
   options.meter.take(mix.steps / SUMS);
