@@ -7,10 +7,10 @@ const depth = (fit: string | null, groove: unknown = 0.25, play?: unknown) =>
 
 describe("BOTTOMDEPTH(box_depth, end_thickness, groove_depth, play, bottom_fit, unit)", () => {
   test("grooved: D − 2t + 2g − play", () =>
-    expect([depth(null), depth("grooved"), depth("Grooved", 0.25, 0)]).toEqual([20.9375, 20.9375, 21]));
+    expect([depth(null), depth("grooved"), depth("Grooved", 0.25, "0")]).toEqual([20.9375, 20.9375, 21]));
 
   test("open back: D − t + g − play, flush with the back's outer face", () => {
-    expect([depth("open back"), depth("Open-Back", 0.25, 0)]).toEqual([21.4375, 21.5]);
+    expect([depth("open back"), depth("Open-Back", 0.25, "none")]).toEqual([21.4375, 21.5]);
     expect(BOTTOMDEPTH(450, 12, 6, null, "open back" as never, "mm" as never)).toBe(442.5);
   });
 

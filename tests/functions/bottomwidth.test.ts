@@ -5,7 +5,7 @@ import { expectValueError } from "../cell";
 describe("BOTTOMWIDTH(box_width, side_thickness, groove_depth, play, unit)", () => {
   test("is the inside width and both grooves, less the play", () => {
     expect(BOTTOMWIDTH(17, 0.5, 0.25)).toBe(16.4375);
-    expect(BOTTOMWIDTH(17, 0.5, 0.25, 0)).toBe(16.5);
+    expect(BOTTOMWIDTH(17, 0.5, 0.25, "none")).toBe(16.5);
     expect(BOTTOMWIDTH(386.6, 12, 6, null, "mm" as never)).toBe(373.1);
   });
 
@@ -14,7 +14,7 @@ describe("BOTTOMWIDTH(box_width, side_thickness, groove_depth, play, unit)", () 
       () => BOTTOMWIDTH(17, 0.5, 0.5),
       "groove_depth is 1/2 in. It must be less than the side is thick, 1/2 in.",
     );
-    expectValueError(() => BOTTOMWIDTH(17, 0.5, 0), "groove_depth is 0 in. It must be more than 0.");
+    expectValueError(() => BOTTOMWIDTH(17, 0.5, "0"), "groove_depth is 0 in. It must be more than 0.");
   });
 
   test("refuses so much play that the bottom would drop out of its grooves", () => {

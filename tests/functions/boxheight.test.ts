@@ -5,7 +5,7 @@ import { expectValueError } from "../cell";
 describe("BOXHEIGHT(space_height, space_below, space_above, step, unit)", () => {
   test("is the space less what stays free below and above", () => {
     expect(BOXHEIGHT("8 7/16")).toBe(7.6875);
-    expect(BOXHEIGHT(8, 0, 0)).toBe(8);
+    expect(BOXHEIGHT(8, "0", "none")).toBe(8);
     expect(BOXHEIGHT(170, null, null, null, "mm" as never)).toBe(152);
   });
 

@@ -21,9 +21,9 @@ describe("BOXWIDTH(opening_width, slide, unit)", () => {
     ]);
   });
 
-  test("takes a clearance per side as a length; 0 is zero", () => {
+  test("takes a clearance per side as a length; a zero is typed as text", () => {
     expect(BOXWIDTH(24, "7/16")).toBe(23.125);
-    expect(BOXWIDTH(24, 0)).toBe(24);
+    expect(BOXWIDTH(24, "0")).toBe(24);
     expect(BOXWIDTH(24, "12.7 mm")).toBe(23);
   });
 
@@ -47,7 +47,7 @@ describe("BOXWIDTH(opening_width, slide, unit)", () => {
 
   test("refuses what is no opening and no slide", () => {
     expectValueError(() => BOXWIDTH(-24), "opening_width is -24 in. It must be more than 0.");
-    expectValueError(() => BOXWIDTH(0), "opening_width is 0 in. It must be more than 0.");
+    expectValueError(() => BOXWIDTH("0"), "opening_width is 0 in. It must be more than 0.");
     expectValueError(() => BOXWIDTH(24, "-1/2"), "slide is -1/2 in. It must be 0 or more.");
     expectValueError(
       () => BOXWIDTH(24, "ball-bearing"),

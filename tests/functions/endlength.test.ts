@@ -24,7 +24,7 @@ describe("ENDLENGTH(box_width, side_thickness, joint, joint_depth, unit)", () =>
 
   test("a rabbet or dado needs a depth, of more than nothing and less than the side", () => {
     expectValueError(() => end("dado"), "joint_depth is blank. A dado needs the depth that it is cut into the side.");
-    expectValueError(() => end("rabbet", 0), "joint_depth is 0 in. It must be more than 0.");
+    expectValueError(() => end("rabbet", "0"), "joint_depth is 0 in. It must be more than 0.");
     expectValueError(
       () => end("rabbet", 0.5),
       "joint_depth is 1/2 in. A rabbet must be cut less deep than the side is thick, 1/2 in.",

@@ -7,11 +7,11 @@ const row = (standards?: unknown[][], table = one) => FIT(table, standards)[1]!;
 const verdict = (standards?: unknown[][]) => row(standards)[8];
 /** Opening, thickness and cut tolerance, and what the slide allows. */
 const tolerances = (o: unknown, t: unknown, c: unknown, low: unknown, high: unknown) => [
-  ["opening tolerance", o],
-  ["thickness tolerance", t],
-  ["cut tolerance", c],
-  ["slide tolerance low", low],
-  ["slide tolerance high", high],
+  ["opening tolerance", o === 0 ? "0" : o],
+  ["thickness tolerance", t === 0 ? "0" : t],
+  ["cut tolerance", c === 0 ? "0" : c],
+  ["slide tolerance low", low === 0 ? "0" : low],
+  ["slide tolerance high", high === 0 ? "0" : high],
 ];
 
 describe("FIT(openings, standards): the side space per side", () => {

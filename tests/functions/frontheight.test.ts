@@ -11,7 +11,7 @@ describe("FRONTHEIGHT(face_height, count, gap, top_reveal, bottom_reveal, unit)"
   });
 
   test("a negative reveal makes the fronts run past the face", () => {
-    expect(FRONTHEIGHT(10, 1, 0, "-1/2", "-1/4")).toBe(10.75);
+    expect(FRONTHEIGHT(10, 1, "none", "-1/2", "-1/4")).toBe(10.75);
   });
 
   test("refuses gaps that eat the face", () => {
@@ -27,7 +27,7 @@ describe("FRONTHEIGHT(face_height, count, gap, top_reveal, bottom_reveal, unit)"
 
   test.each([
     [10_000, "10000"],
-    [0, "0"],
+    ["0", `"0"`],
     [-1, "-1"],
     [2.5, "2.5"],
     ["2 1/2", '"2 1/2"'],

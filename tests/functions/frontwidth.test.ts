@@ -11,7 +11,7 @@ describe("FRONTWIDTH(face_width, columns, gap, left_reveal, right_reveal, unit)"
 
   test("refuses reveals and gaps that leave nothing", () => {
     expectValueError(
-      () => FRONTWIDTH(2, 2, 0, 1, 1),
+      () => FRONTWIDTH(2, 2, "0", 1, 1),
       "A face of 2 in has no room for 2 fronts: gaps of 0 in and a reveal of 1 in and a reveal of 1 in take it all.",
     );
     expectValueError(() => FRONTWIDTH(30, 101), "columns is 101. It must be a whole number from 1 to 100.");

@@ -8,12 +8,12 @@ const heights = (...args: unknown[]) =>
 describe("GRADUATED(face_height, count, rule, amount, gap, unit)", () => {
   test("arithmetic: each taller by a length, gaps and fronts filling the face", () => {
     expect(heights(28, 4, "arithmetic", "3/4", "1/8")).toEqual([5.78125, 6.53125, 7.28125, 8.03125]);
-    expect(heights(28, 4, "arithmetic", 0, 0)).toEqual([7, 7, 7, 7]);
+    expect(heights(28, 4, "arithmetic", "0", "none")).toEqual([7, 7, 7, 7]);
   });
 
   test("geometric: each taller by a factor", () => {
-    expect(heights(26.84, 4, "geometric", 1.2, 0)).toEqual([5, 6, 7.2, 8.64]);
-    expect(heights(26.84, 4, "Geometric", "6/5", 0)).toEqual([5, 6, 7.2, 8.64]);
+    expect(heights(26.84, 4, "geometric", 1.2, "0")).toEqual([5, 6, 7.2, 8.64]);
+    expect(heights(26.84, 4, "Geometric", "6/5", "none")).toEqual([5, 6, 7.2, 8.64]);
   });
 
   test("equal, the default, needs no amount", () => {

@@ -37,7 +37,7 @@ describe("GROOVEPASSES(groove_width, kerf, offset, depth, unit)", () => {
       () => GROOVEPASSES(20, 0.125, 0.25, 0.25),
       "A groove of 20 in with a kerf of 1/8 in takes 160 passes. At most 100 are allowed.",
     );
-    expectValueError(() => GROOVEPASSES(0.25, 0, 0.25, 0.25), "kerf is 0 in. It must be more than 0.");
+    expectValueError(() => GROOVEPASSES(0.25, "0", 0.25, 0.25), "kerf is 0 in. It must be more than 0.");
     expectValueError(() => GROOVEPASSES(0.25, 0.125, -0.25, 0.25), "offset is -1/4 in. It must be 0 or more.");
   });
 });

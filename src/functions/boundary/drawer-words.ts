@@ -1,5 +1,5 @@
 import type { BottomFit, CornerJoint, Progression } from "../../core/drawer";
-import { isEmpty, readLength, type Rational } from "../../core/length";
+import { Fault, isEmpty, readLength, type Rational } from "../../core/length";
 import { scalar, type Argument } from "./argument";
 import { readFactor } from "./number-argument";
 import { word } from "./word-argument";
@@ -15,6 +15,7 @@ export const bottomFit = (name: string): Argument<BottomFit> => word(name, ["gro
 export const graduationAmount = (name: string): Argument<Rational | undefined> =>
   scalar(name, (cell, unit, earlier) => {
     const rule = earlier[earlier.length - 1] as Progression;
+    if (rule === "arithmetic" && cell.value === 0) throw new Fault("zero.needed");
     if (isEmpty(cell.value) || rule === "equal") return undefined;
     return rule === "geometric" ? readFactor(cell, { least: 1, most: 10 }) : readLength(cell, unit, "not negative");
   });
