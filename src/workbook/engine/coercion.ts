@@ -1,3 +1,4 @@
+import { momentOf } from "./moments";
 import { CellError, fail, Unsupported, type Scalar } from "./values";
 
 /** A value as the number that arithmetic takes it for. */
@@ -36,38 +37,43 @@ export function numberText(value: number): string {
   return `${mantissa}E${exponent < 0 ? "-" : "+"}${String(Math.abs(exponent)).padStart(2, "0")}`;
 }
 
-/** Dates written with slashes or month names mean different days in different places, so they are not guessed. */
-function textToNumber(text: string): number | CellError {
-  const trimmed = text.trim();
-  const match = /^([+-]?)\$?((?:\d{1,3}(?:,\d{3})+|\d+)(?:\.\d*)?|\.\d+)([eE][+-]?\d+)?(\s*%)?$/.exec(trimmed);
-  if (match) {
-    const size = Number(match[2]!.replaceAll(",", "") + (match[3] ?? ""));
-    return (match[1] === "-" ? -size : size) / (match[4] ? 100 : 1);
-  }
-  const negative = /^\(([\d.,]+)\)$/.exec(trimmed);
-  if (negative) {
-    const size = textToNumber(negative[1]!);
-    return typeof size === "number" ? -size : size;
-  }
+/**
+ * A text that reads as a number wherever the program runs, or as none. What means another number in another country
+ * (dates with slashes or names of months, currencies, a comma for the point) is not guessed.
+ */
+export function textToNumber(text: string): number | CellError {
+  const trimmed = text.replace(/^ +| +$/g, "");
+  const number = plainNumber(trimmed) ?? fractionOf(trimmed);
+  if (number !== undefined) return Number.isFinite(number) ? number + 0 : fail("#VALUE!");
   const moment = momentOf(trimmed);
-  if (moment !== undefined) return moment;
-  if (/^\d{1,4}[/.-]\d{1,4}([/.-]\d{1,4})?\b|^\d{1,2}:\d{2}|^\d{1,2}[ -][A-Za-z]{3}|^\d+ \d+\/\d+$/.test(trimmed)) {
-    throw new Unsupported(`reads the text “${trimmed}” as a number, which depends on the country`);
-  }
-  return fail("#VALUE!");
+  if (moment !== undefined && text === trimmed) return moment;
+  // Spaces may stand around a number, not before a date.
+  if (moment !== undefined && text.startsWith(" ") && Number.isInteger(moment)) return fail("#VALUE!");
+  if (isNoNumberAnywhere(trimmed)) return fail("#VALUE!");
+  throw new Unsupported(`reads the text “${trimmed}” as a number, which depends on the country`);
 }
 
-/** A date with the year first, a time of day, or both: those that mean the same everywhere. */
-function momentOf(text: string): number | undefined {
-  const match = /^(?:(\d{4})-(\d{1,2})-(\d{1,2}))?(?:(?:^|\s+|T)(\d{1,2}):(\d{2})(?::(\d{2}(?:\.\d+)?))?)?$/.exec(text);
-  if (!match || text === "") return undefined;
-  const [year, month, day, hour = 0, minute = 0, second = 0] = match
-    .slice(1)
-    .map((part) => (part === undefined ? undefined : Number(part)));
-  if (minute > 59 || second >= 60 || hour > 23) return undefined;
-  const time = (hour * 3600 + minute * 60 + second) / 86_400;
-  if (year === undefined || month === undefined || day === undefined) return time;
-  const date = new Date(Date.UTC(year, month - 1, day));
-  const exists = date.getUTCMonth() === month - 1 && date.getUTCDate() === day && year >= 1900;
-  return exists ? date.getTime() / 86_400_000 + 25_569 + time : undefined;
+function plainNumber(text: string): number | undefined {
+  const match = /^(\()?([+-]?)((?:\d{1,3}(?:,\d{3})+|\d+)(?:\.\d*)?|\.\d+)([eE][+-]?\d+)?( *%)?(\))?$/.exec(text);
+  if (!match || (match[1] ? !match[6] || match[2] : match[6])) return undefined;
+  const size = Number(match[3]!.replaceAll(",", "") + (match[4] ?? ""));
+  return (match[1] || match[2] === "-" ? -size : size) / (match[5] ? 100 : 1);
+}
+
+function fractionOf(text: string): number | undefined {
+  const match = /^([+-]?)(\d+) (\d{1,3})\/(\d{1,3})$/.exec(text);
+  if (!match || Number(match[4]) === 0) return undefined;
+  const size = Number(match[2]) + Number(match[3]) / Number(match[4]);
+  return match[1] === "-" ? -size : size;
+}
+
+const MONTHS =
+  "jan(uary)?|feb(ruary)?|mar(ch)?|apr(il)?|may|june?|july?|aug(ust)?|sept?(ember)?|oct(ober)?|nov(ember)?|dec(ember)?";
+const WORDS_IN_NUMBERS = new RegExp(`^(${MONTHS}|e|a|p|am|pm)$`, "i");
+
+/** No digit, a word that stands in no number, or a mark that does not. */
+function isNoNumberAnywhere(text: string): boolean {
+  if (!/\p{Nd}/u.test(text)) return true;
+  if (/[^\p{Nd}\p{L}\p{Sc} .,:/()%+'’-]/u.test(text) || /[+-]{2}/.test(text)) return true;
+  return (text.match(/\p{L}+/gu) ?? []).some((word) => !WORDS_IN_NUMBERS.test(word));
 }

@@ -20,4 +20,8 @@ export interface Ordinary {
 export interface Library {
   special(name: string): Special | undefined;
   ordinary(name: string): Ordinary | undefined;
+  /** How many arguments a function takes, where that is known. */
+  argumentCounts(name: string): [least: number, most: number] | undefined;
+  /** A function that exists and is not worked out, for nothing shows that it would come out right. */
+  isUnproven(name: string): boolean;
 }

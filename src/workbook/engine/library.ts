@@ -1,39 +1,73 @@
 import type { Library, Ordinary, Special } from "./evaluator";
 import { CUSTOM_PREFIX } from "../formula/typed-name";
 import { aggregates } from "./functions/aggregates";
+import { arithmetic } from "./functions/arithmetic";
+import { arrays } from "./functions/arrays";
+import { cutting } from "./functions/cutting";
+import { statistics } from "./functions/statistics";
+import { strings } from "./functions/strings";
 import { branching } from "./functions/branching";
 import { conditional } from "./functions/conditional";
 import { conversion } from "./functions/convert";
 import { customFunction, type CustomFunction, type Dimensions } from "./functions/custom";
+import { database } from "./functions/database";
+import { finance } from "./functions/finance";
+import { integers } from "./functions/integers";
+import { workdays } from "./functions/workdays";
+import { yearParts } from "./functions/yearParts";
 import { dates } from "./functions/dates";
 import { lambdas } from "./functions/lambdas";
 import { lookup } from "./functions/lookup";
 import { ranges } from "./functions/ranges";
 import { ordering } from "./functions/ordering";
 import { rank } from "./functions/rank";
+import { regression } from "./functions/regression";
+import { roman } from "./functions/roman";
+import { written } from "./functions/written";
+import { rounding } from "./functions/rounding";
 import { scalars } from "./functions/scalars";
 import { splitting } from "./functions/splitting";
 import { subtotal } from "./functions/subtotal";
 import { texts } from "./functions/texts";
-import { univerFunction } from "./univer/library";
+import { PROVEN_FUNCTIONS } from "./proven";
+import { argumentCounts, univerFunction } from "./univer/library";
 
 const specials: Record<string, Special> = { ...branching, ...lambdas, ...ranges };
 const ordinaries: Record<string, Ordinary> = {
   ...aggregates,
+  ...arithmetic,
   ...conditional,
   ...conversion,
   ...dates,
+  ...yearParts,
+  ...workdays,
+  ...integers,
+  ...finance,
+  ...database,
   ...lookup,
   ...scalars,
   ...ordering,
   ...rank,
+  ...regression,
+  ...roman,
+  ...written,
+  ...rounding,
   ...splitting,
+  ...strings,
+  ...statistics,
+  ...cutting,
+  ...arrays,
   ...subtotal,
   ...texts,
 };
 
 /** The names that formulas are read with are all in capitals. */
 export const CUSTOM_CAPITALS = CUSTOM_PREFIX.toUpperCase();
+
+/** Ours first, for they replace the library's where that gives other values than the spreadsheet program. */
+function native(name: string): Ordinary | undefined {
+  return Object.hasOwn(ordinaries, name) ? ordinaries[name] : univerFunction(name);
+}
 
 /** Our own functions first, then ours that replace the library's, then the library's. */
 export function createLibrary(
@@ -48,7 +82,9 @@ export function createLibrary(
     ]),
   );
   return {
-    special: (name) => (Object.hasOwn(specials, name) ? specials[name] : undefined),
-    ordinary: (name) => custom.get(name) ?? (Object.hasOwn(ordinaries, name) ? ordinaries[name] : univerFunction(name)),
+    special: (name) => (PROVEN_FUNCTIONS.has(name) && Object.hasOwn(specials, name) ? specials[name] : undefined),
+    ordinary: (name) => custom.get(name) ?? (PROVEN_FUNCTIONS.has(name) ? native(name) : undefined),
+    argumentCounts,
+    isUnproven: (name) => !PROVEN_FUNCTIONS.has(name) && (Object.hasOwn(specials, name) || native(name) !== undefined),
   };
 }

@@ -54,7 +54,7 @@ export class Preparation {
       const node = readOnce(text);
       this.search(node, sheet, found);
       if (found.external) throw new Unsupported(`refers to another workbook, ${found.external}`);
-      if (found.missing.size > 0) throw unknown([...found.missing]);
+      if (found.missing.size > 0) throw unknown([...found.missing], this.known.library);
       return { node, custom: found.custom };
     } catch (error) {
       if (error instanceof Unsupported) return { obstacle: error, custom: found.custom };
@@ -84,6 +84,7 @@ export class Preparation {
         bound = [...bound, ...boundNames(node)];
         const known = enter(node.name) || bound.includes(node.name.toLowerCase()) || this.calls(node.name);
         if (!known) found.missing.add(node.name);
+        else if (!bound.includes(node.name.toLowerCase())) this.requireCount(node, sheet);
       }
       if (node.kind === "name" && !bound.includes(node.name.toLowerCase())) {
         if (/^_xl/i.test(node.name)) found.missing.add(node.name);
@@ -91,6 +92,13 @@ export class Preparation {
       }
       for (const child of [...children(node)].reverse()) open.push({ node: child, bound });
     }
+  }
+
+  private requireCount({ name, args }: Extract<Node, { kind: "call" }>, sheet: number): void {
+    const count = args.length;
+    if (this.known.name(name, sheet)) return;
+    const [least, most] = this.known.library.argumentCounts(name) ?? [0, Infinity];
+    if (count < least || count > most) throw new Unsupported(`calls ${name} with ${count} arguments`, [name]);
   }
 
   private calls(name: string): boolean {
@@ -112,7 +120,12 @@ function boundNames(node: Extract<Node, { kind: "call" }>): string[] {
   return names.slice(0, -1).flatMap((arg) => (arg.kind === "name" ? [arg.name.toLowerCase()] : []));
 }
 
-function unknown(names: string[]): Unsupported {
-  const shown = names.map(typedName);
-  return new Unsupported(`calls ${shown.join(", ")}, which is not known here`, shown);
+function unknown(names: string[], library: Library): Unsupported {
+  const unproven = names.filter((name) => library.isUnproven(name));
+  const shown = names.filter((name) => !unproven.includes(name)).map(typedName);
+  const reason =
+    shown.length > 0 ? `${shown.join(", ")}, which is not known here` : `${unproven.join(", ")}, ${UNPROVEN}`;
+  return new Unsupported(`calls ${reason}`, [...shown, ...unproven]);
 }
+
+const UNPROVEN = "which is not proven to come out here as in the spreadsheet program";

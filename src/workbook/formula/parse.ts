@@ -150,7 +150,7 @@ function constantOrName(scanner: Scanner): Node {
 
 /** Newer functions and the names inside LAMBDA and LET are stored with prefixes that nobody types. */
 function plainName(name: string): string {
-  return name.replace(/^(?:_xlfn\.)?(?:_xlws\.)?(?:_xlpm\.)?/i, "");
+  return name.replace(/^(?:_xlfn\.)?(?:_xlws\.)?(?:_xlpm\.|_xlop\.)?/i, "");
 }
 
 function callArguments(scanner: Scanner): Node[] {

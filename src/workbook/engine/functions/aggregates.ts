@@ -77,11 +77,27 @@ export const aggregates: Record<string, Ordinary> = {
   },
 };
 
+/** AVERAGEA and its like: texts count as 0, truth values as 1 and 0; what is typed in must be a number. */
+export function overAll(of: (numbers: number[]) => Scalar): Ordinary {
+  return over((args, evaluator) => {
+    const numbers: number[] = [];
+    let error: CellError | undefined;
+    eachItem(args, evaluator, (value, typed) => {
+      if (value === null && !typed) return;
+      const number =
+        typed || value instanceof CellError ? toNumber(value) : typeof value === "string" ? 0 : Number(value);
+      if (number instanceof CellError) error ??= number;
+      else numbers.push(number);
+    });
+    return error ?? of(numbers);
+  });
+}
+
 function over(call: Ordinary["call"]): Ordinary {
   return { signature: "R", call };
 }
 
-function overNumbers(of: (numbers: number[]) => Scalar): Ordinary {
+export function overNumbers(of: (numbers: number[]) => Scalar): Ordinary {
   return over((args, evaluator) => {
     const numbers = numbersOf(args, evaluator);
     return numbers instanceof CellError ? numbers : of(numbers);
@@ -93,7 +109,7 @@ function truths(of: (values: boolean[]) => boolean): Ordinary {
     const values: boolean[] = [];
     let error: CellError | undefined;
     eachItem(args, evaluator, (value, typed) => {
-      if (value === null || (typeof value === "string" && !typed)) return;
+      if (value === null || value === "" || (typeof value === "string" && !typed)) return;
       const truth = toBoolean(value);
       if (truth instanceof CellError) error ??= truth;
       else values.push(truth);
@@ -104,7 +120,7 @@ function truths(of: (values: boolean[]) => boolean): Ordinary {
 }
 
 /** The numbers that a sum takes, or the first error among its arguments. */
-function numbersOf(args: Value[], evaluator: Evaluator): number[] | CellError {
+export function numbersOf(args: Value[], evaluator: Evaluator): number[] | CellError {
   const numbers: number[] = [];
   let error: CellError | undefined;
   eachItem(args, evaluator, (value, typed) => {
@@ -131,7 +147,7 @@ function eachItem(args: Value[], evaluator: Evaluator, visit: (value: Scalar, ty
   }
 }
 
-function sum(numbers: number[]): number {
+export function sum(numbers: number[]): number {
   let total = 0;
   for (const number of numbers) total += number;
   return total;

@@ -101,7 +101,19 @@ function replaceErrors(
   if (!isMatrix(value)) return value instanceof CellError && replaces(value) ? instead() : value;
   const faulty = value.some((row) => row.some((item) => item instanceof CellError && replaces(item)));
   if (!faulty) return value;
-  return broadcast([value, evaluator.contents(instead())], ([item, other]) =>
-    item instanceof CellError && replaces(item) ? other! : item!,
+  const others = spread(evaluator.contents(instead()), value.length, value[0]!.length);
+  return broadcast([value, others], ([item, other]) => (item instanceof CellError && replaces(item) ? other! : item!));
+}
+
+/** As many rows and columns at least, where it has more than one; what is missing is #N/A. */
+function spread(value: Scalar | Matrix, rows: number, columns: number): Scalar | Matrix {
+  if (!isMatrix(value)) return value;
+  const height = value.length === 1 ? 1 : Math.max(rows, value.length);
+  const width = value[0]!.length === 1 ? 1 : Math.max(columns, value[0]!.length);
+  return Array.from({ length: height }, (_, row) =>
+    Array.from({ length: width }, (_, column) => {
+      const item = value[row]?.[column];
+      return item === undefined ? fail("#N/A") : item;
+    }),
   );
 }

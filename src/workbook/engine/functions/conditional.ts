@@ -9,8 +9,8 @@ const PAIRS = "RV".repeat(127);
 
 /** Sums and counts of the cells that meet a condition. Their ranges must be ranges. */
 export const conditional: Record<string, Ordinary> = {
-  COUNTIF: { signature: "RV", call: (args, evaluator) => count(chosen(evaluator, undefined, args)) },
-  COUNTIFS: { signature: PAIRS, call: (args, evaluator) => count(chosen(evaluator, undefined, args)) },
+  COUNTIF: { signature: "RV", call: (args, evaluator) => count(args, evaluator) },
+  COUNTIFS: { signature: PAIRS, call: (args, evaluator) => count(args, evaluator) },
   SUMIF: { signature: "RVR", call: (args, evaluator) => total(oneCondition(evaluator, args)) },
   AVERAGEIF: { signature: "RVR", call: (args, evaluator) => mean(oneCondition(evaluator, args)) },
   SUMIFS: several(total),
@@ -43,8 +43,33 @@ function oneCondition(evaluator: Evaluator, [tested, wanted, summed]: Value[]): 
   return chosen(evaluator, resized, [tested, wanted]);
 }
 
-/** The values of `from` (of the first tested range, where it is undefined) in whose places all conditions hold. */
+/** The values of `from` in whose places all conditions hold. */
 function chosen(evaluator: Evaluator, from: Value, pairs: Value[]): Chosen {
+  const tests = testsOf(evaluator, pairs);
+  if (tests instanceof CellError) return tests;
+  if (!(from instanceof Reference)) return fail("#VALUE!");
+  const area = from.areas[0]!;
+  if (tests.some((test) => !sameShape(test.area, area))) return fail("#VALUE!");
+  const result: Scalar[] = [];
+  const matrix = evaluator.cells.matrix(area);
+  eachHit(tests, (row, column) => result.push(matrix[row]?.[column] ?? null));
+  return result;
+}
+
+/** Whole columns end where the workbook does; the blanks beyond are counted too where they meet the conditions. */
+function count(pairs: Value[], evaluator: Evaluator): Scalar {
+  const tests = testsOf(evaluator, pairs);
+  if (tests instanceof CellError) return tests;
+  const { area } = tests[0]!;
+  if (tests.some((test) => !sameShape(test.area, area))) return fail("#VALUE!");
+  let hits = 0;
+  eachHit(tests, () => hits++);
+  if (!tests.every(({ holds }) => holds(null))) return hits;
+  const [rows, columns] = extent(tests);
+  return hits + (area.bottom - area.top + 1) * (area.right - area.left + 1) - rows * columns;
+}
+
+function testsOf(evaluator: Evaluator, pairs: Value[]): Test[] | CellError {
   const tests: Test[] = [];
   for (let i = 0; i + 1 < pairs.length; i += 2) {
     const range = pairs[i];
@@ -53,20 +78,22 @@ function chosen(evaluator: Evaluator, from: Value, pairs: Value[]): Chosen {
     const area = range.areas[0]!;
     tests.push({ area, matrix: evaluator.cells.matrix(area), holds: criterion(isScalar(wanted) ? wanted : null) });
   }
-  if (from !== undefined && !(from instanceof Reference)) return fail("#VALUE!");
-  const area = from?.areas[0] ?? tests[0]!.area;
-  if (tests.some((test) => !sameShape(test.area, area))) return fail("#VALUE!");
-  const result: Scalar[] = [];
-  const matrix = from ? evaluator.cells.matrix(area) : tests[0]!.matrix;
-  const rows = Math.max(...tests.map((test) => test.matrix.length));
-  const columns = Math.max(...tests.map((test) => test.matrix[0]!.length));
+  return tests;
+}
+
+function eachHit(tests: Test[], visit: (row: number, column: number) => void): void {
+  const [rows, columns] = extent(tests);
   spend(2 * rows * columns * tests.length);
   for (let row = 0; row < rows; row++) {
-    for (let column = 0; column < columns; column++) {
-      if (allHold(tests, row, column)) result.push(matrix[row]?.[column] ?? null);
-    }
+    for (let column = 0; column < columns; column++) if (allHold(tests, row, column)) visit(row, column);
   }
-  return result;
+}
+
+function extent(tests: Test[]): [rows: number, columns: number] {
+  return [
+    Math.max(...tests.map((test) => test.matrix.length)),
+    Math.max(...tests.map((test) => test.matrix[0]!.length)),
+  ];
 }
 
 interface Test {
@@ -82,10 +109,6 @@ function allHold(tests: readonly Test[], row: number, column: number): boolean {
 
 function sameShape(a: SheetArea, b: SheetArea): boolean {
   return a.bottom - a.top === b.bottom - b.top && a.right - a.left === b.right - b.left;
-}
-
-function count(values: Chosen): Scalar {
-  return values instanceof CellError ? values : values.length;
 }
 
 function total(values: Chosen): Scalar {

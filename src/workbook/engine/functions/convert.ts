@@ -1,8 +1,10 @@
-import { toNumber } from "../coercion";
+import { toText } from "../coercion";
 import type { Ordinary } from "../evaluator";
 import { finite } from "../operators";
-import { univerFunction } from "../univer/library";
-import { CellError, isScalar } from "../values";
+import { CellError, fail, Unsupported } from "../values";
+import { tidy } from "./digits";
+import { scalarOf, strictNumber } from "./reading";
+import { unitOf } from "./units";
 
 /** Each scale's degrees as kelvins: so many times the degree, plus so much. */
 const SCALES: Record<string, [factor: number, offset: number]> = {
@@ -16,17 +18,29 @@ const SCALES: Record<string, [factor: number, offset: number]> = {
   Reau: [1.25, 273.15],
 };
 
-/** The library rounds temperatures to two places; the rest of its conversions are used. */
+/** A number of one unit in another; of units that measure different things #N/A. */
 export const conversion: Record<string, Ordinary> = {
   CONVERT: {
     signature: "V",
-    call(args, evaluator, scope) {
-      const from = SCALES[String(args[1])];
-      const to = SCALES[String(args[2])];
-      if (!from || !to) return univerFunction("CONVERT")!.call(args, evaluator, scope);
-      const degrees = toNumber(isScalar(args[0]) ? args[0] : null);
-      if (degrees instanceof CellError) return degrees;
-      return finite(Number(((degrees * from[0] + from[1] - to[1]) / to[0]).toPrecision(15)));
+    call(args) {
+      const value = strictNumber(args[0]);
+      if (value instanceof CellError) return value;
+      const [from, to] = [args[1], args[2]].map((arg) => toText(scalarOf(arg)));
+      if (from instanceof CellError) return from;
+      if (to instanceof CellError) return to;
+      const [first, second] = [scale(from!), scale(to!)];
+      if (first && second) return finite(tidy((value * first[0] + first[1] - second[1]) / second[0]));
+      const [unit, other] = [unitOf(from!), unitOf(to!)];
+      if (!unit || !other || unit.kind !== other.kind) return fail("#N/A");
+      return finite(value * (unit.size / other.size));
     },
   },
 };
+
+/** Degrees take no prefix but kelvins do, which multiplies them. */
+function scale(name: string): [factor: number, offset: number] | undefined {
+  if (Object.hasOwn(SCALES, name)) return SCALES[name];
+  if (name === "MK" || name === "Mkel") return [1e6, 0];
+  if (/^(\w|da)(K|kel)$/.test(name)) throw new Unsupported(`converts ${name}, which is not proven here`);
+  return undefined;
+}

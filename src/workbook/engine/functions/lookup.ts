@@ -1,7 +1,8 @@
 import { toBoolean, toNumber } from "../coercion";
+import type { ErrorCode } from "../../formula/errorCodes";
 import type { Evaluator, Ordinary } from "../evaluator";
 import { compare } from "../operators";
-import { CellError, fail, isScalar, Reference, type Scalar, type Scope, type SheetArea, type Value } from "../values";
+import { CellError, fail, isScalar, Reference, Unsupported, type Scalar, type Scope, type SheetArea, type Value } from "../values";
 import { spend } from "../budget";
 import { Wildcard } from "../wildcards";
 
@@ -14,7 +15,7 @@ export const lookup: Record<string, Ordinary> = {
       if (kind instanceof CellError) return kind;
       const found = find(
         scalar(args[0]),
-        line(evaluator, args[1]),
+        line(evaluator, args[1], "#N/A"),
         kind === 0 ? "exact" : kind > 0 ? "sorted" : "falling",
       );
       return found instanceof CellError ? found : found + 1;
@@ -32,15 +33,33 @@ export const lookup: Record<string, Ordinary> = {
   VLOOKUP: { signature: "VRVV", call: (args, evaluator, scope) => inTable(args, evaluator, scope, true) },
   HLOOKUP: { signature: "VRVV", call: (args, evaluator, scope) => inTable(args, evaluator, scope, false) },
 
+  /** The last that is not beyond, in the longer side of a table where no results are given. */
+  LOOKUP: {
+    signature: "VAA",
+    call(args, evaluator) {
+      if (args[1] instanceof CellError) return args[1];
+      const table = evaluator.matrix(args[1]);
+      const across = table[0]!.length > table.length;
+      const keys = args[2] === undefined ? (across ? table[0]! : firstColumn(table)) : line(evaluator, args[1], "#N/A");
+      const found = find(scalar(args[0]), keys, "sorted");
+      if (found instanceof CellError) return found;
+      if (args[2] === undefined) return across ? table.at(-1)![found]! : table[found]!.at(-1)!;
+      const results = line(evaluator, args[2], "#N/A");
+      return results instanceof CellError
+        ? results
+        : (results[found] ?? (found < results.length ? null : fail("#N/A")));
+    },
+  },
+
   XLOOKUP: {
     signature: "VAARVV",
     call(args, evaluator) {
       const keys = evaluator.matrix(args[1]);
       const found = modern(scalar(args[0]), line(evaluator, args[1]), scalar(args[4]), scalar(args[5]));
-      if (found instanceof CellError) return found.code === "#N/A" && args[3] !== undefined ? args[3] : found;
       const results = evaluator.matrix(args[2]);
       const upright = keys[0]!.length === 1 && keys.length === results.length;
-      if (!upright && results[0]!.length !== keys[0]!.length) return fail("#VALUE!");
+      if (!upright && (keys.length !== 1 || results[0]!.length !== keys[0]!.length)) return fail("#VALUE!");
+      if (found instanceof CellError) return found.code === "#N/A" && args[3] !== undefined ? args[3] : found;
       if (args[2] instanceof Reference) return lineOf(args[2].areas[0]!, found, upright);
       return upright ? [results[found]!] : results.map((row) => [row[found]!]);
     },
@@ -61,11 +80,11 @@ function scalar(value: Value): Scalar {
 }
 
 /** The single row or column that is searched. */
-function line(evaluator: Evaluator, value: Value): Scalar[] | CellError {
+function line(evaluator: Evaluator, value: Value, otherwise: ErrorCode = "#VALUE!"): Scalar[] | CellError {
   if (value instanceof CellError) return value;
   const matrix = evaluator.matrix(value);
   if (matrix.length === 1) return matrix[0]!;
-  return matrix[0]!.length === 1 ? firstColumn(matrix) : fail("#N/A");
+  return matrix[0]!.length === 1 ? firstColumn(matrix) : fail(otherwise);
 }
 
 function find(wanted: Scalar, values: Scalar[] | CellError, way: Way): number | CellError {
@@ -96,11 +115,14 @@ function counted(values: Scalar[], found: number): number {
   return found;
 }
 
-/** Searches by halves, as a sorted list is searched; what is of another kind than the wanted value is passed over. */
+/**
+ * The last value that is not beyond the wanted one, as a search by halves finds it; values of another kind are passed
+ * over. Where the list is not in order, what the halves happen on is anybody's guess, but for a value beyond them all.
+ */
 function nearest(wanted: Scalar, values: Scalar[], way: Way): number {
   const sign = way === "sorted" ? 1 : -1;
   spend(values.length);
-  const usable = values.flatMap((value, i) => (value !== null && typeof value === typeof wanted ? [i] : []));
+  const usable = usableOf(wanted, values);
   let low = 0;
   let high = usable.length;
   while (low < high) {
@@ -108,34 +130,73 @@ function nearest(wanted: Scalar, values: Scalar[], way: Way): number {
     if (compare(values[usable[middle]!]!, wanted) * sign <= 0) low = middle + 1;
     else high = middle;
   }
+  if (low < usable.length || usable.some((at) => compare(values[at]!, wanted) * sign > 0)) {
+    requireOrder(
+      usable.map((at) => values[at]!),
+      sign,
+    );
+  }
   return low === 0 ? -1 : usable[low - 1]!;
 }
 
-/** XMATCH and XLOOKUP: 0 exact, -1 or the next smaller, 1 or the next larger, 2 wildcards; from either end. */
+function usableOf(wanted: Scalar, values: Scalar[]): number[] {
+  return values.flatMap((value, i) => (value !== null && typeof value === typeof wanted ? [i] : []));
+}
+
+function requireOrder(values: readonly Scalar[], sign: number): void {
+  for (let i = 1; i < values.length; i++) {
+    if (compare(values[i - 1]!, values[i]!) * sign > 0) {
+      throw new Unsupported("searches by halves in a list that is not in order");
+    }
+  }
+}
+
+/** XMATCH and XLOOKUP: 0 exact, -1 or the next smaller, 1 or the next larger, 2 wildcards; from either end or by halves. */
 function modern(wanted: Scalar, values: Scalar[] | CellError, mode: Scalar, order: Scalar): number | CellError {
+  const kind = toNumber(mode);
+  const direction = toNumber(order ?? 1);
   if (wanted instanceof CellError) return wanted;
   if (values instanceof CellError) return values;
-  const kind = toNumber(mode);
-  const direction = toNumber(order);
   if (kind instanceof CellError) return kind;
+  if (direction instanceof CellError) return direction;
+  if (![-1, 0, 1, 2].includes(kind) || ![-2, -1, 1, 2].includes(direction)) return fail("#VALUE!");
+  if (Math.abs(direction) === 2) return kind === 2 ? fail("#VALUE!") : byHalves(wanted, values, kind, direction / 2);
   const backward = direction === -1;
   if (backward) spend(values.length);
   const list = backward ? [...values].reverse() : values;
   let found =
     kind === 2 ? exact(wanted, list, true) : wanted === null ? list.indexOf(null) : exact(wanted, list, false);
-  if (found < 0 && (kind === -1 || kind === 1)) found = neighbour(wanted, list, kind);
+  if (found < 0 && (kind === -1 || kind === 1)) found = neighbor(wanted ?? 0, list, kind);
   if (found < 0) return fail("#N/A");
   return backward ? values.length - 1 - found : found;
 }
 
-function neighbour(wanted: Scalar, values: Scalar[], kind: number): number {
+/** The nearest on one side, whatever kind it is of: numbers come before texts, texts before truth values. */
+function neighbor(wanted: Scalar, values: Scalar[], kind: number): number {
   let best = -1;
   spend(values.length);
   values.forEach((value, i) => {
-    if (value === null || typeof value !== typeof wanted || compare(value, wanted) * kind < 0) return;
+    if (value === null || value instanceof CellError || compare(value, wanted) * kind < 0) return;
     if (best < 0 || compare(value, values[best]!) * kind < 0) best = i;
   });
   return best;
+}
+
+/** A falling list is gone through from its end, as a rising one. Of equal values the first on that way is found. */
+function byHalves(wanted: Scalar, values: Scalar[], kind: number, sign: number): number | CellError {
+  const usable = values.flatMap((value, i) => (value === null ? [] : [i]));
+  if (wanted === null || values.some((value) => value instanceof CellError)) {
+    throw new Unsupported("searches by halves for a blank or among errors");
+  }
+  if (sign < 0) usable.reverse();
+  requireOrder(
+    usable.map((at) => values[at]!),
+    1,
+  );
+  const from = usable.findIndex((at) => compare(values[at]!, wanted) >= 0);
+  const next = from < 0 ? usable.length : from;
+  if (next < usable.length && compare(values[usable[next]!]!, wanted) === 0) return usable[next]!;
+  return (kind === 0 ? undefined : usable[kind < 0 ? next - 1 : next]) ?? fail("#N/A");
 }
 
 function inTable(args: Value[], evaluator: Evaluator, _scope: Scope, upright: boolean): Value {
@@ -143,6 +204,8 @@ function inTable(args: Value[], evaluator: Evaluator, _scope: Scope, upright: bo
   const sorted = args[3] === undefined ? true : toBoolean(scalar(args[3]));
   if (at instanceof CellError) return at;
   if (sorted instanceof CellError) return sorted;
+  if (args[1] instanceof CellError) return args[1];
+  if (typeof args[1] === "string") return fail("#VALUE!");
   const table = args[1] instanceof Reference ? evaluator.cells.matrix(args[1].areas[0]!) : evaluator.matrix(args[1]);
   const keys = upright ? firstColumn(table) : table[0]!;
   const found = find(scalar(args[0]), keys, sorted ? "sorted" : "exact");

@@ -56,7 +56,11 @@ export const ranges: Record<string, Special> = {
       const numbers = args.slice(1).map((arg) => (arg.kind === "missing" ? undefined : whole(evaluator, arg, scope)));
       const error = numbers.find((value) => value instanceof CellError);
       if (error) return error;
-      const [down = 0, across = 0, height, width] = numbers as (number | undefined)[];
+      const [down = 0, across = 0] = numbers as (number | undefined)[];
+      // A size that is cut to nothing is still one cell.
+      const [height, width] = [2, 3].map((i) =>
+        numbers[i] === 0 && !isZero(evaluator, args[i + 1]!, scope) ? 1 : numbers[i],
+      ) as (number | undefined)[];
       const rows = span(area!.top + down, height ?? area!.bottom - area!.top + 1);
       const columns = span(area!.left + across, width ?? area!.right - area!.left + 1);
       if (!rows || !columns) return fail("#REF!");
@@ -69,12 +73,18 @@ export const ranges: Record<string, Special> = {
     if (args[1] && toBoolean(evaluator.scalar(args[1], scope)) === false) {
       throw new Unsupported("uses INDIRECT with R1C1 addresses");
     }
-    const node = evaluator.cells.parse(text);
+    const node = evaluator.cells.parse(withoutLeadingZeros(text));
     if (!node || !["reference", "name", "table"].includes(node.kind)) return fail("#REF!");
     const value = evaluator.evaluate(node, { ...scope, rowShift: 0, columnShift: 0, variables: undefined });
     return value instanceof Reference ? value : fail("#REF!");
   },
 };
+
+/** `A01` and `05:05` are addresses in a text, though not in a formula. */
+function withoutLeadingZeros(text: string): string {
+  const at = text.lastIndexOf("!") + 1;
+  return text.slice(0, at) + text.slice(at).replace(/(^|[$:]|(?<![\p{L}\p{N}_.])\$?[a-z]{1,3}\$?)0+(?=\d)/giu, "$1");
+}
 
 function positions(evaluator: Evaluator, args: Node[], scope: Scope, of: "row" | "column"): Value {
   const value = args[0] ? evaluator.evaluate(args[0], scope) : Reference.single(scope.sheet, here(scope));
@@ -85,6 +95,10 @@ function positions(evaluator: Evaluator, args: Node[], scope: Scope, of: "row" |
   make(last - first + 1);
   const numbers = Array.from({ length: last - first + 1 }, (_, i) => first + i + 1);
   return of === "row" ? numbers.map((number) => [number]) : [numbers];
+}
+
+function isZero(evaluator: Evaluator, node: Node, scope: Scope): boolean {
+  return toNumber(evaluator.scalar(node, scope)) === 0;
 }
 
 function here(scope: Scope): Area {

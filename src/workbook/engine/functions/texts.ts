@@ -4,7 +4,6 @@ import { univerFunction } from "../univer/library";
 import { CellError, fail, isScalar, type Scalar, type Value } from "../values";
 import { LONGEST_TEXT, spend } from "../budget";
 import { Wildcard } from "../wildcards";
-import { from1900 } from "./dates";
 
 /** Functions that put the texts of ranges together. */
 export const texts: Record<string, Ordinary> = {
@@ -42,7 +41,7 @@ export const texts: Record<string, Ordinary> = {
       const pattern = toText(isScalar(format) ? format : null);
       if (pattern instanceof CellError || pattern === "") return pattern;
       if (typeof value === "boolean") return toText(value);
-      const number = typeof value === "number" ? from1900(value, evaluator.cells.date1904) : value;
+      const number = typeof value === "number" ? value + (evaluator.cells.date1904 ? 1462 : 0) : value;
       const formatted = univerFunction("TEXT")!.call([number, pattern], evaluator, scope);
       return typeof formatted === "string" && typeof number === "number" ? wholeFraction(formatted, number) : formatted;
     },

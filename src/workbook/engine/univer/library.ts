@@ -44,6 +44,18 @@ export function univerFunction(name: string): Ordinary | undefined {
   return made.get(name);
 }
 
+const counts = new Map<string, [least: number, most: number] | undefined>();
+
+/** How many arguments a function takes, where the library knows. */
+export function argumentCounts(name: string): [least: number, most: number] | undefined {
+  if (!counts.has(name)) {
+    const maker = makers.get(name);
+    const called = maker && new maker(name);
+    counts.set(name, called && called.minParams >= 0 ? [called.minParams, called.maxParams] : undefined);
+  }
+  return counts.get(name);
+}
+
 function make(name: string): Ordinary | undefined {
   const maker = makers.get(name);
   if (!maker || UNFIT.has(name)) return undefined;
