@@ -85,6 +85,6 @@ export function createLibrary(
     special: (name) => (PROVEN_FUNCTIONS.has(name) && Object.hasOwn(specials, name) ? specials[name] : undefined),
     ordinary: (name) => custom.get(name) ?? (PROVEN_FUNCTIONS.has(name) ? native(name) : undefined),
     argumentCounts,
-    isUnproven: (name) => !PROVEN_FUNCTIONS.has(name) && (Object.hasOwn(specials, name) || native(name) !== undefined),
+    isUnproven: (name) => !PROVEN_FUNCTIONS.has(name) && argumentCounts(name) !== undefined,
   };
 }

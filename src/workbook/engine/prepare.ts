@@ -97,6 +97,7 @@ export class Preparation {
   private requireCount({ name, args }: Extract<Node, { kind: "call" }>, sheet: number): void {
     const count = args.length;
     if (this.known.name(name, sheet)) return;
+    if (this.known.library.special(name)) return;
     const [least, most] = this.known.library.argumentCounts(name) ?? [0, Infinity];
     if (count < least || count > most) throw new Unsupported(`calls ${name} with ${count} arguments`, [name]);
   }

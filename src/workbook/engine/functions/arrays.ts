@@ -1,7 +1,8 @@
 import { toBoolean, toNumber } from "../coercion";
 import type { Evaluator, Ordinary } from "../evaluator";
+import { make } from "../budget";
 import { finite } from "../operators";
-import { CellError, fail, Unsupported, type Matrix, type Scalar, type Value } from "../values";
+import { CellError, fail, type Matrix, type Scalar, type Value } from "../values";
 import { scalarOf } from "./reading";
 
 /** Arrays cut, joined, turned and multiplied. */
@@ -40,7 +41,7 @@ export const arrays: Record<string, Ordinary> = {
     if (rows instanceof CellError) return rows;
     if (columns instanceof CellError) return columns;
     if (rows < matrix!.length || columns < matrix![0]!.length) return fail("#VALUE!");
-    refuseHuge(rows * columns);
+    make(rows, columns);
     const fill = filler ? filler[0]![0]! : fail("#N/A");
     return filled(rows, columns, (row, column) => {
       const inside = row < matrix!.length && column < matrix![0]!.length;
@@ -58,7 +59,7 @@ export const arrays: Record<string, Ordinary> = {
       const [height, width] = [Math.trunc(args[0] === undefined ? 1 : rows), Math.trunc(columns)];
       if (height < 0 || width < 0) return fail("#VALUE!");
       if (height === 0 || width === 0) return fail("#CALC!");
-      refuseHuge(height * width);
+      make(height, width);
       return filled(height, width, (row, column) => finite(start + (row * width + column) * step));
     },
   },
@@ -106,18 +107,11 @@ export const arrays: Record<string, Ordinary> = {
       if (number instanceof CellError) return number;
       const length = Math.trunc(number);
       if (length < 1) return fail("#VALUE!");
-      refuseHuge(length * length);
+      make(length, length);
       return filled(length, length, (row, column) => (row === column ? 1 : 0));
     },
   },
 };
-
-const MOST_CELLS = 2_000_000;
-
-/** A few characters could ask for a whole sheet of cells. */
-function refuseHuge(size: number): void {
-  if (size > MOST_CELLS) throw new Unsupported(`makes an array of ${size} cells; at most ${MOST_CELLS} are made here`);
-}
 
 /** A function of arrays; an argument that was left out stays so, an error in the place of one is the result. */
 function ofArray(of: (matrices: (Matrix | undefined)[]) => Matrix | Scalar): Ordinary {
@@ -136,9 +130,9 @@ function stack(of: (matrices: Matrix[]) => Matrix): Ordinary {
     signature: "A",
     call(args, evaluator) {
       const matrices = args.flatMap((arg) => (arg === undefined ? [] : [evaluator.matrix(arg)]));
-      const result = of(matrices);
-      refuseHuge(result.length * result[0]!.length);
-      return result;
+      const rows = matrices.reduce((total, matrix) => total + matrix.length, 0);
+      make(rows, Math.max(...matrices.map((matrix) => matrix[0]!.length)));
+      return of(matrices);
     },
   };
 }

@@ -1,6 +1,7 @@
 import { toNumber, toText } from "../coercion";
 import type { Evaluator, Ordinary } from "../evaluator";
 import { CellError, fail, Unsupported, type Scalar, type Value } from "../values";
+import { unproven } from "../proven";
 import { dateOf, dayNumber, dayOf, daysIn, serialOf, weekday } from "./calendar";
 import { scalarOf, strictNumber } from "./reading";
 import { thirty } from "./yearParts";
@@ -73,9 +74,9 @@ export const dates: Record<string, Ordinary> = {
   DAYS360: numeric(([start, end, european = 0], { date1904 }) => {
     const [first, last] = [dayNumber(start!, date1904), dayNumber(end!, date1904)];
     if (first instanceof CellError) return first;
-    return last instanceof CellError
-      ? last
-      : thirty(dateOf(first), dateOf(last), european !== 0 ? "european" : "days360");
+    if (last instanceof CellError) return last;
+    if (Math.min(first, last) <= 60) throw unproven("DAYS360", "days before March 1900");
+    return thirty(dateOf(first), dateOf(last), european !== 0 ? "european" : "days360");
   }),
   DATEDIF: {
     signature: "V",

@@ -1,5 +1,6 @@
 import type { Evaluator, Ordinary } from "../evaluator";
 import { CellError, fail, isMatrix, Reference, type Scalar, type Value } from "../values";
+import { unproven } from "../proven";
 import { ofStrictNumbers, strictNumber } from "./reading";
 
 /** Whole numbers and steps. */
@@ -22,6 +23,7 @@ function folded(args: Value[], evaluator: Evaluator, of: (a: number, b: number) 
     const items = arg instanceof Reference || isMatrix(arg) ? evaluator.matrix(arg).flat() : [arg];
     for (const item of items) {
       if (item === null) continue;
+      if (items.length > 1 && typeof item === "string") throw unproven("GCD or LCM", "texts in a range");
       const number = strictNumber(item);
       if (number instanceof CellError) return number;
       if (number < 0 || number >= LARGEST) return fail("#NUM!");

@@ -31,7 +31,7 @@ export const roman: Record<string, Ordinary> = {
       if (number instanceof CellError) return number;
       if (mode instanceof CellError) return mode;
       const [whole, steps] = [Math.trunc(number), Math.trunc(mode)];
-      return whole < 0 || whole > 3999 || steps < 0 || steps > 4 ? fail("#VALUE!") : numeral(whole, steps);
+      return number < 0 || whole > 3999 || steps < 0 || steps > 4 ? fail("#VALUE!") : numeral(whole, steps);
     },
   },
 };

@@ -1,6 +1,7 @@
 import { finite } from "../operators";
 import type { Ordinary } from "../evaluator";
 import { fail, type Scalar } from "../values";
+import { unproven } from "../proven";
 import { shift, tidy } from "./digits";
 import { ofNumbers, ofStrictNumbers } from "./reading";
 
@@ -19,9 +20,13 @@ export const rounding: Record<string, Ordinary> = {
     if (value * multiple < 0) return fail("#NUM!");
     return finite(tidy(multiple * Math.round(value / multiple!)));
   }),
-  QUOTIENT: ofStrictNumbers((value, divisor) =>
-    divisor === 0 ? fail("#DIV/0!") : finite(Math.trunc(value! / divisor!)),
-  ),
+  QUOTIENT: ofStrictNumbers((value, divisor) => {
+    if (divisor === 0) return fail("#DIV/0!");
+    const whole = Math.trunc(value! / divisor!);
+    if (whole !== Math.trunc(tidy(value! / divisor!)))
+      throw unproven("QUOTIENT", "a result that close to a whole number");
+    return finite(whole);
+  }),
 
   FLOOR: ofNumbers((value, step = 0) => {
     if (value === 0) return 0;

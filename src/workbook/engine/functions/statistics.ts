@@ -2,6 +2,7 @@ import { toNumber } from "../coercion";
 import type { Evaluator, Ordinary } from "../evaluator";
 import { finite } from "../operators";
 import { CellError, fail, isMatrix, Reference, type Scalar, type Value } from "../values";
+import { unproven } from "../proven";
 import { numbersOf, overAll, overNumbers, sum } from "./aggregates";
 import { scalarOf } from "./reading";
 
@@ -63,8 +64,14 @@ export const statistics: Record<string, Ordinary> = {
   SMALL: { signature: "RV", call: (args, evaluator) => inOrder(args, evaluator, (sorted, at) => sorted[at - 1]) },
   PERCENTILE: { signature: "RV", call: (args, evaluator) => portion(args, evaluator, (k) => k) },
   "PERCENTILE.INC": { signature: "RV", call: (args, evaluator) => portion(args, evaluator, (k) => k) },
-  QUARTILE: { signature: "RV", call: (args, evaluator) => portion(args, evaluator, (k) => Math.trunc(k) / 4) },
-  "QUARTILE.INC": { signature: "RV", call: (args, evaluator) => portion(args, evaluator, (k) => Math.trunc(k) / 4) },
+  QUARTILE: {
+    signature: "RV",
+    call: (args, evaluator) => portion(args, evaluator, (k) => (k < 0 ? k : Math.trunc(k) / 4)),
+  },
+  "QUARTILE.INC": {
+    signature: "RV",
+    call: (args, evaluator) => portion(args, evaluator, (k) => (k < 0 ? k : Math.trunc(k) / 4)),
+  },
 };
 
 export function mean(numbers: readonly number[]): Scalar {
@@ -106,7 +113,8 @@ function inOrder(
   const [numbers, at] = read(args, evaluator);
   if (numbers instanceof CellError) return numbers;
   if (at instanceof CellError) return at;
-  const place = Math.ceil(at);
+  if (!Number.isInteger(at)) throw unproven("LARGE or SMALL", "a place that is no whole number");
+  const place = at;
   return place < 1 || place > numbers.length ? fail("#NUM!") : of(ascending(numbers), place)!;
 }
 

@@ -23,7 +23,7 @@ export const strings: Record<string, Ordinary> = {
     text.replace(/(\p{L})(\p{L}*)/gu, (_, first: string, rest: string) => each(first, upper) + each(rest, lower)),
   ),
   TRIM: ofTexts("t", (text: string) => text.replace(/ +/g, " ").replace(/^ | $/g, "")),
-   
+
   CLEAN: ofTexts("t", (text: string) => text.replace(/[\u0000-\u001f]/g, "")),
   EXACT: ofTexts("tt", (a: string, b: string) => a === b),
   CONCATENATE: ofTexts("t", (...pieces: string[]) => bounded(pieces.join(""))),

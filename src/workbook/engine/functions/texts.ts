@@ -4,6 +4,8 @@ import { univerFunction } from "../univer/library";
 import { CellError, fail, isScalar, type Scalar, type Value } from "../values";
 import { LONGEST_TEXT, spend } from "../budget";
 import { Wildcard } from "../wildcards";
+import { isMoment, requireProven } from "./patterns";
+import { scalarOf } from "./reading";
 
 /** Functions that put the texts of ranges together. */
 export const texts: Record<string, Ordinary> = {
@@ -41,7 +43,10 @@ export const texts: Record<string, Ordinary> = {
       const pattern = toText(isScalar(format) ? format : null);
       if (pattern instanceof CellError || pattern === "") return pattern;
       if (typeof value === "boolean") return toText(value);
-      const number = typeof value === "number" ? value + (evaluator.cells.date1904 ? 1462 : 0) : value;
+      const found = toNumber(scalarOf(value));
+      const shift = evaluator.cells.date1904 && isMoment(pattern) ? 1462 : 0;
+      const number = found instanceof CellError ? value : found + shift;
+      if (typeof number === "number") requireProven(pattern, number, evaluator.cells.date1904);
       const formatted = univerFunction("TEXT")!.call([number, pattern], evaluator, scope);
       return typeof formatted === "string" && typeof number === "number" ? wholeFraction(formatted, number) : formatted;
     },

@@ -56,6 +56,7 @@ function prefix(sheet: string): string {
 /** Numbers below zero are written as what they lack to a number of eleven digits. */
 function toBase(base: number, limit: number): Ordinary {
   const write = ofStrictNumbers((value, places) => {
+    if (value! < 0 && !Number.isInteger(value)) throw unproven("DEC2BIN and its like", "a part of a number below zero");
     const whole = Math.trunc(value!);
     if (whole < -limit || whole >= limit) return fail("#NUM!");
     if (whole < 0) return (whole + 2 * limit).toString(base).toUpperCase();

@@ -1,6 +1,7 @@
 import type { Ordinary } from "../evaluator";
 import { CellError, fail } from "../values";
 import { dateOf, dayNumber, dayOf, daysIn, isLeapYear, type Day } from "./calendar";
+import { unproven } from "../proven";
 import { strictNumber } from "./reading";
 
 /** The part of a year that lies between two days, by the bases that interest is counted on. */
@@ -17,6 +18,7 @@ export const yearParts: Record<string, Ordinary> = {
       const [a, b] = [dayNumber(numbers[0]!, cells.date1904), dayNumber(numbers[1]!, cells.date1904)];
       if (a instanceof CellError) return a;
       if (b instanceof CellError) return b;
+      if (Math.min(a, b) <= 60) throw unproven("YEARFRAC", "days before March 1900");
       const basis = Math.trunc(numbers[2] ?? 0);
       const [first, last] = [Math.min(a, b), Math.max(a, b)];
       if (basis === 0) return thirty(dateOf(first), dateOf(last), "us") / 360;

@@ -1,8 +1,11 @@
-/** Univer's functions that the spreadsheet program does not have, or whose value cannot be stored. */
+/**
+ * Univer's functions that do not give what the spreadsheet program gives, or that it does not have at all.
+ * A formula that calls one keeps its stored value and is listed.
+ */
 export const UNFIT = new Set([
+  // Not functions of the spreadsheet program.
   "AVERAGE.WEIGHTED",
   "EPOCHTODATE",
-  "IMAGE",
   "ISBETWEEN",
   "ISDATE",
   "ISEMAIL",
@@ -12,4 +15,10 @@ export const UNFIT = new Set([
   "REGEXMATCH",
   "ROUNDBANK",
   "TO_DATE",
+  // Not precise, or not in the form that the spreadsheet program gives.
+  "DOLLAR",
+  "GAMMA",
+  "YIELD",
+  // Pictures cannot be stored as a value.
+  "IMAGE",
 ]);
