@@ -92,7 +92,7 @@ export function agrees(found: Scalar, stored: Scalar): boolean {
   return found === stored || (found === "" && stored === null);
 }
 
-function functionsOf(text: string): string[] {
+export function functionsOf(text: string): string[] {
   const names = new Set<string>();
   try {
     walk(parseFormula(text), (node) => {

@@ -1,7 +1,7 @@
 import { unproven } from "../proven";
 
 /** The marks of number formats that TEXT was proven for; what stands in quotes or behind a backslash is plain text. */
-const NUMBER = /^(?:[0#?.,% ()+\-$/;]|[Ee][+-]|General|"[^"]*"|\\.|_.)*$/;
+const NUMBER = /^(?:[0#?.,% ()+\-$/;]|\/[1-9]\d{0,2}|[Ee][+-]|General|"[^"]*"|\\.|_.)*$/;
 const MOMENT =
   /^(?:[yY]{1,4}|[mM]{1,4}|[dD]{1,4}|[hH]{1,2}|[sS]{1,2}|AM\/PM|\[[hH]+\]|\[[mM]+\]|\[[sS]+\]|[ ,.:/\-;()T]|"[^"]*"|\\.)*$/;
 
