@@ -2,7 +2,17 @@ import { toBoolean, toNumber } from "../coercion";
 import type { ErrorCode } from "../../formula/errorCodes";
 import type { Evaluator, Ordinary } from "../evaluator";
 import { compare } from "../operators";
-import { CellError, fail, isScalar, Reference, Unsupported, type Scalar, type Scope, type SheetArea, type Value } from "../values";
+import {
+  CellError,
+  fail,
+  isScalar,
+  Reference,
+  Unsupported,
+  type Scalar,
+  type Scope,
+  type SheetArea,
+  type Value,
+} from "../values";
 import { spend } from "../budget";
 import { Wildcard } from "../wildcards";
 
