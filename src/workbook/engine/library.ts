@@ -30,6 +30,7 @@ import { splitting } from "./functions/splitting";
 import { subtotal } from "./functions/subtotal";
 import { texts } from "./functions/texts";
 import { PROVEN_FUNCTIONS } from "./proven";
+import { bound } from "./univer/bounds";
 import { argumentCounts, univerFunction } from "./univer/library";
 
 const specials: Record<string, Special> = { ...branching, ...lambdas, ...ranges };
@@ -40,26 +41,36 @@ const ordinaries: Record<string, Ordinary> = {
   ...conversion,
   ...dates,
   ...yearParts,
-  ...workdays,
-  ...integers,
   ...finance,
-  ...database,
   ...lookup,
   ...scalars,
   ...ordering,
   ...rank,
-  ...regression,
   ...roman,
   ...written,
   ...rounding,
   ...splitting,
-  ...strings,
-  ...statistics,
   ...cutting,
-  ...arrays,
   ...subtotal,
   ...texts,
+  ...reckoned({ ...arrays, ...statistics, ...database, ...workdays, ...regression, ...strings, ...integers }),
 };
+
+/** Functions in place of the library's, whose cost is reckoned as that of the library's is. */
+function reckoned(functions: Record<string, Ordinary>): Record<string, Ordinary> {
+  return Object.fromEntries(
+    Object.entries(functions).map(([name, called]) => [
+      name,
+      {
+        ...called,
+        call(args, evaluator, scope) {
+          bound(name, args, evaluator);
+          return called.call(args, evaluator, scope);
+        },
+      } satisfies Ordinary,
+    ]),
+  );
+}
 
 /** The names that formulas are read with are all in capitals. */
 export const CUSTOM_CAPITALS = CUSTOM_PREFIX.toUpperCase();
