@@ -69,11 +69,13 @@ function fractionOf(text: string): number | undefined {
 
 const MONTHS =
   "jan(uary)?|feb(ruary)?|mar(ch)?|apr(il)?|may|june?|july?|aug(ust)?|sept?(ember)?|oct(ober)?|nov(ember)?|dec(ember)?";
-const WORDS_IN_NUMBERS = new RegExp(`^(${MONTHS}|e|a|p|am|pm)$`, "i");
+const MONTH = new RegExp(`^(${MONTHS})$`, "i");
 
 /** No digit, a word that stands in no number, or a mark that does not. */
 function isNoNumberAnywhere(text: string): boolean {
   if (!/\p{Nd}/u.test(text)) return true;
   if (/[^\p{Nd}\p{L}\p{Sc} .,:/()%+'’-]/u.test(text) || /[+-]{2}/.test(text)) return true;
-  return (text.match(/\p{L}+/gu) ?? []).some((word) => !WORDS_IN_NUMBERS.test(word));
+  // Half days stand behind the hour, and an exponent between digits.
+  const rest = text.replace(/(\d *)[ap]m?$/i, "$1").replace(/(\d)e(?=[+-]?\d)/i, "$1");
+  return (rest.match(/\p{L}+/gu) ?? []).some((word) => !MONTH.test(word));
 }

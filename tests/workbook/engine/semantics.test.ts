@@ -56,6 +56,16 @@ describe("formulas give what the spreadsheet program gives", () => {
     ["SUM((B1,B3))", 6],
     ["SUM(A1:B3 B2:C2)", 2],
     ["SUM(B1:INDEX(B1:B3,2))", 6],
+    ['"A1"+0', "#VALUE!"],
+    ['COUNTIF({1}&"",1)', "#VALUE!"],
+    ['COUNTIF(B1:B3,"A1")', 0],
+    ['"€5"&""', "€5"],
+    ['" 5 "+"8%"', 5.08],
+    ['"1 1/2"+0', 1.5],
+    ['"24:00"+0', 1],
+    ['"12:30 PM"+0', 0.5208333333333334],
+    ['" 2024-01-10 "+0', "#VALUE!"],
+    ['"1e999"+0', "#VALUE!"],
     ["NOSUCHNAME+1", "#NAME?"],
   ])("=%s", (formula, expected) => {
     expect(value(formula, BENCH)).toBe(expected);
