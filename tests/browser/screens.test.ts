@@ -38,6 +38,7 @@ describe.each(["light", "dark"] as const)("in %s colours", (colorScheme) => {
     await visit.enter("C7", "1");
     await visit.goTo("C29");
     await visit.open("list.txt", new TextEncoder().encode("sides, 4 off"));
+    await visit.page.getByRole("button", { name: "Go on without saving" }).click();
     await visit.page
       .getByRole("alert")
       .getByText(/was not opened/)
@@ -80,7 +81,7 @@ test("says what is wrong in the selected cell while the pane is closed", async (
   await visit.goTo("C29");
   await visit.page
     .locator("#message")
-    .getByText(/^#VALUE! opening_width is 1 in\./)
+    .getByText(/^#VALUE! Opening B: opening width is 1 in\./)
     .waitFor();
   await visit.goTo("B29");
   await expect.poll(() => visit.page.locator("#message").isVisible()).toBe(false);

@@ -186,10 +186,12 @@ describe("the pane", () => {
   test("shows the message behind an error of ours in the selected cell", async () => {
     await visit.enter("C7", "1");
     await visit.goTo("C29");
-    await visit.pane.getByText("#VALUE! opening_width is 1 in. With 1/2 in for the slide on each side").waitFor();
+    await visit.pane
+      .getByText("#VALUE! Opening B: opening width is 1 in. With 1/2 in for the slide on each side")
+      .waitFor();
     await visit.enter("D9", "9");
     await visit.goTo("D30");
-    await visit.pane.getByText("#N/A No slide fits: an inside depth of 9 in leaves 8 1/2 in").waitFor();
+    await visit.pane.getByText("#N/A Opening C: No slide fits: an inside depth of 9 in leaves 8 1/2 in").waitFor();
     await visit.enter("D9", "23 1/4");
     await visit.goTo("D30");
     await expect.poll(() => visit.pane.locator("#place").textContent()).toBe("Selected cell: Bench!D30");

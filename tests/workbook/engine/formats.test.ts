@@ -13,6 +13,12 @@ const functions = {
   FAULTY: () => {
     throw new CustomFunctions.Error(CustomFunctions.ErrorCode.invalidValue, "No such drawer.");
   },
+  /** Hands the first error that it is given on, as the functions do whose argument is a cell with an error. */
+  THROUGH: (...given: unknown[]) => {
+    if (given.flat(2).includes("#VALUE!")) throw new CustomFunctions.Error(CustomFunctions.ErrorCode.invalidValue);
+    if (given.flat(2).includes("#N/A")) throw new CustomFunctions.Error(CustomFunctions.ErrorCode.notAvailable);
+    throw new CustomFunctions.Error(CustomFunctions.ErrorCode.invalidValue, "No error was given.");
+  },
   TABLE: () => [
     ["Part", "Length", "Yield"],
     ["Side", length(20), 0.5],
@@ -117,10 +123,27 @@ describe("a message of a function of ours", () => {
     ["{=_xlfn.TAKE(_xlfn.VSTACK(1,A1),-1)", "No such drawer."],
     ["{=_xlfn.TAKE(_xlfn.ANCHORARRAY(B1),-1,-1)", "No sheet fits."],
     ["{=_xlfn.VSTACK(_xldudf_DRAWER_FAULTY())", "No such drawer."],
+    ["=_xldudf_DRAWER_THROUGH(1,A1)", "No such drawer."],
+    ["=_xldudf_DRAWER_THROUGH(_xldudf_DRAWER_THROUGH(A1))", "No such drawer."],
+    ["=_xldudf_DRAWER_THROUGH(_xlfn.ANCHORARRAY(B1))", "No sheet fits."],
+    ["=_xldudf_DRAWER_THROUGH(_xlfn.ANCHORARRAY(B1),A1)", "No such drawer."],
+    ["{=_xldudf_DRAWER_THROUGH(CHOOSE({1,2},1,A1))", "No such drawer."],
+    ["=_xldudf_DRAWER_THROUGH(INDEX(A1:A2,1))", "No such drawer."],
   ])("goes on with its error: %s", (formula, message) => {
     const { results } = createEngine({ functions }).calculate(
       bookOf({ A1: "=_xldudf_DRAWER_FAULTY()", B1: TABLE, Z100: formula }),
     );
     expect(results[2]!.values[0]![0]).toMatchObject({ message });
+  });
+
+  it.each([
+    ["the function has its own to give", "=_xldudf_DRAWER_THROUGH(1)", "No error was given."],
+    ["an error of another kind comes first", "=_xldudf_DRAWER_THROUGH(1/0,A1*0)", "No such drawer."],
+    ["the cell's error has none", "=_xldudf_DRAWER_THROUGH(NA(),A9)", undefined],
+  ])("is never made up: %s", (_, formula, message) => {
+    const { results } = createEngine({ functions }).calculate(
+      bookOf({ A1: "=_xldudf_DRAWER_FAULTY()", Z100: formula }),
+    );
+    expect((results[1]!.values[0]![0] as { message?: string }).message).toBe(message);
   });
 });

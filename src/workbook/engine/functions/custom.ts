@@ -19,9 +19,9 @@ export function customFunction(call: CustomFunction, dimensions?: readonly ("sca
     const given = args.map((arg, i) => argument(arg, evaluator, dimensions?.[i] === "matrix"));
     try {
       const raw = (call as (...given: unknown[]) => unknown)(...given);
-      return { value: result(raw), ...(withFormats && formatsOf(raw)) };
+      return { value: explained(result(raw), args, evaluator), ...(withFormats && formatsOf(raw)) };
     } catch (error) {
-      return { value: toCellError(error) };
+      return { value: explained(toCellError(error), args, evaluator) };
     }
   };
   return {
@@ -29,6 +29,18 @@ export function customFunction(call: CustomFunction, dimensions?: readonly ("sca
     call: (args, evaluator) => shown(args, evaluator, false).value,
     shown: (args, evaluator) => shown(args, evaluator, true),
   };
+}
+
+/** An error that a function only hands on keeps its message, which the function, given the error's text, never saw. */
+function explained(value: Scalar | Matrix, args: Value[], evaluator: Evaluator): Scalar | Matrix {
+  if (!(value instanceof CellError) || value.message !== undefined) return value;
+  for (const arg of args) {
+    const contents = evaluator.contents(arg);
+    for (const item of isMatrix(contents) ? contents.flat() : [contents]) {
+      if (item instanceof CellError && item.code === value.code) return item;
+    }
+  }
+  return value;
 }
 
 /** Blanks and omitted arguments arrive as null, error values as their text. */
