@@ -54,7 +54,10 @@ describe("the pane's function list", () => {
   test("shows what a search finds, hides groups without a find, and counts", () => {
     type("groove");
     expect(visibleNames()).toEqual(["BOTTOMWIDTH"]);
-    expect([...document.querySelectorAll<HTMLElement>("#functions section")].map((section) => section.hidden)).toEqual([true, false]);
+    expect([...document.querySelectorAll<HTMLElement>("#functions section")].map((section) => section.hidden)).toEqual([
+      true,
+      false,
+    ]);
     expect(textOf("count")).toBe("1 function");
   });
 
