@@ -13,6 +13,8 @@ const PRIORITY = 1_000;
 export interface Reading {
   /** What a cell's own format says about it. */
   cell(unit: string, sheet: string, row: number, column: number): EntryCell;
+  /** Whether a cell has a number format of its own, which stays whatever is typed. */
+  isFormatted(unit: string, sheet: string, row: number, column: number): boolean;
   /** The format that a cell is shown with, its own or the one that came with what it holds. */
   format(unit: string, sheet: string, row: number, column: number): string | undefined;
 }
@@ -24,9 +26,9 @@ export function readingIn({ univer, api }: Grid, formats: TypedFormats, date1904
     numbers.getValue(unit, sheet, row, column)?.pattern;
   return {
     cell: (...at) => ({ date1904: date1904(), isText: own(...at) === "@" }),
+    isFormatted: (...at) => (own(...at) ?? "General") !== "General",
     format(unit, sheet, row, column) {
-      const pattern = own(unit, sheet, row, column);
-      if (pattern && pattern !== "General") return pattern;
+      if (this.isFormatted(unit, sheet, row, column)) return own(unit, sheet, row, column);
       const raw = api.getUniverSheet(unit)?.getSheetBySheetId(sheet)?.getSheet().getCellRaw(row, column);
       return raw ? formats.of(sheet, row, column, contentOfGrid(raw, raw.f ?? undefined)) : undefined;
     },

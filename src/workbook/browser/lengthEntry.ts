@@ -26,6 +26,8 @@ export function readEntries(grid: Grid, open: () => OpenInGrid): TypedNumbers {
   showDatesFrom1904(grid, open);
   return {
     format: (sheet, row, column, content) =>
-      typeof content === "number" ? formats.of(sheet, row, column, content) : undefined,
+      typeof content === "number" && !reading.isFormatted(open().unitId, sheet, row, column)
+        ? formats.of(sheet, row, column, content)
+        : undefined,
   };
 }
