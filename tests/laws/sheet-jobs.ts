@@ -80,7 +80,8 @@ export function answer({ parts, kerf, trim, unit }: Asked) {
       ]),
     ],
     [["Material", "Length", "Width", "Price"], ...STOCK[unit]],
-    kerf,
+    // A number 0 may be an empty cell; as a text it is meant.
+    kerf === 0 ? "0" : kerf,
     trim,
     "quick",
     unit,

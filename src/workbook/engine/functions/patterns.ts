@@ -27,7 +27,7 @@ export function requireProven(pattern: string, number: number, date1904: boolean
   }
   if (!MOMENT.test(pattern) || /[sS]\.0/.test(pattern)) throw unproven("TEXT", `the format “${pattern}”`);
   if (date1904 && pattern.includes("[")) throw unproven("TEXT", "elapsed time that counts from 1904");
-  const isTime = !/[yYdD]|(?:^|[^hH:\]])[mM]+(?![mM:\]])/.test(pattern.replace(/"[^"]*"|\\./g, ""));
+  const isTime = !/[yYdD]|(?:^|[^hHmM:\]])[mM]+(?![mM:\]])/.test(pattern.replace(/"[^"]*"|\\.|AM\/PM/g, ""));
   if (number < (isTime ? 0 : FIRST_DAY) || number >= LAST_DAY) throw unproven("TEXT", "such a date");
   const seconds = (number % 1) * 86_400;
   if (/[sS]/.test(pattern) && Math.abs(seconds - Math.round(seconds)) > 1e-3)
