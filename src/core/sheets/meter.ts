@@ -45,7 +45,7 @@ export class Meter {
   }
 }
 
-/** What the slowest host looks at in about two and a half seconds. */
+/** So many that a host does not wait too long for them; `npm run bench -- longest` tells how long that is. */
 export const MOST_STEPS = 130_000_000;
 
 /** Sums that a knapsack looks at while a rectangle is looked at once. */
