@@ -12,6 +12,7 @@ import { gridContent } from "./gridContent";
 import { arraysOf, valuesOf } from "./gridResults";
 import type { TypedNumbers } from "./lengthEntry";
 import { redraw } from "./redraw";
+import { makeRoom } from "./room";
 import { sheetId, sheetIndex } from "./snapshot";
 import { takeBack } from "./takeBack";
 import type { Grid } from "./univer";
@@ -55,6 +56,8 @@ export function keepCalculated(grid: Grid, unitId: string, book: Book, watcher: 
   const showArrays = (): void =>
     void commands.syncExecuteCommand(SetArrayFormulaDataMutation.id, arraysOf(book.results, unitId), local);
   const show = (places: Iterable<string>): void => {
+    for (const { sheet, area } of book.results.spills.values())
+      makeRoom(grid, unitId, sheetId(sheet), { rows: area.bottom + 1, columns: area.right + 1 });
     showArrays();
     const unitData = { [unitId]: valuesOf(book.results, places) };
     commands.syncExecuteCommand(SetFormulaCalculationResultMutation.id, { unitData, unitOtherData: {} }, local);

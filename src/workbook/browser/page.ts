@@ -6,17 +6,20 @@ import { cellName } from "../address";
 import { busyLine } from "./busy";
 import { allowCellsOnly } from "./commandGuard";
 import { showConditions } from "./conditions";
+import { copySpills } from "./copied-spills";
 import { takeDrops } from "./drop";
 import { download, readFile } from "./files";
 import { showFractions } from "./fractions";
 import { GridHost } from "./gridHost";
 import type { KeptWork } from "./kept";
+import { boundSelections } from "./large-selections";
 import { readEntries } from "./lengthEntry";
 import { notices } from "./notices";
 import { offers } from "./offers";
 import { offerWaiting } from "./offer-waiting";
 import { paneFrame } from "./paneFrame";
 import { part } from "./part";
+import { keepRoom } from "./room";
 import { NoAnswer } from "./database";
 import { takeShelf, type Shelf } from "./storage";
 import { toolbar, unlessUnsaved } from "./toolbar";
@@ -36,6 +39,7 @@ export async function startPage(): Promise<void> {
   const grid = createGrid(part("grid"), dark.matches);
   dark.addEventListener("change", () => grid.api.toggleDarkMode(dark.matches));
   allowCellsOnly(grid, (what) => said.fault(what === "cut" ? NO_CUT : CELLS_ONLY));
+  keepRoom(grid, said.fault);
 
   const shelf = await takeShelf();
   const busy = busyLine(part("busy"));
@@ -46,6 +50,8 @@ export async function startPage(): Promise<void> {
   const refused = await openFirst(work, shelf);
   // The library makes its services for sheets when the first workbook comes.
   work.typed = readEntries(grid, () => work.opened);
+  boundSelections(grid, said.fault);
+  copySpills(grid, () => work.opened);
   showFractions(grid, () => work.opened);
   showConditions(grid, () => work.opened);
   const host = new GridHost(grid, () => work.opened);

@@ -4,6 +4,7 @@ import { CanceledError, ICommandService, type ICellData, type IRange, type Works
 import { entryCell, type Reading } from "./entries";
 import { readEntry } from "./entry";
 import { pastedTable } from "./pasted-table";
+import { makeRoom } from "./room";
 import type { TypedFormats } from "./typed-formats";
 import type { Grid } from "./univer";
 
@@ -12,12 +13,8 @@ import type { Grid } from "./univer";
  * library, which knows its formulas.
  * @param refuse told in words why nothing was pasted
  */
-export function readPasted(
-  { univer, api }: Grid,
-  formats: TypedFormats,
-  reading: Reading,
-  refuse: (words: string) => void,
-): void {
+export function readPasted(grid: Grid, formats: TypedFormats, reading: Reading, refuse: (words: string) => void): void {
+  const { univer, api } = grid;
   const injector = univer.__getInjector();
   const commands = injector.get(ICommandService);
   const clipboard = injector.get(ISheetClipboardService);
@@ -40,6 +37,7 @@ export function readPasted(
     if (texts.length === 0) return refuse(NOTHING);
     const [unitId, subUnitId] = [book.getId(), sheet.getSheetId()];
     const target = targetOf(selection.range, texts);
+    makeRoom(grid, unitId, subUnitId, { rows: target.endRow + 1, columns: target.endColumn + 1 });
     const words = whyNot(sheet.getSheet(), target, texts);
     if (words) return refuse(words);
     const value: Record<number, Record<number, ICellData>> = {};

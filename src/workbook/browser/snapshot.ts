@@ -3,6 +3,7 @@ import { isFormula } from "../edit/index";
 import type { SheetLook } from "../look/index";
 import { cellData } from "./cellData";
 import { gridStyles } from "./gridStyles";
+import { roomFor } from "./room";
 import type { OpenedBook } from "./worker/messages";
 import { valueAt } from "./worker/results";
 
@@ -33,14 +34,14 @@ export function snapshot(opened: OpenedBook, id: string, name: string): IWorkboo
   };
 }
 
-/** Empty rows and columns beyond what is used. */
-const AIR = { rows: 40, columns: 6 };
-
 function sheetData({ sheets, results }: OpenedBook, index: number, look: SheetLook): Partial<IWorksheetData> {
   const sheet = sheets[index]!;
   const cells: Record<number, Record<number, ICellData>> = {};
   const at = (row: number, column: number): ICellData => ((cells[row] ??= {})[column] ??= {});
-  const size = { rows: 0, columns: 0 };
+  const size = {
+    rows: Math.max(look.selected.row + 1, look.frozen.rows),
+    columns: Math.max(look.selected.column + 1, look.frozen.columns),
+  };
   const reach = (row: number, column: number): void => {
     size.rows = Math.max(size.rows, row + 1);
     size.columns = Math.max(size.columns, column + 1);
@@ -55,12 +56,14 @@ function sheetData({ sheets, results }: OpenedBook, index: number, look: SheetLo
     Object.assign(at(row, column), cellData(value), isFormula(content) ? { f: content.formula } : {});
     reach(row, column);
   }
+  for (const { sheet: on, area } of results.spills.values()) if (on === index) reach(area.bottom, area.right);
+  const room = roomFor(size);
   return {
     id: sheetId(index),
     name: sheet.name,
     cellData: cells,
-    rowCount: size.rows + AIR.rows,
-    columnCount: size.columns + AIR.columns,
+    rowCount: room.rows,
+    columnCount: room.columns,
     defaultColumnWidth: look.defaultWidth,
     defaultRowHeight: look.defaultHeight,
     showGridlines: look.gridlines ? BooleanNumber.TRUE : BooleanNumber.FALSE,
