@@ -17,6 +17,16 @@ const packages = {
 const core = ["length", "wood", "drawer", "sheets", "money"];
 const coreIndexes = core.map((folder) => `^src/core/${folder}/index\\.ts$`);
 
+/** The rooms of functions: what each stands on. A cell function may use all of them. */
+const rooms = {
+  cells: [],
+  arguments: ["cells"],
+  tables: ["cells"],
+  words: ["cells"],
+  calls: ["arguments", "tables", "words", "cells"],
+};
+const room = (name) => ({ path: `^src/functions/${name}/index\\.ts$` });
+
 const within = (folder) => ({ from: { path: `^src/${folder}/` }, to: { path: `^src/${folder}/` } });
 
 module.exports = {
@@ -30,7 +40,12 @@ module.exports = {
       from: { path: `^src/${folder}/` },
       to: { path: `^node_modules/(${names})` },
     })),
-    within("functions"),
+    { from: { path: "^src/functions/index\\.ts$" }, to: { path: "^src/functions/[^/]+\\.ts$" } },
+    ...Object.keys(rooms).map((name) => ({ from: { path: "^src/functions/[^/]+\\.ts$" }, to: room(name) })),
+    ...Object.entries(rooms).flatMap(([name, others]) => [
+      within(`functions/${name}`),
+      ...others.map((other) => ({ from: { path: `^src/functions/${name}/` }, to: room(other) })),
+    ]),
     ...coreIndexes.map((path) => ({ from: { path: "^src/functions/" }, to: { path } })),
     { from: { path: "^src/functions/version\\.ts$" }, to: { path: "^package\\.json$" } },
 
@@ -51,6 +66,15 @@ module.exports = {
     // Build helpers run in Node and are imported by nothing in src.
     within("build"),
     { from: { path: "^src/build/" }, to: { dependencyTypes: ["core", "npm-dev"] } },
+  ],
+  forbidden: [
+    {
+      name: "no-circles",
+      comment: "Files that import each other can only be understood together; types count as well.",
+      severity: "error",
+      from: { path: "^src/(core|functions|taskpane|build)/" },
+      to: { circular: true },
+    },
   ],
   options: {
     tsConfig: { fileName: "tsconfig.json" },

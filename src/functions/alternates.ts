@@ -1,4 +1,4 @@
-import { alternateTable } from "./boundary";
+import { alternateTable } from "./calls";
 
 /**
  * Compares alternates for the same openings side by side, such as half-inch and three-quarter sides, or overlay and inset fronts.

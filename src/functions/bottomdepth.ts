@@ -1,5 +1,7 @@
 import { bottomDepth, DEFAULTS } from "../core/drawer";
-import { bottomFit, length, lengthIfGiven, lengthResult, optionalLength, withUnit } from "./boundary";
+import { bottomFit, length, lengthIfGiven, optionalLength } from "./arguments";
+import { withUnit } from "./calls";
+import { lengthResult } from "./cells";
 
 /** @customenum {string} */
 enum BottomFit {

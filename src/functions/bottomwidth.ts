@@ -1,5 +1,7 @@
 import { bottomWidth, DEFAULTS } from "../core/drawer";
-import { length, lengthResult, optionalLength, withUnit } from "./boundary";
+import { length, optionalLength } from "./arguments";
+import { withUnit } from "./calls";
+import { lengthResult } from "./cells";
 
 /** @customenum {string} */
 enum Unit {

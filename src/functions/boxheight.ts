@@ -1,6 +1,8 @@
 import { boxHeight, DEFAULTS } from "../core/drawer";
 import { ZERO } from "../core/length";
-import { length, lengthResult, optionalLength, withUnit } from "./boundary";
+import { length, optionalLength } from "./arguments";
+import { withUnit } from "./calls";
+import { lengthResult } from "./cells";
 
 /** @customenum {string} */
 enum Unit {

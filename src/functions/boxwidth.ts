@@ -1,5 +1,7 @@
 import { boxWidth } from "../core/drawer";
-import { length, lengthResult, sideClearance, withUnit } from "./boundary";
+import { length, sideClearance } from "./arguments";
+import { withUnit } from "./calls";
+import { lengthResult } from "./cells";
 
 /** @customenum {string} */
 enum Unit {

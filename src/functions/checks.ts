@@ -1,6 +1,8 @@
 import { findingsOf, planJob, type Finding } from "../core/drawer";
 import { orElse, type Unit } from "../core/length";
-import { readJobTables, table, tableCall, wordingOf } from "./boundary";
+import { readJobTables, tableCall } from "./calls";
+import { table } from "./cells";
+import { wordingOf } from "./words";
 
 /**
  * Lists what is wrong or doubtful in a job, each finding with its remedy, before anything is cut.

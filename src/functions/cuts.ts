@@ -1,6 +1,8 @@
 import { equal, parseLength, writeNumber } from "../core/length";
 import { sawCuts, type SawPiece } from "../core/sheets";
-import { cutCaution, lengthResult, table, withSheets, type CellResult } from "./boundary";
+import { withSheets } from "./calls";
+import { lengthResult, table, type CellResult } from "./cells";
+import { cutCaution } from "./words";
 
 /** @customenum {string} */
 enum SheetEffort {

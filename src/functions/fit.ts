@@ -1,5 +1,7 @@
 import { fitOf, verdictOf } from "../core/drawer";
-import { lengthResult, rowsOfOpenings, table, verdictWords, withJob } from "./boundary";
+import { rowsOfOpenings, withJob } from "./calls";
+import { lengthResult, table } from "./cells";
+import { verdictWords } from "./words";
 
 /**
  * Tells whether the boxes will fit their slides once every measurement and cut has erred by its tolerance.

@@ -1,6 +1,8 @@
 import { DEFAULTS, frontSize, MOST_FRONTS } from "../core/drawer";
 import { ZERO } from "../core/length";
-import { length, lengthResult, optionalLength, wholeNumber, withUnit } from "./boundary";
+import { length, optionalLength, wholeNumber } from "./arguments";
+import { withUnit } from "./calls";
+import { lengthResult } from "./cells";
 
 /** @customenum {string} */
 enum Unit {

@@ -1,6 +1,8 @@
 import { DEFAULTS, frontHeights } from "../core/drawer";
 import { ZERO } from "../core/length";
-import { column, drawers, length, lengthResult, optionalLength, withUnit } from "./boundary";
+import { drawers, length, optionalLength } from "./arguments";
+import { withUnit } from "./calls";
+import { column, lengthResult } from "./cells";
 
 /** @customenum {string} */
 enum Unit {

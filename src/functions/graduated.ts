@@ -1,15 +1,8 @@
 import { DEFAULTS, graduated, MOST_FRONTS } from "../core/drawer";
-import {
-  column,
-  graduationAmount,
-  length,
-  lengthResult,
-  optionalLength,
-  wholeNumber,
-  withUnit,
-  word,
-} from "./boundary";
 import type { Progression } from "../core/drawer";
+import { graduationAmount, length, optionalLength, wholeNumber, word } from "./arguments";
+import { withUnit } from "./calls";
+import { column, lengthResult } from "./cells";
 
 /** @customenum {string} */
 enum FrontProgression {

@@ -1,5 +1,7 @@
 import { groovePasses } from "../core/drawer";
-import { length, lengthResult, table, withUnit } from "./boundary";
+import { length } from "./arguments";
+import { withUnit } from "./calls";
+import { lengthResult, table } from "./cells";
 
 /** @customenum {string} */
 enum Unit {

@@ -1,5 +1,7 @@
 import { hardwareOf } from "../core/drawer";
-import { hardwareRow, plannedOrFault, table, withJob } from "./boundary";
+import { plannedOrFault, withJob } from "./calls";
+import { table } from "./cells";
+import { hardwareRow } from "./words";
 
 /**
  * Lists what to buy for a job besides its sheets: slides, pulls, the screws of every joint by length, edge band, glue and blocking.

@@ -1,5 +1,6 @@
 import { placements } from "../core/sheets";
-import { lengthResult, table, withSheets, type CellResult } from "./boundary";
+import { withSheets } from "./calls";
+import { lengthResult, table, type CellResult } from "./cells";
 
 /** @customenum {string} */
 enum SheetEffort {

@@ -1,4 +1,6 @@
-import { anyLength, lengthResult, withUnit } from "./boundary";
+import { anyLength } from "./arguments";
+import { withUnit } from "./calls";
+import { lengthResult } from "./cells";
 
 /** @customenum {string} */
 enum Unit {

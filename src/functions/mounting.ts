@@ -1,5 +1,6 @@
 import { mountingOf, type Mounting } from "../core/drawer";
-import { lengthResult, rowsOfOpenings, table, withJob } from "./boundary";
+import { rowsOfOpenings, withJob } from "./calls";
+import { lengthResult, table } from "./cells";
 
 /**
  * Tells how every drawer is hung: the spacers under boxes and slides, where the front lies on its box, and where its pulls and screws go.

@@ -1,5 +1,7 @@
 import { cutList } from "../core/drawer";
-import { flag, lengthResult, plannedOrFault, table, withJob } from "./boundary";
+import { flag } from "./arguments";
+import { plannedOrFault, withJob } from "./calls";
+import { lengthResult, table } from "./cells";
 
 /**
  * Lists every piece to cut for a job, with its size, stock and grain.

@@ -1,5 +1,6 @@
 import type { Drawer } from "../core/drawer";
-import { lengthResult, rowsOfOpenings, table, withJob, type CellResult } from "./boundary";
+import { rowsOfOpenings, withJob } from "./calls";
+import { lengthResult, table, type CellResult } from "./cells";
 
 /**
  * Plans every drawer of a job, from the openings as measured and the shop's standards, one row a drawer.

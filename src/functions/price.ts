@@ -1,5 +1,5 @@
 import { toDouble } from "../core/length";
-import { withQuote } from "./boundary";
+import { withQuote } from "./calls";
 
 /**
  * Gives the total of a job's quote as one number, to fill a what-if grid with.

@@ -1,4 +1,6 @@
-import { quoteRows, table, withQuote } from "./boundary";
+import { withQuote } from "./calls";
+import { table } from "./cells";
+import { quoteRows } from "./words";
 
 /**
  * Quotes a job from its openings, the shop's standards, stock and rates, line by line down to the total.

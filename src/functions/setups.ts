@@ -1,5 +1,7 @@
 import { setUpsOf } from "../core/drawer";
-import { plannedOrFault, setUpRows, table, withJob } from "./boundary";
+import { plannedOrFault, withJob } from "./calls";
+import { table } from "./cells";
+import { setUpRows } from "./words";
 
 /**
  * Lists every saw setting of a job once, in the order to cut, with all pieces that it serves (the makers' manuals and local codes come first).

@@ -1,7 +1,8 @@
 import { toDouble, writeNumber } from "../core/length";
 import { stockUses } from "../core/sheets";
 import { solidQuantity } from "../core/money";
-import { lengthResult, table, withSheets, type CellResult, type SheetGroup, type SolidRows } from "./boundary";
+import { withSheets, type SheetGroup, type SolidRows } from "./calls";
+import { lengthResult, table, type CellResult } from "./cells";
 
 /** @customenum {string} */
 enum SheetEffort {

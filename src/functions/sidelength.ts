@@ -1,5 +1,7 @@
 import { sideLength } from "../core/drawer";
-import { cornerJoint, length, lengthIfGiven, lengthResult, withUnit } from "./boundary";
+import { cornerJoint, length, lengthIfGiven } from "./arguments";
+import { withUnit } from "./calls";
+import { lengthResult } from "./cells";
 
 /** @customenum {string} */
 enum CornerJoint {

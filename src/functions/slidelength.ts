@@ -1,5 +1,7 @@
 import { DEFAULTS, slideLength } from "../core/drawer";
-import { length, lengthList, lengthResult, optionalLength, withUnit } from "./boundary";
+import { length, lengthList, optionalLength } from "./arguments";
+import { withUnit } from "./calls";
+import { lengthResult } from "./cells";
 
 /** @customenum {string} */
 enum Unit {

@@ -1,5 +1,6 @@
 import { isEmpty, tape, TAPE_DECIMALS, TAPE_DENOMINATORS, type Rounding } from "../core/length";
-import { anyLength, oneOf, scalar, withUnit, word } from "./boundary";
+import { anyLength, oneOf, scalar, word } from "./arguments";
+import { withUnit } from "./calls";
 
 /** @customenum {string} */
 enum TapeRounding {

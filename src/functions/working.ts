@@ -1,6 +1,8 @@
 import { planJob, workingOf } from "../core/drawer";
 import { writeNumber } from "../core/length";
-import { drawerLabel, lengthResult, table, withJob, type CellResult, type JobTables } from "./boundary";
+import { drawerLabel } from "./arguments";
+import { withJob, type JobTables } from "./calls";
+import { lengthResult, table, type CellResult } from "./cells";
 
 /**
  * Shows how every size of one drawer came about, each with the sum that gave it, and the diagonals that prove it square.

@@ -294,7 +294,7 @@ describe("CHECKS(openings, standards)", () => {
   });
 
   test("knows at least twenty kinds of findings", () => {
-    const codes = [...readFileSync("src/functions/boundary/findings.ts", "utf8").matchAll(/^ {2}"([a-z]+\.\w+)":/gm)];
+    const codes = [...readFileSync("src/functions/words/findings.ts", "utf8").matchAll(/^ {2}"([a-z]+\.\w+)":/gm)];
     expect(new Set(codes.map(([, code]) => code)).size).toBeGreaterThanOrEqual(20);
   });
 

@@ -9,6 +9,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 const rules = createRequire(import.meta.url)("../../.dependency-cruiser.cjs") as {
   options: ICruiseOptions;
   allowed: unknown[];
+  forbidden: unknown[];
 };
 
 let root: string;
@@ -33,21 +34,26 @@ const FOLDERS = [
   "workbook",
 ];
 
+const ROOMS = ["cells", "arguments", "tables", "words", "calls"];
+
 /** Whether a file in one folder may import what stands in another, as the rule sees it. */
-async function mayImport(from: string, target: string): Promise<boolean> {
+async function mayImport(from: string, target: string, more: Record<string, string> = {}): Promise<boolean> {
   rmSync(join(root, "src"), { recursive: true, force: true });
   for (const folder of FOLDERS) write(`src/${folder}/index.ts`, "export const it = 1;\n");
   write("src/core/length/inner.ts", "export const it = 1;\n");
+  for (const room of ROOMS) write(`src/functions/${room}/index.ts`, "export const it = 1;\n");
+  write("src/functions/cells/inner.ts", "export const it = 1;\n");
   write("src/taskpane/host/host.ts", "export const it = 1;\n");
   write("package.json", "{}");
   write("tsconfig.json", "{}");
-  write(`src/${from}/importer.ts`, `import "${target}";\n`);
+  write(`src/${from}/importer.ts`, `import "${target}";\nexport const it = 1;\n`);
+  for (const [name, text] of Object.entries(more)) write(name, text);
   const { output } = await cruise(["src"], {
     ...rules.options,
     tsConfig: undefined,
     baseDir: root,
     validate: true,
-    ruleSet: { allowed: rules.allowed, allowedSeverity: "error" },
+    ruleSet: { allowed: rules.allowed, allowedSeverity: "error", forbidden: rules.forbidden },
   } as ICruiseOptions);
   return (output as ICruiseResult).summary.error === 0;
 }
@@ -77,6 +83,34 @@ describe("who may import whom", () => {
     for (const to of FOLDERS.filter((folder) => folder !== from)) {
       expect(await folderIn(from, to), `${from} → ${to}`).toBe(allowed[from]!.includes(to));
     }
+  });
+
+  test.each(ROOMS)("%s of functions takes the rooms beneath it, by their indexes, and nothing else", async (from) => {
+    const beneath: Record<string, string[]> = {
+      cells: [],
+      arguments: ["cells"],
+      tables: ["cells"],
+      words: ["cells"],
+      calls: ["cells", "arguments", "tables", "words"],
+    };
+    for (const to of ROOMS.filter((room) => room !== from)) {
+      expect(await mayImport(`functions/${from}`, `../${to}/index`), `${from} → ${to}`).toBe(
+        beneath[from]!.includes(to),
+      );
+    }
+    expect(await mayImport(`functions/${from}`, "../index")).toBe(false);
+    if (from !== "cells") expect(await mayImport(`functions/${from}`, "../cells/inner")).toBe(false);
+  });
+
+  test("a cell function takes any room by its index alone, and no other cell function", async () => {
+    for (const room of ROOMS) expect(await mayImport("functions", `./${room}/index`)).toBe(true);
+    expect(await mayImport("functions", "./cells/inner")).toBe(false);
+  });
+
+  test("no files of core and functions import each other in a circle, types included", async () => {
+    const circle = (importer: string) => mayImport("core/drawer", "./other", { "src/core/drawer/other.ts": importer });
+    expect(await circle("export const it = 1;\n")).toBe(true);
+    expect(await circle('import type { it } from "./importer";\nexport type Other = typeof it;\n')).toBe(false);
   });
 
   test("functions take a core folder by its index alone", async () => {

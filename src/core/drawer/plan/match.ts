@@ -1,7 +1,7 @@
 import { keyOf } from "../../length";
 import { groupsOf } from "../groups";
 import { lesser, Size } from "../size";
-import type { Draft } from "./plan";
+import type { Draft } from "./draft";
 
 /**
  * Gives all boxes behind fronts of equal height, in the circle that their rows name, the least of their heights.

@@ -3,6 +3,7 @@ import { minus, plus, Size, sum } from "../size";
 import type { Cabinet, Job } from "../tables/job";
 import type { Opening } from "../tables/opening";
 import type { Standards } from "../tables/standards";
+import type { Draft } from "./draft";
 import { boxStock, ownHeight, zonesOf, type BoxStock, type Zone } from "./box-plan";
 import { faceOf, type Face } from "./face";
 import { frontsOf, type Front, type Fronts } from "./front-plan";
@@ -60,18 +61,6 @@ export function planJob(job: Job): Plan {
 }
 
 const isDraft = (d: Draft | FailedOpening): d is Draft => !("fault" in d);
-
-/** An opening on its way to a plan. */
-export interface Draft {
-  opening: Opening;
-  cabinet: Cabinet;
-  face: Face;
-  fronts: Fronts;
-  zones: Zone[];
-  stock: BoxStock;
-  /** What each box has room for, until they are matched to others. */
-  heights: Size[];
-}
 
 function draft(opening: Opening, cabinet: Cabinet, place: number, fault?: Fault): Draft | FailedOpening {
   return attempt({ opening, cabinet }, () => {

@@ -1,8 +1,8 @@
-import { Forest } from "../forest";
+import { Forest } from "./forest";
 import type { Meter } from "../meter";
 import type { Draft, Model } from "../model";
-import { Places } from "../places";
-import { Random } from "../random";
+import { Places } from "./places";
+import { Random } from "./random";
 
 /**
  * Lays one piece after another where least is spoilt, in many orders: by area, by either side, by both together, and

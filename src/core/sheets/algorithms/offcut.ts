@@ -1,4 +1,4 @@
-import { Forest } from "../forest";
+import { Forest } from "./forest";
 import {
   isPlaced,
   TURNED,
@@ -11,8 +11,8 @@ import {
   type DraftSheet,
   type Model,
 } from "../model";
-import { Places } from "../places";
-import { Random } from "../random";
+import { Places } from "./places";
+import { Random } from "./random";
 import { grown } from "../tighten";
 import { constructive } from "./constructive";
 import { areaOf, countsOn, take } from "./patterns";

@@ -1,5 +1,5 @@
 import { withCounts, type Draft, type DraftSheet, type Model } from "../model";
-import { Random } from "../random";
+import { Random } from "./random";
 import { areaOf, count, countsOn } from "./patterns";
 
 /**

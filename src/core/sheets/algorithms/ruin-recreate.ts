@@ -1,8 +1,8 @@
-import { BLOCK, CHILD, DEAD, Forest, KIND, NEXT, NONE, PARENT, SIZE, STRIDE } from "../forest";
+import { BLOCK, CHILD, DEAD, Forest, KIND, NEXT, NONE, PARENT, SIZE, STRIDE } from "./forest";
 import type { Meter } from "../meter";
 import type { Draft, Model } from "../model";
-import { Places } from "../places";
-import { Random } from "../random";
+import { Places } from "./places";
+import { Random } from "./random";
 
 /**
  * Ruin and recreate on guillotine trees, driven by a goal: the weight of the sheets must stay below that of the best

@@ -1,0 +1,112 @@
+import {
+  findingsOf,
+  planJob,
+  readJob,
+  readUnit,
+  type Finding,
+  type OpeningHeading,
+  type Table,
+} from "../../core/drawer";
+import { Fault, orElse, subtract, toDouble, total, type Rational, type Unit } from "../../core/length";
+import { drawerCount, insideVolume, quoteOf, type Rates } from "../../core/money";
+import { table, type CellResult } from "../cells";
+import { ratesIfAny, readAlternates, readOpenings, readStock, type Alternate, type AnyStockRow } from "../tables";
+import { message, wordingOf } from "../words";
+import { cellError } from "./cell-error";
+import { costed } from "./costed";
+import { tableCall } from "./job";
+import { planned } from "./planned";
+
+/** What all alternates have in common. */
+interface Common {
+  /** How many alternates there are. */
+  times: number;
+  openings: Table<OpeningHeading>;
+  unit: Unit;
+  stock: readonly AnyStockRow[];
+  rates?: Rates;
+}
+
+/** A finding in words. */
+type Told = { level: Finding["level"]; words: string };
+
+/** What comes of one alternate, as far as it can be made and priced. */
+interface Outcome {
+  name: string;
+  findings: readonly Told[];
+  fault?: Fault;
+  made?: { drawers: number; sheets: Rational; total?: Rational; volume: Rational };
+}
+
+/** The table of the cell function `openings, standards, stock, [rates]`, one row an alternate, in their order. */
+export const alternateTable = (header: readonly string[], raw: readonly unknown[]): CellResult[][] =>
+  tableCall(raw, (tellUnit) => {
+    const openings = readOpenings(raw[0]);
+    const alternates = readAlternates(raw[1]);
+    const units = alternates.map(({ values }) => readUnit(values.get("unit")));
+    const unit = units[0]!;
+    tellUnit(unit);
+    if (units.some((other) => other !== unit)) throw new Fault("alternates.unit");
+    const common = {
+      openings,
+      unit,
+      times: alternates.length,
+      stock: readStock(raw[2], unit),
+      rates: ratesIfAny(raw[3]),
+    };
+    const outcomes = alternates.map((alternate) => outcomeOf(alternate, common));
+    const rows = outcomes.map((outcome) => rowOf(outcome, outcomes, unit));
+    return table(header, rows);
+  });
+
+function outcomeOf({ name, values }: Alternate, { openings, unit, times, stock, rates }: Common): Outcome {
+  let findings: Told[] = [];
+  const made = (): Outcome["made"] => {
+    const job = readJob(openings, values);
+    const plan = planJob(job);
+    findings = findingsOf(openings, job, plan).map((one) => ({ level: one.level, words: wordingOf(one, unit)[0] }));
+    const done = costed(job, planned(plan), stock, rates !== undefined, times);
+    const sheets = total(done.stock.filter(({ soldBy }) => soldBy === "sheet").map(({ bought }) => bought));
+    const drawers = drawerCount(done.plan);
+    const price = rates && quoteOf(done, rates).total;
+    return { drawers, sheets, total: price, volume: insideVolume(done.plan, unit) };
+  };
+  const outcome = orElse(
+    () => ({ made: made() }),
+    (fault) => ({ fault }),
+  );
+  return { name, findings, ...outcome };
+}
+
+function rowOf({ name, findings, fault, made }: Outcome, all: readonly Outcome[], unit: Unit): CellResult[] {
+  const base = all[0]!;
+  const count = (level: Finding["level"]): number => findings.filter((finding) => finding.level === level).length;
+  if (!made) {
+    const error = cellError(fault, unit);
+    // What cannot even be read has not been checked.
+    const checked = findings.length > 0 ? [count("stop"), count("look")] : [error, error];
+    return [name, ...Array.from({ length: 6 }, () => error), ...checked, message(fault!, unit)];
+  }
+  const than = (own: Rational | undefined, other: Rational | undefined): CellResult =>
+    own && other ? toDouble(subtract(own, other)) : "";
+  return [
+    name,
+    made.drawers,
+    toDouble(made.sheets),
+    made.total ? toDouble(made.total) : "",
+    than(made.total, base.made?.total),
+    toDouble(made.volume),
+    than(made.volume, base.made?.volume),
+    count("stop"),
+    count("look"),
+    firstOf(findings, all),
+  ];
+}
+
+/** Stops before looks; of equals what tells this alternate from others. */
+function firstOf(findings: Outcome["findings"], all: readonly Outcome[]): string {
+  const isCommon = (words: string): boolean => all.every((one) => one.findings.some((other) => other.words === words));
+  const rank = ({ level, words }: Told): number => (level === "stop" ? 0 : 2) + Number(isCommon(words));
+  const ranks = findings.map(rank);
+  return findings[ranks.indexOf(Math.min(...ranks))]?.words ?? "";
+}

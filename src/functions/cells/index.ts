@@ -1,0 +1,7 @@
+export { readCell, type Cell } from "./cell";
+export { passErrorsOn } from "./incoming";
+export { IncomingError } from "./incoming-error";
+export { readFilled, readRange, type RangeRow } from "./range";
+export type { CellResult } from "./cell-result";
+export { column, lengthResult, table } from "./result";
+export { cellsOf, given, missing } from "./row-cells";

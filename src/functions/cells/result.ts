@@ -1,0 +1,27 @@
+import { terms, toDouble, type Rational, type Unit } from "../../core/length";
+import { carried } from "./carried";
+import type { CellResult, FormattedNumber } from "./cell-result";
+import { formattedType, hostShowsFormats } from "./host";
+
+/** Reduces 8/16 to 1/2, and shows every denominator up to 99 exactly. */
+export const FRACTION_FORMAT = "# ??/??";
+
+/**
+ * A length as it leaves a function: the nearest double. In inches, where the host can show it, with a fraction
+ * format; a length that the format would round stays a plain number.
+ */
+export function lengthResult(length: Rational, unit: Unit): number | FormattedNumber {
+  const basicValue = toDouble(length);
+  if (unit !== "in" || !hostShowsFormats() || terms(length).denominator > 99n) return basicValue;
+  return { type: formattedType(), basicValue, numberFormat: FRACTION_FORMAT };
+}
+
+/** A column of results, top to bottom. */
+export const column = (results: readonly CellResult[]): CellResult[][] => carried(results.map((result) => [result]));
+
+/**
+ * A table, its header row first.
+ * @throws Fault where the spreadsheet would lose it
+ */
+export const table = (header: readonly string[], rows: readonly CellResult[][]): CellResult[][] =>
+  carried([[...header], ...rows]);

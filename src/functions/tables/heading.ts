@@ -1,0 +1,88 @@
+import { american } from "../../core/drawer";
+import { Fault, isBlank, type Mark } from "../../core/length";
+import type { Cell } from "../cells";
+
+/** A heading as typed: what it says to us, if anything, and the unit that it names for plain numbers. */
+export interface Heading<N extends string> {
+  name?: N;
+  mark?: Mark;
+  typed: string;
+}
+
+const LONGEST_NEAR = 100;
+
+/** Names of a table, looked up whatever the case, spaces, hyphens, punctuation and spelling. */
+export class Names<N extends string> {
+  private readonly folded: ReadonlyMap<string, N>;
+
+  constructor(known: readonly N[]) {
+    this.folded = new Map(known.map((name) => [fold(name), name]));
+  }
+
+  get(typed: string): N | undefined {
+    return this.folded.get(fold(typed));
+  }
+
+  /** The known name with the fewest edits to it, and how many these are. */
+  nearest(typed: string): { name: N; edits: number } {
+    // What is longer than that is far from every name, and comparing it takes as long as it is.
+    const text = fold(typed.slice(0, LONGEST_NEAR));
+    return [...this.folded]
+      .map(([key, name]) => ({ name, edits: editsBetween(text, key) }))
+      .reduce((best, next) => (next.edits < best.edits ? next : best));
+  }
+}
+
+/**
+ * The least number of letters put in, left out or changed that makes one text of the other: the distance of
+ * Levenshtein, row by row.
+ * @example editsBetween("thicknes", "thickness") // 1
+ */
+export function editsBetween(a: string, b: string): number {
+  let row = Array.from({ length: b.length + 1 }, (_, j) => j);
+  for (let i = 0; i < a.length; i++) {
+    const next = [i + 1];
+    for (let j = 0; j < b.length; j++)
+      next.push(Math.min(next[j]! + 1, row[j + 1]! + 1, row[j]! + (a[i] === b[j] ? 0 : 1)));
+    row = next;
+  }
+  return row[b.length]!;
+}
+
+/**
+ * Reads a heading, with the unit that may stand behind it: `Width`, `Width (mm)`.
+ * @throws Fault `table.headingUnit` for a bracket behind a known name that holds no unit
+ */
+export function readHeading<N extends string>(table: string, { value }: Cell, names: Names<N>): Heading<N> {
+  // A blank of the header arrives as 0 from some hosts; what is no number says nothing either.
+  const typed = isBlank(value) || value === 0 || Number.isNaN(value) ? "" : String(value).trim();
+  const whole = names.get(typed);
+  if (whole) return { name: whole, typed };
+  const [, before = typed, inside] = /^(.*?)\s*\(([^()]*)\)$/.exec(typed) ?? [];
+  const name = names.get(before);
+  if (!name || inside === undefined) return { typed };
+  // Money has no length: what stands behind it is a remark, as (EUR) or (each).
+  if (table === "rates" || name === "price") return { name, typed };
+  const mark = MARKS[inside.trim().toLowerCase()];
+  if (!mark) throw new Fault("table.headingUnit", { table, heading: typed });
+  return { name, mark, typed };
+}
+
+/** What a heading says before its bracket. */
+export const bareHeading = (typed: string): string => typed.replace(/\s*\([^()]*\)$/, "");
+
+const MARKS: Record<string, Mark> = {
+  in: "in",
+  inch: "in",
+  inches: "in",
+  '"': "in",
+  mm: "mm",
+  cm: "cm",
+  m: "m",
+  ft: "ft",
+  feet: "ft",
+  "'": "ft",
+};
+
+/** Letters and digits alone, in American spelling. */
+export const fold = (text: string): string => american(text.toLowerCase().replace(/[^\p{L}\p{N}]/gu, ""));

@@ -1,0 +1,116 @@
+import { placeOf, type Row } from "../../core/drawer";
+import { Fault, ZERO, type Rational, type Unit } from "../../core/length";
+import type { SolidStock } from "../../core/money";
+import type { Part, Stock } from "../../core/sheets";
+import { cellsOf, given, missing } from "../cells";
+import { readTable } from "./table";
+
+const PART_HEADINGS = [
+  "part",
+  "drawer",
+  "qty",
+  "length",
+  "width",
+  "thickness",
+  "material",
+  "grain",
+  "grain group",
+] as const;
+const STOCK_HEADINGS = [
+  "material",
+  "thickness",
+  "length",
+  "width",
+  "price",
+  "available",
+  "grain",
+  "sold by",
+  "waste",
+] as const;
+
+type PartHeading = (typeof PART_HEADINGS)[number];
+type StockHeading = (typeof STOCK_HEADINGS)[number];
+
+/** A row of the table of parts, or of the cut list of a plan, which nobody typed. */
+export interface PartRow extends Part {
+  row: number;
+  planned?: true;
+  thickness?: Rational;
+  material: string;
+}
+
+/** A row of the table of stock. */
+export interface StockRow extends Stock {
+  row: number;
+  thickness?: Rational;
+  material: string;
+}
+
+/** @throws Fault naming the row and column of a cell that cannot be read */
+export const readParts = (raw: unknown, unit: Unit): PartRow[] =>
+  readTable<PartHeading>("parts", raw, PART_HEADINGS, ["length", "width", "qty"]).rows.map((row) => {
+    const cell = cellsOf("parts", row, unit);
+    return {
+      row: row.number,
+      name: cell.text("part") || `row ${row.number}`,
+      drawer: cell.text("drawer"),
+      quantity: cell.count("qty") ?? missing("parts", row, "qty"),
+      length: cell.length("length") ?? missing("parts", row, "length"),
+      width: cell.length("width") ?? missing("parts", row, "width"),
+      ...given("thickness", cell.length("thickness")),
+      material: cell.text("material"),
+      grain: cell.word("grain", ["any", "length", "width"]),
+      ...given("grainGroup", cell.text("grain group") || undefined),
+    };
+  });
+
+/** A row of the table of stock that is solid wood, sold by its volume: nothing is laid out on it. */
+export interface SolidRow extends SolidStock {
+  row: number;
+  material: string;
+  price?: Rational;
+}
+
+export type AnyStockRow = StockRow | SolidRow;
+
+export const isSolid = (row: AnyStockRow): row is SolidRow => "soldBy" in row;
+
+/** @throws Fault naming the row and column of a cell that cannot be read */
+export const readStock = (raw: unknown, unit: Unit): AnyStockRow[] =>
+  readTable<StockHeading>("stock", raw, STOCK_HEADINGS, ["length", "width"], { unless: "sold by" }).rows.map((row) => {
+    const cell = cellsOf("stock", row, unit);
+    const soldBy = cell.word("sold by", ["sheet", "board foot", "cubic metre"], MEASURES);
+    const common = {
+      row: row.number,
+      name: `row ${row.number}`,
+      ...given("thickness", cell.length("thickness")),
+      material: cell.text("material"),
+      ...given("price", cell.price("price")),
+    };
+    if (soldBy !== "sheet") {
+      useless("available", row, soldBy);
+      return { ...common, soldBy, waste: cell.percent("waste") ?? ZERO };
+    }
+    useless("waste", row, soldBy);
+    return {
+      ...common,
+      length: cell.length("length") ?? missing("stock", row, "length"),
+      width: cell.length("width") ?? missing("stock", row, "width"),
+      ...given("available", cell.count("available", 0)),
+      grain: cell.word("grain", ["length", "none"]),
+    };
+  });
+
+const MEASURES = {
+  sheets: "sheet",
+  "board feet": "board foot",
+  "board ft": "board foot",
+  "bd ft": "board foot",
+  bf: "board foot",
+  "cubic metres": "cubic metre",
+} as const;
+
+/** A cell that nothing would come of must not stand there as if something did. */
+function useless(heading: StockHeading, row: Row<StockHeading>, soldBy: string): void {
+  if (row.cells.has(heading)) throw new Fault("stock.useless", { argument: placeOf("stock", row, heading), soldBy });
+}

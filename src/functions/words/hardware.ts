@@ -1,0 +1,45 @@
+import { bought, type Item, type ItemName, type Purpose } from "../../core/drawer";
+import { multiply, toDouble, unitsIn, type Rational, type Unit } from "../../core/length";
+import { lengthResult, type CellResult } from "../cells";
+import { measureWord } from "./quote";
+import { len, titled, worded, type Template, type Wording } from "./wording";
+
+/** A row of the hardware list: item, size, quantity, its unit, and what it is for. */
+export function hardwareRow(item: Item, unit: Unit): CellResult[] {
+  const size = item.size ? lengthResult(item.size, unit) : "";
+  return [titled(item.name), size, toDouble(bought(item, unit)), measureWord(item.unit, unit), note(item, unit)];
+}
+
+function note(item: Item, unit: Unit): string {
+  const words = worded(SPECIAL[item.name] ?? PURPOSES[item.purpose], { ...item }, unit);
+  const unknown = !item.size && item.name.match(/screw|nail/) ? "none of the screw lengths suits this stock" : "";
+  return [words, unknown].filter(Boolean).join("; ");
+}
+
+const PURPOSES: Record<Purpose, Template> = {
+  none: "",
+  box: "into the box sides, predrilled",
+  cabinet: "into the cabinet's ends",
+  partition: "into a partition: stagger them where both sides have slides",
+  blocking: "into the blocking",
+  datasheet: "with what its own data sheet asks for",
+  ends: "pocket holes in box front and back, into the sides",
+  corners: "through the sides into box front and back",
+  frame: "as thick as the frame hides, {detail} long, behind the slide",
+  frameUnknown: "{detail} long; give the Case width, and its thickness stands here",
+  bottom: "round the applied bottom, with glue; drill first near corners and edges",
+  back: "up through the bottom into the box back",
+  front: "from inside the box into its front",
+  pull: "from inside the box, through box and front",
+  plate: "from inside the box, through front and strip into the plate",
+  joints: "a bead along every corner and joint",
+};
+
+/** Items that their size tells less about than others. */
+const SPECIAL: Partial<Record<ItemName, Wording>> = {
+  "wood runner": "waxed; not in the cut list",
+  pull: ({ size }, unit) =>
+    size ? `size: spacing of its holes, ${len(multiply(size as Rational, unitsIn(unit, "mm")), "mm")}` : "one hole",
+  "shop-made pull": "plate and strip are in the cut list",
+  "edge band": "size: its thickness; for edges {detail} thick; add what trimming takes",
+};

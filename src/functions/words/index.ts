@@ -1,0 +1,6 @@
+export { cutCaution, wordingOf } from "./findings";
+export { hardwareRow } from "./hardware";
+export { message } from "./messages";
+export { quoteRows } from "./quote";
+export { setUpRows } from "./set-ups";
+export { verdictWords } from "./verdict";

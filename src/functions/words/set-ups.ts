@@ -1,0 +1,73 @@
+import type { Caution, Operation, Setting, SetUpStep } from "../../core/drawer";
+import type { Unit } from "../../core/length";
+import { lengthResult, type CellResult } from "../cells";
+import { titled } from "./wording";
+
+/** The set-ups as rows, numbered in the order to cut; cautions stand between them and have no number. */
+export function setUpRows(steps: readonly SetUpStep[], unit: Unit): CellResult[][] {
+  let number = 0;
+  return steps.map((step) => {
+    if ("caution" in step) return ["", "Caution", CAUTIONS[step.caution], "", "", ""];
+    const parts = step.parts.map(({ name, drawers }) => `${name} ${drawers.join(", ")}`).join("; ");
+    const { operation, setting, value, pieces } = step;
+    return [
+      ++number,
+      OPERATIONS[operation] ?? titled(operation),
+      SETTINGS[setting],
+      lengthResult(value, unit),
+      pieces,
+      parts,
+    ];
+  });
+}
+
+/** Operations that a set-up calls by other words. */
+const OPERATIONS: Partial<Record<Operation, string>> = {
+  strip: "Set aside",
+  "pocket hole": "Pocket holes",
+  trim: "Trim flush",
+  "pull hole": "Pull holes",
+};
+
+const SETTINGS: Record<Setting, string> = {
+  strip: "Length of the strip, cuts between its fronts included",
+  between: "To cut away between two fronts, kerf included",
+  fence: "Fence",
+  stop: "Stop",
+  stopInOrder: "Stop, in order down the strip",
+  fenceInOrder: "Fence, in order down the strip",
+  blade: "Blade height",
+  pass: "Fence to the near side of the blade",
+  baseline: "Baseline, from the end",
+  socket: "Socket depth",
+  jig: "Jig and drill collar, for stock of",
+  overhang: "Bearing-guided bit, overhang",
+  cutter: "Taken off each edge",
+  top: "Fence, from the front's upper edge to the hole",
+  end: "Stop block, from either end to the hole",
+  left: "Stop block, from the left end to the hole",
+};
+
+/** Common practice; the makers' manuals and local codes decide. */
+const CAUTIONS: Record<Caution, string> = {
+  general:
+    "Read the makers' manuals of saw, blade, bits and slides, and follow local codes. Unplug the saw to change a blade. Dry fit before glue.",
+  strip:
+    "Fronts that match stay in one strip: mark its order from the top, and divide it only where the table says so.",
+  rip: "Blade upright, guard and riving knife on. Stand beside the line of the cut, for wood can kick back; push block where the hand would come near the blade.",
+  crosscut:
+    "Use the sled or miter gauge with a stop, never the fence together with them: a piece caught between fence and blade is thrown. A panel too wide for the sled runs its longer edge along the fence alone.",
+  small:
+    "Small pieces: rip them from long stock, cut them to length last, and hold them with a clamp or push block, never by hand.",
+  groove:
+    "Grooves do not go through: the guard comes off, so use push blocks and a featherboard, and put it back on at once; a riving knife lower than the blade stays. Cut a test piece; lower edge and inner face against fence and table.",
+  stopped:
+    "The groove's end may show in these joints: let it run out within a tail or socket, or stop it short of both ends.",
+  joint:
+    "Both ends of each piece. Not a through cut: guard off, push block or sled, guard back on at once. Where the blade meets the fence, a sacrificial fence. Try the joint in an offcut.",
+  router:
+    "Clamp the piece, feed against the bit's turning, keep both hands on the handles. Try the joint in an offcut.",
+  nailing:
+    "Nail the bottom with glue: keep nails in the middle of the edge and away from corners, drill first where it may split, hands clear of where a nail can come out.",
+  drill: "Clamp the stop block and a backing board; drill a test front. Clamp small fronts.",
+};
