@@ -8,6 +8,7 @@ import { readArchive, unpack, type Archive, type Entry } from "./zip";
 export class Package {
   private readonly entries: Map<string, Entry>;
   private readonly texts = new Map<string, string>();
+  private readonly lists = new Map<string, Relationship[]>();
   private readonly budget = new TextBudget();
 
   private constructor(readonly archive: Archive) {
@@ -42,10 +43,15 @@ export class Package {
   }
 
   /** What a part points to; a part without such a list points to nothing. */
-  relationships(part: string): Relationship[] {
-    const slash = part.lastIndexOf("/") + 1;
-    const list = `${part.slice(0, slash)}_rels/${part.slice(slash)}.rels`;
-    return this.has(list) ? readRelationships(this.text(list), list, part.slice(0, slash)) : [];
+  relationships(part: string): readonly Relationship[] {
+    let found = this.lists.get(part);
+    if (!found) {
+      const slash = part.lastIndexOf("/") + 1;
+      const list = `${part.slice(0, slash)}_rels/${part.slice(slash)}.rels`;
+      found = this.has(list) ? readRelationships(this.text(list), list, part.slice(0, slash)) : [];
+      this.lists.set(part, found);
+    }
+    return found;
   }
 
   /** The kind of a part, as the list of content types has it. */
