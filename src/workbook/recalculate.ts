@@ -2,9 +2,9 @@ import { cellName } from "./address";
 import { changesOf } from "./changes";
 import { CellError, createEngine, type EngineOptions, type Outcome, type Result } from "./engine/index";
 import { mendNames } from "./edit/mend-names";
-import { withoutCells } from "./xlsx/calcChain";
+import { shortenCalcChain } from "./xlsx/calcChain";
 import type { OpenWorkbook } from "./xlsx/openWorkbook";
-import { writeArchive } from "./xlsx/writeZip";
+import { PackageDraft } from "./xlsx/package-draft";
 import { writeSheet, type CellChange } from "./xlsx/writeSheet";
 
 /** What was recalculated, and what was not. */
@@ -31,33 +31,25 @@ export function recalculate(bytes: Uint8Array, options: EngineOptions): { bytes:
   const { opened, bytes: whole, mended } = mendNames(bytes, options.functions, options.namespace ?? "DRAWER");
   const outcome = createEngine(options).calculate(opened.book);
   const changes = changesOf(opened, outcome);
-  const replaced = new Map<string, Uint8Array>();
+  const draft = new PackageDraft(opened.source);
   opened.sheets.forEach((sheet, i) => {
     if (!sheet || changes[i]!.length === 0) return;
-    const text = writeSheet(sheet, changes[i]!);
-    if (text !== sheet.text) replaced.set(opened.source.entryName(sheet.part), new TextEncoder().encode(text));
+    draft.set(sheet.part, writeSheet(sheet, changes[i]!));
   });
-  updateCalcChain(opened, changes, replaced);
-  const written = replaced.size === 0 ? whole : writeArchive(opened.source.archive, replaced);
+  updateCalcChain(opened, changes, draft);
+  const written = draft.isChanged ? draft.bytes() : whole;
   return { bytes: written, report: { mended, ...reportOf(opened, outcome, changes) } };
 }
 
-function updateCalcChain(
-  { source, workbook }: OpenWorkbook,
-  changes: CellChange[][],
-  replaced: Map<string, Uint8Array>,
-): void {
+function updateCalcChain(opened: OpenWorkbook, changes: CellChange[][], draft: PackageDraft): void {
   const cleared = new Set<string>();
   changes.forEach((sheet, i) => {
     for (const { row, column, value } of sheet) {
-      if (value === null) cleared.add(`${workbook.sheets[i]!.sheetId} ${row} ${column}`);
+      if (value === null) cleared.add(`${opened.workbook.sheets[i]!.sheetId} ${row} ${column}`);
     }
   });
-  const part = source.relationships(workbook.part).find(({ type }) => type === "calcChain")?.target;
-  if (cleared.size === 0 || part === undefined || !source.has(part)) return;
-  const text = source.text(part);
-  const shorter = withoutCells(text, part, (sheetId, row, column) => cleared.has(`${sheetId} ${row} ${column}`));
-  if (shorter !== text) replaced.set(source.entryName(part), new TextEncoder().encode(shorter));
+  if (cleared.size === 0) return;
+  shortenCalcChain(opened, draft, (sheetId, row, column) => cleared.has(`${sheetId} ${row} ${column}`));
 }
 
 function reportOf({ workbook }: OpenWorkbook, outcome: Outcome, changes: CellChange[][]): Omit<Report, "mended"> {

@@ -15,6 +15,7 @@ const NAMES = [
   "spilled and older array formulas",
   "exceljs, blank",
   "exceljs, full",
+  "LibreOffice",
   "SheetJS",
 ];
 /** Sequences with each workbook. */

@@ -1,49 +1,121 @@
+import { addPart } from "../xlsx/add-part";
+import { applyEdits, type Edit } from "../xlsx/edits";
 import { readDynamicMarks } from "../xlsx/metadata";
 import type { OpenWorkbook } from "../xlsx/openWorkbook";
-import { newEntry } from "../xlsx/new-entry";
+import type { PackageDraft } from "../xlsx/package-draft";
+import { withAttributes } from "../xlsx/tagText";
+import { readXml, type Tag } from "../xlsx/xml";
 
 /**
  * The value of `cm` that marks a formula which may spill. Where the workbook has no record of such formulas, one is
- * added; where it has records of other kinds only, none is given, and the formula is stored as an older array formula.
+ * added, beside records of other kinds if there are any.
  */
-export function provideDynamicMark(opened: OpenWorkbook, replaced: Map<string, Uint8Array>): string | undefined {
+export function provideDynamicMark(opened: OpenWorkbook, draft: PackageDraft): string {
   const { source, workbook } = opened;
-  const part = source.relationships(workbook.part).find(({ type }) => type === "sheetMetadata")?.target;
-  if (part !== undefined && source.has(part)) return [...readDynamicMarks(source.text(part), part)][0];
-  const folder = workbook.part.slice(0, workbook.part.lastIndexOf("/") + 1);
-  const name = `${folder}metadata.xml`;
-  if (source.has(name)) return undefined;
-  const list = `${folder}_rels/${workbook.part.slice(folder.length)}.rels`;
-  const encode = (text: string) => new TextEncoder().encode(text);
-  source.archive.entries.push(newEntry(name, source.archive));
-  replaced.set(name, encode(METADATA));
-  const types = source.text("[Content_Types].xml");
-  replaced.set(
-    source.entryName("[Content_Types].xml"),
-    encode(types.replace(/<\/(\w+:)?Types>/, `<$1Override PartName="/${name}" ContentType="${TYPE}"/>$&`)),
-  );
-  const links = source.text(list);
-  const id = freeId(links);
-  replaced.set(
-    source.entryName(list),
-    encode(
-      links.replace(/<\/(\w+:)?Relationships>/, `<$1Relationship Id="${id}" Type="${LINK}" Target="metadata.xml"/>$&`),
-    ),
-  );
-  return "1";
+  const part = source.linked(workbook.part, "sheetMetadata");
+  if (part === undefined) {
+    addPart(opened, draft, { name: "metadata", link: "sheetMetadata", type: "sheetMetadata", text: METADATA });
+    return "1";
+  }
+  const text = source.text(part);
+  const [known] = readDynamicMarks(text, part);
+  if (known !== undefined) return known;
+  const { text: recorded, mark } = withDynamicRecord(text, part);
+  draft.set(part, recorded);
+  return mark;
 }
 
-function freeId(links: string): string {
-  for (let i = 1; ; i++) if (!links.includes(`"rIdDynamic${i}"`)) return `rIdDynamic${i}`;
+/** The lists of the part, in the order in which they must stand (CT_Metadata: ECMA-376, 18.9.10). */
+const ORDER = [
+  "metadataTypes",
+  "metadataStrings",
+  "mdxMetadata",
+  "futureMetadata",
+  "cellMetadata",
+  "valueMetadata",
+  "extLst",
+];
+
+type List = Tag & { inner: number; outer: number; items: number };
+
+/** Records of other kinds keep their numbers: the new one comes last in each list. */
+function withDynamicRecord(text: string, part: string): { text: string; mark: string } {
+  const { root, lists, types } = readLists(text, part);
+  const { prefix } = root;
+  if (root.selfClosing) {
+    const opened = text.slice(0, root.end).replace(/\s*\/>$/, ">");
+    return withDynamicRecord(`${opened}</${prefix}${root.name}>`, part);
+  }
+  const element = (name: string, inside: string, attributes = "") =>
+    `<${prefix}${name}${attributes}>${inside}</${prefix}${name}>`;
+  const edits: Edit[] = [];
+  const add = (list: List | undefined, name: string, inside: string, attributes: string) => {
+    if (list) return void edits.push(...appended(text, list, inside));
+    const at = lists.find((later) => ORDER.indexOf(later.name) > ORDER.indexOf(name))?.start ?? root.inner;
+    edits.push({ start: at, end: at, text: element(name, inside, attributes) });
+  };
+  const named = (name: string) => lists.find((list) => list.name === name);
+  let type = types.indexOf(KIND) + 1;
+  if (type === 0) {
+    type = types.push(KIND);
+    add(named("metadataTypes"), "metadataTypes", RECORD_TYPE.replace("<", `<${prefix}`), ' count="1"');
+  }
+  const future = lists.find((list) => list.name === "futureMetadata" && list.attributes.name === KIND);
+  if (!future?.items) {
+    const record = element("bk", element("extLst", element("ext", PROPERTIES, ` uri="${URI}"`)));
+    add(future, "futureMetadata", record, ` name="${KIND}" count="1"`);
+  }
+  const cells = named("cellMetadata");
+  add(cells, "cellMetadata", element("bk", `<${prefix}rc t="${type}" v="0"/>`), ' count="1"');
+  return { text: applyEdits(text, edits), mark: String((cells?.items ?? 0) + 1) };
 }
 
-const TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheetMetadata+xml";
-const LINK = "http://schemas.openxmlformats.org/officeDocument/2006/relationships/sheetMetadata";
+function readLists(text: string, part: string): { root: Tag & { inner: number }; lists: List[]; types: string[] } {
+  const lists: List[] = [];
+  const types: string[] = [];
+  let root: (Tag & { inner: number }) | undefined;
+  let depth = 0;
+  readXml(text, part, {
+    open(tag) {
+      if (depth === 0) root = { ...tag, inner: tag.end };
+      if (depth === 1) lists.push({ ...tag, inner: tag.end, outer: tag.end, items: 0 });
+      if (depth === 2) lists.at(-1)!.items++;
+      if (tag.name === "metadataType") types.push(tag.attributes.name ?? "");
+      depth++;
+    },
+    close(_name, _prefix, start, end) {
+      depth--;
+      if (depth === 0) root!.inner = start;
+      if (depth === 1) Object.assign(lists.at(-1)!, { inner: start, outer: end });
+    },
+  });
+  return { root: root!, lists, types };
+}
+
+function appended(text: string, list: List, inside: string): Edit[] {
+  const tag = withAttributes(text.slice(list.start, list.end), { count: String(list.items + 1) });
+  if (list.selfClosing) {
+    const end = `</${list.prefix}${list.name}>`;
+    return [{ start: list.start, end: list.end, text: `${tag.replace(/\s*\/>$/, ">")}${inside}${end}` }];
+  }
+  return [
+    { start: list.start, end: list.end, text: tag },
+    { start: list.inner, end: list.inner, text: inside },
+  ];
+}
+
+const KIND = "XLDAPR";
+const URI = "{bdbb8cdc-fa1e-496e-a857-3c3f30c029c3}";
+const SPACE = "http://schemas.microsoft.com/office/spreadsheetml/2017/dynamicarray";
+const PROPERTIES = `<xda:dynamicArrayProperties xmlns:xda="${SPACE}" fDynamic="1" fCollapsed="0"/>`;
+const RECORD_TYPE =
+  `<metadataType name="${KIND}" minSupportedVersion="120000" copy="1" pasteAll="1" pasteValues="1" merge="1" splitFirst="1" ` +
+  'rowColShift="1" clearFormats="1" clearComments="1" assign="1" coerce="1" cellMeta="1"/>';
 
 /** The record of formulas that may spill, as the spreadsheet program writes it. */
 export const METADATA =
   '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n' +
-  '<metadata xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" xmlns:xda="http://schemas.microsoft.com/office/spreadsheetml/2017/dynamicarray">' +
-  '<metadataTypes count="1"><metadataType name="XLDAPR" minSupportedVersion="120000" copy="1" pasteAll="1" pasteValues="1" merge="1" splitFirst="1" rowColShift="1" clearFormats="1" clearComments="1" assign="1" coerce="1" cellMeta="1"/></metadataTypes>' +
-  '<futureMetadata name="XLDAPR" count="1"><bk><extLst><ext uri="{bdbb8cdc-fa1e-496e-a857-3c3f30c029c3}"><xda:dynamicArrayProperties fDynamic="1" fCollapsed="0"/></ext></extLst></bk></futureMetadata>' +
+  `<metadata xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" xmlns:xda="${SPACE}">` +
+  `<metadataTypes count="1">${RECORD_TYPE}</metadataTypes>` +
+  `<futureMetadata name="${KIND}" count="1"><bk><extLst><ext uri="${URI}"><xda:dynamicArrayProperties fDynamic="1" fCollapsed="0"/></ext></extLst></bk></futureMetadata>` +
   '<cellMetadata count="1"><bk><rc t="1" v="0"/></bk></cellMetadata></metadata>';

@@ -2,8 +2,8 @@ import { cellName, sameArea } from "../address";
 import type { CellText, FormulaText, SheetText } from "../xlsx/sheetText";
 import { applyEdits, type Edit } from "../xlsx/edits";
 import { openWorkbook, type OpenWorkbook } from "../xlsx/openWorkbook";
+import { PackageDraft } from "../xlsx/package-draft";
 import { withAttributes } from "../xlsx/tagText";
-import { writeArchive } from "../xlsx/writeZip";
 import { decodeEscapes, encodeEscapes, escapeText, readXml } from "../xlsx/xml";
 import { provideDynamicMark } from "./dynamicMark";
 import { mender, type Mend } from "./mended-formula";
@@ -26,13 +26,11 @@ export interface Mended {
 export function mendNames(bytes: Uint8Array, functions: Readonly<Record<string, unknown>>, namespace: string): Mended {
   const opened = openWorkbook(bytes);
   const mend = mender(functions, namespace);
-  const replaced = new Map<string, Uint8Array>();
-  let mark: { value: string | undefined } | undefined;
-  const dynamicMark = (): string | undefined => (mark ??= { value: provideDynamicMark(opened, replaced) }).value;
+  const draft = new PackageDraft(opened.source);
+  let mark: string | undefined;
+  const dynamicMark = (): string => (mark ??= provideDynamicMark(opened, draft));
   const write = (part: string, edits: readonly Edit[]): void => {
-    if (edits.length === 0) return;
-    const text = applyEdits(opened.source.text(part), edits);
-    replaced.set(opened.source.entryName(part), new TextEncoder().encode(text));
+    if (edits.length > 0) draft.set(part, applyEdits(opened.source.text(part), edits));
   };
   for (const sheet of opened.sheets) {
     if (!sheet) continue;
@@ -43,13 +41,13 @@ export function mendNames(bytes: Uint8Array, functions: Readonly<Record<string, 
   }
   write(opened.workbook.part, inElements(opened, opened.workbook.part, ["definedName"], mend));
   if (mend.count === 0) return { bytes, opened, mended: 0 };
-  const written = writeArchive(opened.source.archive, replaced);
+  const written = draft.bytes();
   return { bytes: written, opened: openWorkbook(written), mended: mend.count };
 }
 
 const TABLE_FORMULAS = ["calculatedColumnFormula", "totalsRowFormula"];
 
-function inCells(sheet: SheetText, mend: Mend, dynamicMark: () => string | undefined): Edit[] {
+function inCells(sheet: SheetText, mend: Mend, dynamicMark: () => string): Edit[] {
   return sheet.rows.flatMap((row) =>
     row.cells.flatMap((cell) => {
       const { formula } = cell;
@@ -65,7 +63,7 @@ function rewritten(
   cell: CellText,
   formula: FormulaText,
   text: string,
-  dynamicMark: () => string | undefined,
+  dynamicMark: () => string,
 ): Edit[] {
   const { row, column } = cell;
   const own = { top: row, left: column, bottom: row, right: column };
@@ -81,10 +79,9 @@ function rewritten(
   };
   const written = `${withAttributes(tag, attributes)}${escapeText(encodeEscapes(text))}</${prefix}f>`;
   const edits: Edit[] = [{ start: formula.start, end: formula.end, text: written }];
-  const mark = becomesDynamic ? dynamicMark() : undefined;
-  if (mark !== undefined) {
+  if (becomesDynamic) {
     const start = source.slice(cell.start, cell.tagEnd);
-    edits.push({ start: cell.start, end: cell.tagEnd, text: withAttributes(start, { cm: mark }) });
+    edits.push({ start: cell.start, end: cell.tagEnd, text: withAttributes(start, { cm: dynamicMark() }) });
   }
   return edits;
 }

@@ -1,6 +1,8 @@
 import { BUILT_IN_FORMATS } from "../look/builtIn";
-import type { OpenWorkbook } from "../xlsx/openWorkbook";
+import { addPart } from "../xlsx/add-part";
 import { applyEdits, type Edit } from "../xlsx/edits";
+import type { OpenWorkbook } from "../xlsx/openWorkbook";
+import type { PackageDraft } from "../xlsx/package-draft";
 import { withAttributes } from "../xlsx/tagText";
 import { escapeAttribute, readXml, type Tag } from "../xlsx/xml";
 
@@ -19,27 +21,30 @@ export class NumberFormats {
   private readonly part: string | undefined;
   private readonly styles: { start: number; end: number; tagEnd: number; format: string }[] = [];
   private readonly formats = new Map<string, string>(BUILT_IN.map(([id, code]) => [String(id), code]));
-  private root?: Tag;
-  private styleList?: Tag;
-  /** `inner` is where the list's end tag begins. */
-  private formatList?: Tag & { inner: number };
+  private readonly root: Tag;
+  private styleList?: List;
+  private formatList?: List;
+  /** Where a list of styles would stand. */
+  private stylesAt = 0;
   private readonly addedStyles: string[] = [];
   private readonly addedFormats: string[] = [];
   private formatCount = 0;
   private readonly known = new Map<string, number>();
 
   constructor({ source, workbook }: OpenWorkbook) {
-    this.part = source.relationships(workbook.part).find(({ type }) => type === "styles")?.target;
-    if (this.part === undefined || !source.has(this.part)) return;
-    this.text = source.text(this.part);
+    this.part = source.linked(workbook.part, "styles");
+    this.text = this.part === undefined ? NO_STYLES : opened(source.text(this.part));
     const path: string[] = [];
-    readXml(this.text, this.part, {
+    let root: Tag | undefined;
+    readXml(this.text, this.part ?? "styles", {
       open: (tag) => {
         const { name, attributes, start, end } = tag;
         const list = path[1];
-        if (path.length === 0) this.root = tag;
-        else if (name === "cellXfs") this.styleList = tag;
-        else if (name === "numFmts") this.formatList = { ...tag, inner: end };
+        if (path.length === 0) {
+          root = tag;
+          this.stylesAt = end;
+        } else if (path.length === 1 && name === "cellXfs") this.styleList = { ...tag, inner: end };
+        else if (path.length === 1 && name === "numFmts") this.formatList = { ...tag, inner: end };
         else if (list === "numFmts" && name === "numFmt") {
           this.formats.set(attributes.numFmtId ?? "", attributes.formatCode ?? "");
           this.formatCount++;
@@ -49,49 +54,57 @@ export class NumberFormats {
       },
       close: (name, _prefix, start, end) => {
         path.pop();
-        if (name === "numFmts") this.formatList!.inner = start;
+        if (path.length === 1 && name === "numFmts") this.formatList!.inner = start;
+        if (path.length === 1 && name === "cellXfs") this.styleList!.inner = start;
+        if (path.length === 1 && BEFORE_STYLES.has(name)) this.stylesAt = end;
         if (path[1] === "cellXfs" && name === "xf") this.styles.at(-1)!.end = end;
       },
     });
+    this.root = root!;
+    // A file without any style means the plain one, which then must come first.
+    if (this.styles.length === 0) this.addedStyles.push(`<${this.root.prefix}xf numFmtId="0"/>`);
   }
 
   /** The number of the style that is like `base` and has the number format; `base` itself where it has one. */
   like(base: number, format: string): number {
-    const style = this.styles[base];
-    if (!style || (style.format !== "0" && this.formats.get(style.format) !== "General")) return base;
+    const style = this.styles[base] ?? this.styles[0];
+    if (style && style.format !== "0" && this.formats.get(style.format) !== "General") return base;
     const key = `${base} ${format}`;
     const found = this.known.get(key);
     if (found !== undefined) return found;
-    const tag = withAttributes(this.text.slice(style.start, style.tagEnd), {
-      numFmtId: this.numberOf(format),
-      applyNumberFormat: "1",
-    });
-    this.addedStyles.push(tag + this.text.slice(style.tagEnd, style.end));
+    const attributes = { numFmtId: this.numberOf(format), applyNumberFormat: "1" };
+    const [tag, inside] = style
+      ? [this.text.slice(style.start, style.tagEnd), this.text.slice(style.tagEnd, style.end)]
+      : [`<${this.root.prefix}xf/>`, ""];
+    this.addedStyles.push(withAttributes(tag, attributes) + inside);
     const number = this.styles.length + this.addedStyles.length - 1;
     this.known.set(key, number);
     return number;
   }
 
-  /** The part's new text; undefined where nothing was added. */
-  get changed(): { part: string; text: string } | undefined {
-    if (this.addedStyles.length === 0 || !this.styleList || this.part === undefined) return undefined;
-    const { start, end } = this.styleList;
-    const at = this.styles.at(-1)!.end;
+  /** Writes what was added, if anything was; a workbook without a part for it gets one. */
+  writeTo(workbook: OpenWorkbook, draft: PackageDraft): void {
+    if (this.known.size === 0) return;
+    const text = applyEdits(this.text, [...this.formatEdits(), ...this.styleEdits()]);
+    if (this.part === undefined) addPart(workbook, draft, { name: "styles", link: "styles", type: "styles", text });
+    else draft.set(this.part, text);
+  }
+
+  private styleEdits(): Edit[] {
+    const added = this.addedStyles.join("");
     const count = String(this.styles.length + this.addedStyles.length);
-    const edits: Edit[] = [
-      ...this.formatEdits(),
-      { start, end, text: withAttributes(this.text.slice(start, end), { count }) },
-      { start: at, end: at, text: this.addedStyles.join("") },
-    ];
-    return { part: this.part, text: applyEdits(this.text, edits) };
+    return (
+      listEdits(this.text, this.styleList, added, count) ?? [
+        { start: this.stylesAt, end: this.stylesAt, text: this.list("cellXfs", added, count) },
+      ]
+    );
   }
 
   private numberOf(format: string): string {
     for (const [id, code] of this.formats) if (code === format) return id;
     const id = String(Math.max(FIRST_OWN - 1, ...[...this.formats.keys()].map((key) => Number(key) || 0)) + 1);
     this.formats.set(id, format);
-    const { prefix } = this.styleList!;
-    this.addedFormats.push(`<${prefix}numFmt numFmtId="${id}" formatCode="${escapeAttribute(format)}"/>`);
+    this.addedFormats.push(`<${this.root.prefix}numFmt numFmtId="${id}" formatCode="${escapeAttribute(format)}"/>`);
     return id;
   }
 
@@ -100,15 +113,51 @@ export class NumberFormats {
     if (this.addedFormats.length === 0) return [];
     const added = this.addedFormats.join("");
     const count = String(this.formatCount + this.addedFormats.length);
-    const { prefix } = this.styleList!;
-    const list = this.formatList;
-    if (!list || list.selfClosing) {
-      const [start, end] = list ? [list.start, list.end] : [this.root!.end, this.root!.end];
-      return [{ start, end, text: `<${prefix}numFmts count="${count}">${added}</${prefix}numFmts>` }];
-    }
-    return [
-      { start: list.start, end: list.end, text: withAttributes(this.text.slice(list.start, list.end), { count }) },
-      { start: list.inner, end: list.inner, text: added },
-    ];
+    return (
+      listEdits(this.text, this.formatList, added, count) ?? [
+        { start: this.root.end, end: this.root.end, text: this.list("numFmts", added, count) },
+      ]
+    );
+  }
+
+  private list(name: string, inside: string, count: string): string {
+    const { prefix } = this.root;
+    return `<${prefix}${name} count="${count}">${inside}</${prefix}${name}>`;
   }
 }
+
+/** `inner` is where the list's end tag begins. */
+type List = Tag & { inner: number };
+
+/** What is put behind the items of a list that is there. */
+function listEdits(text: string, list: List | undefined, added: string, count: string): Edit[] | undefined {
+  if (!list) return undefined;
+  const { start, end, inner, prefix, name, selfClosing } = list;
+  const tag = withAttributes(text.slice(start, end), { count });
+  if (selfClosing) return [{ start, end, text: `${tag.replace(/\s*\/>$/, ">")}${added}</${prefix}${name}>` }];
+  return [
+    { start, end, text: tag },
+    { start: inner, end: inner, text: added },
+  ];
+}
+
+/** The text, its root with an end tag, so that something can be put into it. */
+function opened(text: string): string {
+  return text.replace(/<([\w.:-]+)((?:\s[^<>]*?)?)\s*\/>\s*$/, (tag, name: string, attributes: string) =>
+    /(^|:)styleSheet$/.test(name) ? `<${name}${attributes}></${name}>` : tag,
+  );
+}
+
+/** What stands before the list of styles (CT_Stylesheet: ECMA-376, 18.8.39). */
+const BEFORE_STYLES = new Set(["numFmts", "fonts", "fills", "borders", "cellStyleXfs"]);
+
+/** The styles that a workbook without a part for them has, as the least that the spreadsheet program wants. */
+const NO_STYLES =
+  '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n' +
+  '<styleSheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main">' +
+  '<fonts count="1"><font><sz val="11"/><name val="Calibri"/></font></fonts>' +
+  '<fills count="2"><fill><patternFill patternType="none"/></fill><fill><patternFill patternType="gray125"/></fill></fills>' +
+  '<borders count="1"><border><left/><right/><top/><bottom/><diagonal/></border></borders>' +
+  '<cellStyleXfs count="1"><xf numFmtId="0" fontId="0" fillId="0" borderId="0"/></cellStyleXfs>' +
+  '<cellXfs count="1"><xf numFmtId="0" fontId="0" fillId="0" borderId="0" xfId="0"/></cellXfs>' +
+  "</styleSheet>";

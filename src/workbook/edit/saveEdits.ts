@@ -1,10 +1,10 @@
 import { contains, sameArea } from "../address";
 import { cellKey, type Result } from "../engine/index";
 import { recalculate } from "../recalculate";
-import { withoutCells } from "../xlsx/calcChain";
+import { shortenCalcChain } from "../xlsx/calcChain";
 import { openWorkbook, type OpenWorkbook } from "../xlsx/openWorkbook";
+import { PackageDraft } from "../xlsx/package-draft";
 import type { CellText, SheetText } from "../xlsx/sheetText";
-import { writeArchive } from "../xlsx/writeZip";
 import { isFormula, valueOf } from "./content";
 import { provideDynamicMark } from "./dynamicMark";
 import type { CellEdit } from "./cell-edit";
@@ -37,11 +37,11 @@ function withEdits(
   isKept: (sheet: number, row: number, column: number) => boolean,
 ): Uint8Array {
   const opened = openWorkbook(bytes);
-  const replaced = new Map<string, Uint8Array>();
+  const draft = new PackageDraft(opened.source);
   const spills = edits.some(
     ({ content }) => isFormula(content) && formulaKind(toStored(content.formula)) === "dynamic",
   );
-  const mark = spills ? provideDynamicMark(opened, replaced) : undefined;
+  const mark = spills ? provideDynamicMark(opened, draft) : undefined;
   const styles = new NumberFormats(opened);
   opened.sheets.forEach((sheet, i) => {
     const ours = edits.filter((edit) => edit.sheet === i);
@@ -51,12 +51,11 @@ function withEdits(
       contents.set(cellKey(released.row, released.column), released);
     for (const filled of ours.flatMap(filledCells)) contents.set(cellKey(filled.row, filled.column), filled);
     const text = writeContents(sheet, [...contents.values()], (base, format) => styles.like(base, format));
-    replaced.set(opened.source.entryName(sheet.part), new TextEncoder().encode(text));
+    draft.set(sheet.part, text);
   });
-  const { changed } = styles;
-  if (changed) replaced.set(opened.source.entryName(changed.part), new TextEncoder().encode(changed.text));
-  dropFromCalcChain(opened, edits, replaced);
-  return writeArchive(opened.source.archive, replaced);
+  styles.writeTo(opened, draft);
+  dropFromCalcChain(opened, edits, draft);
+  return draft.bytes();
 }
 
 function newContent(edit: PlacedEdit, mark: string | undefined): NewContent {
@@ -103,20 +102,11 @@ function releasedCells(
 const own = ({ row, column }: CellText) => ({ top: row, left: column, bottom: row, right: column });
 
 /** A cell that holds no formula any longer must not stand in the order of calculation. */
-function dropFromCalcChain(
-  opened: OpenWorkbook,
-  edits: readonly PlacedEdit[],
-  replaced: Map<string, Uint8Array>,
-): void {
-  const { source, workbook } = opened;
-  const part = source.relationships(workbook.part).find(({ type }) => type === "calcChain")?.target;
-  if (part === undefined || !source.has(part)) return;
+function dropFromCalcChain(opened: OpenWorkbook, edits: readonly PlacedEdit[], draft: PackageDraft): void {
   const gone = new Set(
     edits
       .filter(({ content }) => !isFormula(content))
-      .map(({ sheet, row, column }) => `${workbook.sheets[sheet]!.sheetId} ${row} ${column}`),
+      .map(({ sheet, row, column }) => `${opened.workbook.sheets[sheet]!.sheetId} ${row} ${column}`),
   );
-  const text = source.text(part);
-  const shorter = withoutCells(text, part, (sheetId, row, column) => gone.has(`${sheetId} ${row} ${column}`));
-  if (shorter !== text) replaced.set(source.entryName(part), new TextEncoder().encode(shorter));
+  shortenCalcChain(opened, draft, (sheetId, row, column) => gone.has(`${sheetId} ${row} ${column}`));
 }

@@ -19,10 +19,9 @@ export interface Look {
 
 /** Reads the look out of an opened file; what a grid cannot show is passed over. */
 export function readLook({ source, workbook, sheets }: OpenWorkbook): Look {
-  const parts = source.relationships(workbook.part);
   const textOf = (type: string): { text: string; part: string } | undefined => {
-    const part = parts.find((found) => found.type === type)?.target;
-    return part !== undefined && source.has(part) ? { text: source.text(part), part } : undefined;
+    const part = source.linked(workbook.part, type);
+    return part === undefined ? undefined : { text: source.text(part), part };
   };
   const theme = textOf("theme");
   const styles = textOf("styles");

@@ -1,8 +1,8 @@
 import { withoutSheet } from "../formula/sheet-names";
-import { withoutCells } from "../xlsx/calcChain";
+import { shortenCalcChain } from "../xlsx/calcChain";
+import { dropParts } from "../xlsx/drop-parts";
 import type { OpenWorkbook } from "../xlsx/openWorkbook";
 import type { PackageDraft } from "../xlsx/package-draft";
-import { dropParts } from "./drop-parts";
 import { naming } from "./naming";
 import { withReferences } from "./references";
 import { SheetFault } from "./sheet-edit";
@@ -40,7 +40,7 @@ export function deleteSheet(opened: OpenWorkbook, draft: PackageDraft, at: numbe
     });
     draft.set(referring, changed);
   }
-  shortenCalcChain(opened, draft, sheetId);
+  shortenCalcChain(opened, draft, (id) => id === sheetId);
   updateTitles(
     source,
     draft,
@@ -49,13 +49,4 @@ export function deleteSheet(opened: OpenWorkbook, draft: PackageDraft, at: numbe
     (title) => (without(title) === title ? title : undefined),
   );
   return without;
-}
-
-function shortenCalcChain({ source, workbook }: OpenWorkbook, draft: PackageDraft, sheetId: string): void {
-  const chain = source.relationships(workbook.part).find(({ type }) => type === "calcChain")?.target;
-  if (chain === undefined || !draft.has(chain)) return;
-  const shorter = withoutCells(draft.text(chain), chain, (id) => id === sheetId);
-  if (/<(?:[\w.-]+:)?c[\s/>]/.test(shorter)) draft.set(chain, shorter);
-  // An order of calculation without cells is none that a file may have.
-  else dropParts(source, draft, workbook.part, chain);
 }

@@ -25,7 +25,7 @@ export function updateTitles(
   change: (titles: string[]) => string[],
   name: (title: string) => string | undefined = (title) => title,
 ): void {
-  const part = source.relationships("").find(({ type }) => type === "extended-properties")?.target;
+  const part = source.linked("", "extended-properties");
   if (part === undefined || !draft.has(part)) return;
   const text = draft.text(part);
   const found = readTitles(text, part);

@@ -1,17 +1,27 @@
 import { parseCell } from "../address";
+import { dropParts } from "./drop-parts";
 import { applyEdits, type Edit } from "./edits";
+import type { OpenWorkbook } from "./openWorkbook";
+import type { PackageDraft } from "./package-draft";
 import { withAttributes } from "./tagText";
 import { readXml } from "./xml";
 
+/** Takes cells without a formula out of the order of calculation; one without cells is none that a file may have. */
+export function shortenCalcChain({ source, workbook }: OpenWorkbook, draft: PackageDraft, gone: IsGone): void {
+  const part = source.linked(workbook.part, "calcChain");
+  if (part === undefined || !draft.has(part)) return;
+  const shorter = withoutCells(draft.text(part), part, gone);
+  if (/<(?:[\w.-]+:)?c[\s/>]/.test(shorter)) draft.set(part, shorter);
+  else dropParts(source, draft, workbook.part, part);
+}
+
+type IsGone = (sheetId: string, row: number, column: number) => boolean;
+
 /**
- * The order of calculation without the cells that no array fills any longer.
+ * The order of calculation without some cells.
  * An entry without a sheet number has that of the entry before it, which must not be lost with it.
  */
-export function withoutCells(
-  text: string,
-  part: string,
-  gone: (sheetId: string, row: number, column: number) => boolean,
-): string {
+function withoutCells(text: string, part: string, gone: IsGone): string {
   const edits: Edit[] = [];
   let sheetId = "";
   let written = "";

@@ -23,10 +23,9 @@ export interface OpenWorkbook {
 export function openWorkbook(bytes: Uint8Array): OpenWorkbook {
   const source = Package.open(bytes);
   const workbook = readWorkbookPart(source);
-  const parts = source.relationships(workbook.part);
   const textOf = (type: string) => {
-    const part = parts.find((found) => found.type === type)?.target;
-    return part !== undefined && source.has(part) ? { text: source.text(part), part } : undefined;
+    const part = source.linked(workbook.part, type);
+    return part === undefined ? undefined : { text: source.text(part), part };
   };
   const strings = textOf("sharedStrings");
   const sharedStrings = strings ? readSharedStrings(strings.text, strings.part) : [];

@@ -8,8 +8,16 @@ export class PackageDraft {
   private readonly changed = new Map<string, string>();
   private readonly added: Entry[] = [];
   private readonly removed = new Set<string>();
+  private readonly known: Set<string>;
 
-  constructor(private readonly source: Package) {}
+  constructor(private readonly source: Package) {
+    this.known = new Set(source.archive.entries.map(({ name }) => name.toLowerCase()));
+  }
+
+  /** Whether anything is other than it was. */
+  get isChanged(): boolean {
+    return this.changed.size > 0 || this.removed.size > 0;
+  }
 
   /** The parts that are there, by the names that the archive has for them. */
   get names(): string[] {
@@ -18,7 +26,7 @@ export class PackageDraft {
   }
 
   has(name: string): boolean {
-    return this.names.some((known) => known.toLowerCase() === name.toLowerCase());
+    return this.known.has(name.toLowerCase());
   }
 
   text(name: string): string {
@@ -33,10 +41,12 @@ export class PackageDraft {
   add(name: string, text: string): void {
     this.added.push(newEntry(name, this.source.archive));
     this.changed.set(name, text);
+    this.known.add(name.toLowerCase());
   }
 
   remove(name: string): void {
     this.removed.add(this.source.entryName(name));
+    this.known.delete(name.toLowerCase());
   }
 
   bytes(): Uint8Array {

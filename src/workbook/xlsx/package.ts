@@ -31,13 +31,14 @@ export class Package {
   }
 
   text(name: string): string {
-    let text = this.texts.get(name);
+    const key = name.toLowerCase();
+    let text = this.texts.get(key);
     if (text === undefined) {
       const entry = this.entry(name);
       this.budget.ask(entry.size);
       const bytes = unpack(entry);
       this.budget.count(bytes);
-      this.texts.set(name, (text = decode(bytes, name)));
+      this.texts.set(key, (text = decode(bytes, name)));
     }
     return text;
   }
@@ -52,6 +53,11 @@ export class Package {
       this.lists.set(part, found);
     }
     return found;
+  }
+
+  /** The part of a kind that another points to, if it is there. */
+  linked(from: string, type: string): string | undefined {
+    return this.relationships(from).find((found) => found.type === type && this.has(found.target))?.target;
   }
 
   /** The kind of a part, as the list of content types has it. */

@@ -1,5 +1,9 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import ExcelJS from "exceljs";
 import * as SheetJS from "xlsx";
+import { convert } from "../../libreoffice";
 import { handmade, oneSheet, sheetXml } from "./handmade";
 import { shopWorkbook } from "./shop-workbook";
 
@@ -36,6 +40,19 @@ export async function lawWorkbooks(): Promise<Record<string, Uint8Array>> {
     "spilled and older array formulas": oneSheet(spilled),
     "exceljs, blank": await excelJs(blank),
     "exceljs, full": await excelJs(full),
+    LibreOffice: byLibreOffice(shopWorkbook()),
     SheetJS: new Uint8Array(SheetJS.write(sheetJs, { type: "array", bookType: "xlsx" }) as ArrayBuffer),
   };
+}
+
+/** The workbook as LibreOffice writes it after reading it. */
+function byLibreOffice(bytes: Uint8Array): Uint8Array {
+  const folder = mkdtempSync(join(tmpdir(), "written-"));
+  try {
+    const input = join(folder, "shop.xlsx");
+    writeFileSync(input, bytes);
+    return new Uint8Array(readFileSync(convert(input, join(folder, "out"), "xlsx")));
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
 }

@@ -1,6 +1,8 @@
 import { cellName } from "../../../src/workbook/address";
 import { EditedWorkbook, isFormula } from "../../../src/workbook/edit/index";
 import { CellError, type Scalar } from "../../../src/workbook/engine/index";
+import { readLook, type Look } from "../../../src/workbook/look/index";
+import type { OpenWorkbook } from "../../../src/workbook/xlsx/openWorkbook";
 import { chanceOf, randomStep } from "./random-edits";
 
 /** What happened, step by step, and what is wrong after the last one; undefined where nothing is. */
@@ -11,7 +13,7 @@ export interface Broken {
 
 /**
  * Does so many random things to a workbook, some of them taken back, and compares after each what the model says with
- * what the saved file says when it is opened: sheets, contents, values of formulas.
+ * what the saved file says when it is opened: sheets, contents, values of formulas, the number formats of both.
  */
 export function tryTheLaw(bytes: Uint8Array, seed: number, steps: number): { broken?: Broken; saved: Uint8Array } {
   const chance = chanceOf(seed);
@@ -43,27 +45,44 @@ export function tryTheLaw(bytes: Uint8Array, seed: number, steps: number): { bro
   return fault ? { broken: { steps: [...told, "kept and opened again"], fault }, saved } : { saved };
 }
 
-/** Every cell: what it holds, and what it shows. */
+/** Every cell: what it holds, what it shows, and a number's format. */
 export function said(workbook: EditedWorkbook): Map<string, string> {
   const outcome = workbook.calculate();
   const { sheets } = workbook;
   const all = new Map<string, string>([["sheets", sheets.map(({ name }) => name).join("/")]]);
   const at = (sheet: number, row: number, column: number) => `${sheets[sheet]!.name} ${cellName(row, column)}`;
+  const look = lookOf(workbook.opened);
+  const show = (sheet: number, row: number, column: number, value: Scalar, brought?: string): void => {
+    all.set(`${at(sheet, row, column)} shows`, shown(value));
+    if (typeof value !== "number") return;
+    // A cell's own format counts before the one that its number brings.
+    const own = look.styles[look.sheets[sheet]?.cells.get(`${row} ${column}`) ?? 0]?.format;
+    all.set(`${at(sheet, row, column)} looks`, own ?? brought ?? "General");
+  };
   sheets.forEach((_, sheet) => {
     for (const { row, column, value } of workbook.cells(sheet)) {
       const content = workbook.content(sheet, row, column);
       if (isFormula(content)) all.set(at(sheet, row, column), content.formula);
-      else all.set(`${at(sheet, row, column)} shows`, shown(value));
+      else show(sheet, row, column, value, workbook.format(sheet, row, column));
     }
   });
-  for (const { sheet, area, values } of outcome.results)
+  for (const { sheet, area, values, formats } of outcome.results)
     values.forEach((line, y) =>
-      line.forEach((value, x) => all.set(`${at(sheet, area.top + y, area.left + x)} shows`, shown(value))),
+      line.forEach((value, x) => show(sheet, area.top + y, area.left + x, value, formats?.[y]?.[x])),
     );
   for (const { sheet, row, column } of outcome.kept)
     all.set(`${at(sheet, row, column)} shows`, `kept ${shown(workbook.storedValue(sheet, row, column))}`);
   return all;
 }
+
+/** Files are seldom others, for what is typed is not in them. */
+function lookOf(opened: OpenWorkbook): Look {
+  let look = looks.get(opened);
+  if (!look) looks.set(opened, (look = readLook(opened)));
+  return look;
+}
+
+const looks = new WeakMap<OpenWorkbook, Look>();
 
 const shown = (value: Scalar): string => (value instanceof CellError ? value.code : JSON.stringify(value));
 

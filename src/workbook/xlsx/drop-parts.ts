@@ -1,7 +1,7 @@
-import { applyEdits, type Edit } from "../xlsx/edits";
-import type { Package } from "../xlsx/package";
-import type { PackageDraft } from "../xlsx/package-draft";
-import { readXml } from "../xlsx/xml";
+import { applyEdits, type Edit } from "./edits";
+import type { Package } from "./package";
+import type { PackageDraft } from "./package-draft";
+import { readXml } from "./xml";
 
 /**
  * Takes a part out that the workbook's main part points to, and with it all parts that only it led to, their lists of
@@ -27,16 +27,20 @@ export function dropParts(source: Package, draft: PackageDraft, main: string, pa
   );
 }
 
+/** Without recursion, for links may lead on through thousands of parts. */
 function reachable(
   source: Package,
-  from: string,
+  first: string,
   ignored: (from: string, to: string) => boolean = () => false,
-  seen = new Set<string>(),
 ): Set<string> {
-  for (const { target } of source.relationships(from)) {
-    if (seen.has(target) || ignored(from, target) || !source.has(target)) continue;
-    seen.add(target);
-    reachable(source, target, ignored, seen);
+  const seen = new Set<string>();
+  const open = [first];
+  for (let from = open.pop(); from !== undefined; from = open.pop()) {
+    for (const { target } of source.relationships(from)) {
+      if (seen.has(target) || ignored(from, target) || !source.has(target)) continue;
+      seen.add(target);
+      open.push(target);
+    }
   }
   return seen;
 }
