@@ -1,4 +1,5 @@
-import { alternateTable } from "./calls";
+import { alternateRows, alternates, cellFunction, openings, ratesIfGiven, stock } from "./calls";
+import { table } from "./cells";
 
 /**
  * Compares alternates for the same openings side by side, such as half-inch and three-quarter sides, or overlay and inset fronts.
@@ -14,8 +15,12 @@ import { alternateTable } from "./calls";
  * @source common practice: bids in the building trades name a base and its alternates
  */
 export function ALTERNATES(openings: any[][], standards: any[][], stock: any[][], rates?: any[][]): any[][] {
-  return alternateTable(HEADINGS, [openings, standards, stock, rates]);
+  return call([openings, standards, stock, rates]);
 }
+
+const call = cellFunction([openings, alternates, stock, ratesIfGiven], ([openings, alternates, stock, rates], unit) =>
+  table(HEADINGS, alternateRows(alternates, { openings, unit, stock, rates })),
+);
 
 const HEADINGS = [
   "Alternate",

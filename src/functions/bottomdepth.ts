@@ -1,6 +1,6 @@
 import { bottomDepth, DEFAULTS } from "../core/drawer";
-import { bottomFit, length, lengthIfGiven, optionalLength } from "./arguments";
-import { withUnit } from "./calls";
+import { bottomFit, length, lengthIfGiven, optionalLength, unit } from "./arguments";
+import { cellFunction } from "./calls";
 import { lengthResult } from "./cells";
 
 /** @customenum {string} */
@@ -49,13 +49,14 @@ export function BOTTOMDEPTH(
   return call([box_depth, end_thickness, groove_depth, play, bottom_fit, unit]);
 }
 
-const call = withUnit(
+const call = cellFunction(
   [
     length("box_depth"),
     length("end_thickness"),
     lengthIfGiven("groove_depth", "not negative"),
     optionalLength("play", (unit) => DEFAULTS[unit].bottomPlay),
     bottomFit("bottom_fit"),
+    unit("unit"),
   ],
-  ([depth, end, groove, play, fit], unit) => lengthResult(bottomDepth(depth, end, groove, play, fit).value, unit),
+  ([depth, end, groove, play, fit, unit]) => lengthResult(bottomDepth(depth, end, groove, play, fit).value, unit),
 );

@@ -1,6 +1,6 @@
 import { bottomWidth, DEFAULTS } from "../core/drawer";
-import { length, optionalLength } from "./arguments";
-import { withUnit } from "./calls";
+import { length, optionalLength, unit } from "./arguments";
+import { cellFunction } from "./calls";
 import { lengthResult } from "./cells";
 
 /** @customenum {string} */
@@ -30,12 +30,13 @@ export function BOTTOMWIDTH(box_width: any, side_thickness: any, groove_depth: a
   return call([box_width, side_thickness, groove_depth, play, unit]);
 }
 
-const call = withUnit(
+const call = cellFunction(
   [
     length("box_width"),
     length("side_thickness"),
     length("groove_depth"),
     optionalLength("play", (unit) => DEFAULTS[unit].bottomPlay),
+    unit("unit"),
   ],
-  ([width, side, groove, play], unit) => lengthResult(bottomWidth(width, side, groove, play).value, unit),
+  ([width, side, groove, play, unit]) => lengthResult(bottomWidth(width, side, groove, play).value, unit),
 );

@@ -1,7 +1,7 @@
 import { boxHeight, DEFAULTS } from "../core/drawer";
 import { ZERO } from "../core/length";
-import { length, optionalLength } from "./arguments";
-import { withUnit } from "./calls";
+import { length, optionalLength, unit } from "./arguments";
+import { cellFunction } from "./calls";
 import { lengthResult } from "./cells";
 
 /** @customenum {string} */
@@ -31,12 +31,13 @@ export function BOXHEIGHT(space_height: any, space_below?: any, space_above?: an
   return call([space_height, space_below, space_above, step, unit]);
 }
 
-const call = withUnit(
+const call = cellFunction(
   [
     length("space_height"),
     optionalLength("space_below", (unit) => DEFAULTS[unit].spaceBelow),
     optionalLength("space_above", (unit) => DEFAULTS[unit].spaceAbove),
     optionalLength("step", () => ZERO),
+    unit("unit"),
   ],
-  ([space, below, above, step], unit) => lengthResult(boxHeight(space, below, above, step).value, unit),
+  ([space, below, above, step, unit]) => lengthResult(boxHeight(space, below, above, step).value, unit),
 );

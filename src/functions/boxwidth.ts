@@ -1,6 +1,6 @@
 import { boxWidth } from "../core/drawer";
-import { length, sideClearance } from "./arguments";
-import { withUnit } from "./calls";
+import { length, sideClearance, unit } from "./arguments";
+import { cellFunction } from "./calls";
 import { lengthResult } from "./cells";
 
 /** @customenum {string} */
@@ -29,6 +29,7 @@ export function BOXWIDTH(opening_width: any, slide?: any, unit?: Unit): any {
   return call([opening_width, slide, unit]);
 }
 
-const call = withUnit([length("opening_width"), sideClearance("slide")], ([opening, clearance], unit) =>
-  lengthResult(boxWidth(opening, clearance).value, unit),
+const call = cellFunction(
+  [length("opening_width"), sideClearance("slide"), unit("unit")],
+  ([opening, clearance, unit]) => lengthResult(boxWidth(opening, clearance).value, unit),
 );

@@ -1,6 +1,6 @@
 import { findingsOf, planJob, type Finding } from "../core/drawer";
-import { orElse, type Unit } from "../core/length";
-import { readJobTables, tableCall } from "./calls";
+import { Fault, orElse } from "../core/length";
+import { cellFunction, openings, orFault, standards, type JobTables } from "./calls";
 import { table } from "./cells";
 import { wordingOf } from "./words";
 
@@ -16,25 +16,23 @@ import { wordingOf } from "./words";
  * @source common practice; ANSI/KCMA A161.1 for loads; NIST Voluntary Product Standard PS 1 for plywood
  */
 export function CHECKS(openings: any[][], standards?: any[][]): any[][] {
-  return tableCall([openings, standards], (tellUnit) => {
-    const { findings, unit } = everythingFound([openings, standards], tellUnit);
-    const rows = findings.map((finding) => [finding.where, finding.level, ...wordingOf(finding, unit)]);
-    return table(["Where", "Level", "Finding", "Remedy"], rows.length > 0 ? rows : [["", "", "All clear", ""]]);
-  });
+  return call([openings, standards]);
 }
 
+const call = cellFunction([orFault(openings), orFault(standards)], ([, read], unit) => {
+  const rows = everythingFound(read).map((finding) => [finding.where, finding.level, ...wordingOf(finding, unit)]);
+  return table(HEADINGS, rows.length > 0 ? rows : [["", "", "All clear", ""]]);
+});
+
+const HEADINGS = ["Where", "Level", "Finding", "Remedy"];
+
+const everythingFound = (read: JobTables | Fault): Finding[] =>
+  read instanceof Fault
+    ? unreadable(read)
+    : orElse(() => findingsOf(read.openings, read.job, planJob(read.job)), unreadable);
+
 /** A table that cannot be read at all is the one thing found. */
-function everythingFound(raw: readonly unknown[], tellUnit: (unit: Unit) => void): { findings: Finding[]; unit: Unit } {
-  let unit: Unit = "in";
-  const findings = orElse(
-    () => {
-      const { job, openings } = readJobTables(raw, 1, (told) => tellUnit((unit = told)));
-      return findingsOf(openings, job, planJob(job));
-    },
-    (fault): Finding[] => {
-      const where = String(fault.data.table ?? fault.data.argument ?? "openings").split(",")[0]!;
-      return [{ where, level: "stop", code: "plan.fault", data: { fault } }];
-    },
-  );
-  return { findings, unit };
+function unreadable(fault: Fault): Finding[] {
+  const where = String(fault.data.table ?? fault.data.argument ?? "openings").split(",")[0]!;
+  return [{ where, level: "stop", code: "plan.fault", data: { fault } }];
 }

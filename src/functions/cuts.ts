@@ -1,6 +1,6 @@
 import { equal, parseLength, writeNumber } from "../core/length";
 import { sawCuts, type SawPiece } from "../core/sheets";
-import { withSheets } from "./calls";
+import { cellFunction, laidOut, SHEET_ARGUMENTS } from "./calls";
 import { lengthResult, table, type CellResult } from "./cells";
 import { cutCaution } from "./words";
 
@@ -45,30 +45,38 @@ export function CUTS(
   effort?: SheetEffort,
   unit?: Unit,
 ): any[][] {
-  return withSheets([parts, stock, kerf, trim, effort, unit], ({ groups, unit: u }) => {
-    const safe = { guided: parseLength(u === "in" ? "6" : "150", u), wide: parseLength(u === "in" ? "2" : "50", u) };
-    let before = 0;
-    const rows = groups.flatMap(({ parts: list, stock: from, solution }): CellResult[][] => {
-      const first = before;
-      before += solution.sheets.length;
-      const said = ({ is, piece, part, length, width }: SawPiece): string => {
-        const isWhole = from.some((sheet) => equal(sheet.length, length) && equal(sheet.width, width));
-        const rest = is === "sheet" && !isWhole ? "rest of the sheet" : is;
-        const what = part !== undefined ? list[part]!.name : piece !== undefined ? `piece ${letters(piece)}` : rest;
-        return `${what} ${writeNumber(length, u)} × ${writeNumber(width, u)}`;
-      };
-      return sawCuts(solution, safe).map(({ sheet, step, kind, setting, from: inHand, gives, caution }) => [
-        first + sheet,
-        step,
-        kind,
-        lengthResult(setting, u),
-        said(inHand),
-        gives.map(said).join("; ") + (caution ? `. ${cutCaution(caution)}` : ""),
-      ]);
-    });
-    return table(["Sheet", "Step", "Cut", "Setting", "From", "Gives"], rows);
-  });
+  return call([parts, stock, kerf, trim, effort, unit]);
 }
+
+const call = cellFunction(SHEET_ARGUMENTS, (values) => {
+  const { groups, unit } = laidOut(values);
+  const safe = {
+    guided: parseLength(unit === "in" ? "6" : "150", unit),
+    wide: parseLength(unit === "in" ? "2" : "50", unit),
+  };
+  let before = 0;
+  const rows = groups.flatMap(({ parts, stock, solution }): CellResult[][] => {
+    const first = before;
+    before += solution.sheets.length;
+    const said = ({ is, piece, part, length, width }: SawPiece): string => {
+      const isWhole = stock.some((sheet) => equal(sheet.length, length) && equal(sheet.width, width));
+      const rest = is === "sheet" && !isWhole ? "rest of the sheet" : is;
+      const what = part !== undefined ? parts[part]!.name : piece !== undefined ? `piece ${letters(piece)}` : rest;
+      return `${what} ${writeNumber(length, unit)} × ${writeNumber(width, unit)}`;
+    };
+    return sawCuts(solution, safe).map(({ sheet, step, kind, setting, from, gives, caution }) => [
+      first + sheet,
+      step,
+      kind,
+      lengthResult(setting, unit),
+      said(from),
+      gives.map(said).join("; ") + (caution ? `. ${cutCaution(caution)}` : ""),
+    ]);
+  });
+  return table(HEADINGS, rows);
+});
+
+const HEADINGS = ["Sheet", "Step", "Cut", "Setting", "From", "Gives"];
 
 /** A, B … Z, AA, AB … */
 function letters(n: number): string {

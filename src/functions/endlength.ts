@@ -1,6 +1,6 @@
 import { endLength } from "../core/drawer";
-import { cornerJoint, length, lengthIfGiven } from "./arguments";
-import { withUnit } from "./calls";
+import { cornerJoint, length, lengthIfGiven, unit } from "./arguments";
+import { cellFunction } from "./calls";
 import { lengthResult } from "./cells";
 
 /** @customenum {string} */
@@ -52,7 +52,7 @@ export function ENDLENGTH(
   return call([box_width, side_thickness, joint, joint_depth, unit]);
 }
 
-const call = withUnit(
-  [length("box_width"), length("side_thickness"), cornerJoint("joint"), lengthIfGiven("joint_depth")],
-  ([width, side, joint, depth], unit) => lengthResult(endLength(width, side, joint, depth).value, unit),
+const call = cellFunction(
+  [length("box_width"), length("side_thickness"), cornerJoint("joint"), lengthIfGiven("joint_depth"), unit("unit")],
+  ([width, side, joint, depth, unit]) => lengthResult(endLength(width, side, joint, depth).value, unit),
 );

@@ -1,5 +1,5 @@
 import { fitOf, verdictOf } from "../core/drawer";
-import { rowsOfOpenings, withJob } from "./calls";
+import { cellFunction, openings, rowsOfOpenings, standards } from "./calls";
 import { lengthResult, table } from "./cells";
 import { verdictWords } from "./words";
 
@@ -15,19 +15,21 @@ import { verdictWords } from "./words";
  * @source common practice: worst case by sums, likely case by the root of the sum of squares
  */
 export function FIT(openings: any[][], standards?: any[][]): any[][] {
-  return withJob([openings, standards], 1, ({ job }) =>
-    table(
-      HEADINGS,
-      rowsOfOpenings(job, HEADINGS.length, 1, (planned) => {
-        const fit = fitOf(planned);
-        const { nominal, least, most, likelyLeast, likelyMost, allowedLeast, allowedMost } = fit;
-        const sizes = [nominal, least, most, likelyLeast, likelyMost, allowedLeast, allowedMost];
-        const row = [...sizes.map((size) => lengthResult(size, job.unit)), verdictWords(verdictOf(fit), job.unit)];
-        return planned.drawers.map(({ label }) => [label, ...row]);
-      }),
-    ),
-  );
+  return call([openings, standards]);
 }
+
+const call = cellFunction([openings, standards], ([, { job }], unit) =>
+  table(
+    HEADINGS,
+    rowsOfOpenings(job, HEADINGS.length, 1, (planned) => {
+      const fit = fitOf(planned);
+      const { nominal, least, most, likelyLeast, likelyMost, allowedLeast, allowedMost } = fit;
+      const sizes = [nominal, least, most, likelyLeast, likelyMost, allowedLeast, allowedMost];
+      const row = [...sizes.map((size) => lengthResult(size, unit)), verdictWords(verdictOf(fit), unit)];
+      return planned.drawers.map(({ label }) => [label, ...row]);
+    }),
+  ),
+);
 
 const HEADINGS = [
   "Drawer",

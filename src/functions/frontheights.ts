@@ -1,7 +1,7 @@
 import { DEFAULTS, frontHeights } from "../core/drawer";
 import { ZERO } from "../core/length";
-import { drawers, length, optionalLength } from "./arguments";
-import { withUnit } from "./calls";
+import { drawers, length, optionalLength, unit } from "./arguments";
+import { cellFunction } from "./calls";
 import { column, lengthResult } from "./cells";
 
 /** @customenum {string} */
@@ -41,7 +41,7 @@ export function FRONTHEIGHTS(
   return call([face_height, drawers, gap, top_reveal, bottom_reveal, step, unit]);
 }
 
-const call = withUnit(
+const call = cellFunction(
   [
     length("face_height"),
     drawers("drawers"),
@@ -49,7 +49,8 @@ const call = withUnit(
     optionalLength("top_reveal", () => ZERO, "any"),
     optionalLength("bottom_reveal", () => ZERO, "any"),
     optionalLength("step", () => ZERO),
+    unit("unit"),
   ],
-  ([face, asked, gap, first, last, step], unit) =>
+  ([face, asked, gap, first, last, step, unit]) =>
     column(frontHeights(face, asked, { gap, first, last }, step).map((height) => lengthResult(height, unit))),
 );

@@ -1,7 +1,7 @@
 import { DEFAULTS, frontSize, MOST_FRONTS } from "../core/drawer";
 import { ZERO } from "../core/length";
-import { length, optionalLength, wholeNumber } from "./arguments";
-import { withUnit } from "./calls";
+import { length, optionalLength, unit, wholeNumber } from "./arguments";
+import { cellFunction } from "./calls";
 import { lengthResult } from "./cells";
 
 /** @customenum {string} */
@@ -38,13 +38,14 @@ export function FRONTWIDTH(
   return call([face_width, columns, gap, left_reveal, right_reveal, unit]);
 }
 
-const call = withUnit(
+const call = cellFunction(
   [
     length("face_width"),
     wholeNumber("columns", 1, MOST_FRONTS),
     optionalLength("gap", (unit) => DEFAULTS[unit].frontGap),
     optionalLength("left_reveal", () => ZERO, "any"),
     optionalLength("right_reveal", () => ZERO, "any"),
+    unit("unit"),
   ],
-  ([face, count, gap, first, last], unit) => lengthResult(frontSize(face, count, { gap, first, last }), unit),
+  ([face, count, gap, first, last, unit]) => lengthResult(frontSize(face, count, { gap, first, last }), unit),
 );

@@ -1,7 +1,7 @@
 import { DEFAULTS, graduated, MOST_FRONTS } from "../core/drawer";
 import type { Progression } from "../core/drawer";
-import { graduationAmount, length, optionalLength, wholeNumber, word } from "./arguments";
-import { withUnit } from "./calls";
+import { graduationAmount, length, optionalLength, unit, wholeNumber, word } from "./arguments";
+import { cellFunction } from "./calls";
 import { column, lengthResult } from "./cells";
 
 /** @customenum {string} */
@@ -49,14 +49,15 @@ export function GRADUATED(
   return call([face_height, count, rule, amount, gap, unit]);
 }
 
-const call = withUnit(
+const call = cellFunction(
   [
     length("face_height"),
     wholeNumber("count", 1, MOST_FRONTS),
     word<Progression>("rule", ["equal", "arithmetic", "geometric"]),
     graduationAmount("amount"),
     optionalLength("gap", (unit) => DEFAULTS[unit].frontGap),
+    unit("unit"),
   ],
-  ([face, count, rule, amount, gap], unit) =>
+  ([face, count, rule, amount, gap, unit]) =>
     column(graduated(face, count, rule, amount, gap).map((height) => lengthResult(height, unit))),
 );

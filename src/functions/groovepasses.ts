@@ -1,6 +1,6 @@
 import { groovePasses } from "../core/drawer";
-import { length } from "./arguments";
-import { withUnit } from "./calls";
+import { length, unit } from "./arguments";
+import { cellFunction } from "./calls";
 import { lengthResult, table } from "./cells";
 
 /** @customenum {string} */
@@ -29,9 +29,9 @@ export function GROOVEPASSES(groove_width: any, kerf: any, offset: any, depth: a
   return call([groove_width, kerf, offset, depth, unit]);
 }
 
-const call = withUnit(
-  [length("groove_width"), length("kerf"), length("offset", "not negative"), length("depth")],
-  ([width, kerf, offset, depth], unit) =>
+const call = cellFunction(
+  [length("groove_width"), length("kerf"), length("offset", "not negative"), length("depth"), unit("unit")],
+  ([width, kerf, offset, depth, unit]) =>
     table(
       ["Pass", "Fence", "Blade height"],
       groovePasses(width, kerf, offset, depth).map(({ fence, bladeHeight }, i) => [

@@ -1,5 +1,5 @@
 import { hardwareOf } from "../core/drawer";
-import { plannedOrFault, withJob } from "./calls";
+import { cellFunction, openings, plannedOrFault, standards } from "./calls";
 import { table } from "./cells";
 import { hardwareRow } from "./words";
 
@@ -15,10 +15,14 @@ import { hardwareRow } from "./words";
  * @source common practice: two screws hold a front, four a wide one; 1/2 in stock takes 1 in pocket screws, 3/4 in stock 1 1/4 in
  */
 export function HARDWARE(openings: any[][], standards?: any[][]): any[][] {
-  return withJob([openings, standards], 1, ({ job }) =>
-    table(
-      ["Item", "Size", "Qty", "Unit", "Note"],
-      hardwareOf(plannedOrFault(job)).map((item) => hardwareRow(item, job.unit)),
-    ),
-  );
+  return call([openings, standards]);
 }
+
+const call = cellFunction([openings, standards], ([, { job }], unit) =>
+  table(
+    HEADINGS,
+    hardwareOf(plannedOrFault(job)).map((item) => hardwareRow(item, unit)),
+  ),
+);
+
+const HEADINGS = ["Item", "Size", "Qty", "Unit", "Note"];

@@ -1,5 +1,5 @@
 import { placements } from "../core/sheets";
-import { withSheets } from "./calls";
+import { cellFunction, laidOut, SHEET_ARGUMENTS } from "./calls";
 import { lengthResult, table, type CellResult } from "./cells";
 
 /** @customenum {string} */
@@ -43,23 +43,25 @@ export function LAYOUT(
   effort?: SheetEffort,
   unit?: Unit,
 ): any[][] {
-  return withSheets([parts, stock, kerf, trim, effort, unit], ({ groups, unit: u }) => {
-    let before = 0;
-    const rows = groups.flatMap(({ parts: list, stock: from, solution }): CellResult[][] => {
-      const first = before;
-      before += solution.sheets.length;
-      return placements(solution).map(({ sheet, stock: row, part, fromLeft, fromBottom, length, width, turned }) => [
-        first + sheet,
-        from[row]!.material || list[part]!.material,
-        list[part]!.name,
-        list[part]!.drawer ?? "",
-        ...[fromLeft, fromBottom, length, width].map((size) => lengthResult(size, u)),
-        turned,
-      ]);
-    });
-    return table(
-      ["Sheet", "Material", "Part", "Drawer", "From left", "From bottom", "Length", "Width", "Turned"],
-      rows,
-    );
-  });
+  return call([parts, stock, kerf, trim, effort, unit]);
 }
+
+const call = cellFunction(SHEET_ARGUMENTS, (values) => {
+  const { groups, unit } = laidOut(values);
+  let before = 0;
+  const rows = groups.flatMap(({ parts, stock, solution }): CellResult[][] => {
+    const first = before;
+    before += solution.sheets.length;
+    return placements(solution).map(({ sheet, stock: row, part, fromLeft, fromBottom, length, width, turned }) => [
+      first + sheet,
+      stock[row]!.material || parts[part]!.material,
+      parts[part]!.name,
+      parts[part]!.drawer ?? "",
+      ...[fromLeft, fromBottom, length, width].map((size) => lengthResult(size, unit)),
+      turned,
+    ]);
+  });
+  return table(HEADINGS, rows);
+});
+
+const HEADINGS = ["Sheet", "Material", "Part", "Drawer", "From left", "From bottom", "Length", "Width", "Turned"];

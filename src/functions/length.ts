@@ -1,5 +1,5 @@
-import { anyLength } from "./arguments";
-import { withUnit } from "./calls";
+import { anyLength, unit } from "./arguments";
+import { cellFunction } from "./calls";
 import { lengthResult } from "./cells";
 
 /** @customenum {string} */
@@ -26,4 +26,4 @@ export function LENGTH(value: any, unit?: Unit): any {
   return call([value, unit]);
 }
 
-const call = withUnit([anyLength("value")], ([value], unit) => lengthResult(value, unit));
+const call = cellFunction([anyLength("value"), unit("unit")], ([value, unit]) => lengthResult(value, unit));

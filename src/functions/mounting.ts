@@ -1,5 +1,5 @@
 import { mountingOf, type Mounting } from "../core/drawer";
-import { rowsOfOpenings, withJob } from "./calls";
+import { cellFunction, openings, rowsOfOpenings, standards } from "./calls";
 import { lengthResult, table } from "./cells";
 
 /**
@@ -14,19 +14,21 @@ import { lengthResult, table } from "./cells";
  * @source common practice: spacers under the lowest box and between boxes set slides without measuring
  */
 export function MOUNTING(openings: any[][], standards?: any[][]): any[][] {
-  return withJob([openings, standards], 1, ({ job }) =>
-    table(
-      HEADINGS,
-      rowsOfOpenings(job, HEADINGS.length, 1, (planned) =>
-        mountingOf(planned).map((mounting) => [
-          mounting.drawer.label,
-          ...sizes(mounting).map((size) => (size ? lengthResult(size.value, job.unit) : "")),
-          mounting.frontScrews,
-        ]),
-      ),
-    ),
-  );
+  return call([openings, standards]);
 }
+
+const call = cellFunction([openings, standards], ([, { job }], unit) =>
+  table(
+    HEADINGS,
+    rowsOfOpenings(job, HEADINGS.length, 1, (planned) =>
+      mountingOf(planned).map((mounting) => [
+        mounting.drawer.label,
+        ...sizes(mounting).map((size) => (size ? lengthResult(size.value, unit) : "")),
+        mounting.frontScrews,
+      ]),
+    ),
+  ),
+);
 
 const HEADINGS = [
   "Drawer",

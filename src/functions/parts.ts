@@ -1,6 +1,6 @@
 import { cutList } from "../core/drawer";
 import { flag } from "./arguments";
-import { plannedOrFault, withJob } from "./calls";
+import { cellFunction, openings, plannedOrFault, standards } from "./calls";
 import { lengthResult, table } from "./cells";
 
 /**
@@ -16,26 +16,26 @@ import { lengthResult, table } from "./cells";
  * @source common practice: a cut list gives length with the grain first
  */
 export function PARTS(openings: any[][], standards?: any[][], grouped?: any): any[][] {
-  return withJob([openings, standards, grouped], 1, ({ job }) => {
-    const isGrouped = flag("grouped", grouped, true);
-    const parts = cutList(plannedOrFault(job), isGrouped);
-    const { unit } = job;
-    const matched = parts.some(({ grainGroup }) => grainGroup !== undefined);
-    return table(
-      [...HEADINGS, ...(matched ? ["Grain group"] : [])],
-      parts.map(({ name, drawers, quantity, length, width, thickness, material, grain, grainGroup }) => [
-        name,
-        drawers.join(", "),
-        quantity,
-        lengthResult(length, unit),
-        lengthResult(width, unit),
-        lengthResult(thickness, unit),
-        material,
-        grain,
-        ...(matched ? [grainGroup ?? ""] : []),
-      ]),
-    );
-  });
+  return call([openings, standards, grouped]);
 }
+
+const call = cellFunction([openings, standards, flag("grouped", true)], ([, { job }, grouped], unit) => {
+  const parts = cutList(plannedOrFault(job), grouped);
+  const matched = parts.some(({ grainGroup }) => grainGroup !== undefined);
+  return table(
+    [...HEADINGS, ...(matched ? ["Grain group"] : [])],
+    parts.map(({ name, drawers, quantity, length, width, thickness, material, grain, grainGroup }) => [
+      name,
+      drawers.join(", "),
+      quantity,
+      lengthResult(length, unit),
+      lengthResult(width, unit),
+      lengthResult(thickness, unit),
+      material,
+      grain,
+      ...(matched ? [grainGroup ?? ""] : []),
+    ]),
+  );
+});
 
 const HEADINGS = ["Part", "Drawer", "Qty", "Length", "Width", "Thickness", "Material", "Grain"];

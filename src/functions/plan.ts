@@ -1,5 +1,6 @@
 import type { Drawer } from "../core/drawer";
-import { rowsOfOpenings, withJob } from "./calls";
+import type { Unit } from "../core/length";
+import { cellFunction, openings, rowsOfOpenings, standards } from "./calls";
 import { lengthResult, table, type CellResult } from "./cells";
 
 /**
@@ -14,15 +15,17 @@ import { lengthResult, table, type CellResult } from "./cells";
  * @source common practice: the defaults of the standards
  */
 export function PLAN(openings: any[][], standards?: any[][]): any[][] {
-  return withJob([openings, standards], 1, ({ job }) =>
-    table(
-      HEADINGS,
-      rowsOfOpenings(job, HEADINGS.length, 2, ({ opening, drawers }) =>
-        drawers.map((drawer) => [drawer.label, opening.label, ...sizes(drawer, job.unit)]),
-      ),
-    ),
-  );
+  return call([openings, standards]);
 }
+
+const call = cellFunction([openings, standards], ([, { job }], unit) =>
+  table(
+    HEADINGS,
+    rowsOfOpenings(job, HEADINGS.length, 2, ({ opening, drawers }) =>
+      drawers.map((drawer) => [drawer.label, opening.label, ...sizes(drawer, unit)]),
+    ),
+  ),
+);
 
 const HEADINGS = [
   "Drawer",
@@ -41,7 +44,7 @@ const HEADINGS = [
   "Inside height",
 ];
 
-const sizes = ({ front, stock, ...drawer }: Drawer, unit: "in" | "mm"): CellResult[] =>
+const sizes = ({ front, stock, ...drawer }: Drawer, unit: Unit): CellResult[] =>
   [
     front.width,
     front.height,

@@ -1,5 +1,5 @@
 import { toDouble } from "../core/length";
-import { withQuote } from "./calls";
+import { cellFunction, drawersForAll, QUOTE_ARGUMENTS, quoteFor } from "./calls";
 
 /**
  * Gives the total of a job's quote as one number, to fill a what-if grid with.
@@ -16,5 +16,9 @@ import { withQuote } from "./calls";
  * @source as QUOTE
  */
 export function PRICE(openings: any[][], standards: any[][], stock: any[][], rates: any[][], drawers?: any): any {
-  return withQuote([openings, standards, stock, rates, drawers], ({ total }) => toDouble(total));
+  return call([openings, standards, stock, rates, drawers]);
 }
+
+const call = cellFunction([...QUOTE_ARGUMENTS, drawersForAll], ([, job, stock, rates]) =>
+  toDouble(quoteFor(job, stock, rates).total),
+);

@@ -1,4 +1,4 @@
-import { withQuote } from "./calls";
+import { cellFunction, QUOTE_ARGUMENTS, quoteFor } from "./calls";
 import { table } from "./cells";
 import { quoteRows } from "./words";
 
@@ -16,7 +16,11 @@ import { quoteRows } from "./words";
  * @source accounting identity: price = cost / (1 - margin); Streamlined Sales and Use Tax Agreement, section 324, for the rounding of tax
  */
 export function QUOTE(openings: any[][], standards: any[][], stock: any[][], rates: any[][]): any[][] {
-  return withQuote([openings, standards, stock, rates], (quote, unit) =>
-    table(["Section", "Item", "Qty", "Unit", "Rate", "Amount"], quoteRows(quote, unit)),
-  );
+  return call([openings, standards, stock, rates]);
 }
+
+const call = cellFunction(QUOTE_ARGUMENTS, ([, job, stock, rates], unit) =>
+  table(HEADINGS, quoteRows(quoteFor(job, stock, rates), unit)),
+);
+
+const HEADINGS = ["Section", "Item", "Qty", "Unit", "Rate", "Amount"];

@@ -1,5 +1,5 @@
 import { setUpsOf } from "../core/drawer";
-import { plannedOrFault, withJob } from "./calls";
+import { cellFunction, openings, plannedOrFault, standards } from "./calls";
 import { table } from "./cells";
 import { setUpRows } from "./words";
 
@@ -15,10 +15,11 @@ import { setUpRows } from "./words";
  * @source common practice: batch every piece that shares one saw setting
  */
 export function SETUPS(openings: any[][], standards?: any[][]): any[][] {
-  return withJob([openings, standards], 1, ({ job }) =>
-    table(
-      ["Step", "Operation", "Setting", "Value", "Pieces", "Parts"],
-      setUpRows(setUpsOf(plannedOrFault(job), job.unit), job.unit),
-    ),
-  );
+  return call([openings, standards]);
 }
+
+const call = cellFunction([openings, standards], ([, { job }], unit) =>
+  table(HEADINGS, setUpRows(setUpsOf(plannedOrFault(job), unit), unit)),
+);
+
+const HEADINGS = ["Step", "Operation", "Setting", "Value", "Pieces", "Parts"];

@@ -1,7 +1,7 @@
-import { toDouble, writeNumber } from "../core/length";
+import { toDouble, writeNumber, type Unit as LengthUnit } from "../core/length";
 import { stockUses } from "../core/sheets";
 import { solidQuantity } from "../core/money";
-import { withSheets, type SheetGroup, type SolidRows } from "./calls";
+import { cellFunction, laidOut, SHEET_ARGUMENTS, type SheetGroup, type SolidRows } from "./calls";
 import { lengthResult, table, type CellResult } from "./cells";
 
 /** @customenum {string} */
@@ -45,19 +45,31 @@ export function SHEETS(
   effort?: SheetEffort,
   unit?: Unit,
 ): any[][] {
-  return withSheets([parts, stock, kerf, trim, effort, unit], ({ groups, solid, effort: asked, unit: u }) =>
-    table(
-      ["Material", "Thickness", "Sheet", "Sheets", "Least possible", "Parts", "Yield", "Cost", "Largest offcut"],
-      [
-        ...groups.flatMap((group) => rowsOf(group, u)),
-        ...solid.map((rows) => solidRow(rows, u)),
-        ...(groups.some(({ solution }) => solution.isShort) ? [shortRow(asked)] : []),
-      ],
-    ),
-  );
+  return call([parts, stock, kerf, trim, effort, unit]);
 }
 
-function rowsOf({ stock, solution }: SheetGroup, unit: "in" | "mm"): CellResult[][] {
+const call = cellFunction(SHEET_ARGUMENTS, (values) => {
+  const { groups, solid, effort, unit } = laidOut(values);
+  return table(HEADINGS, [
+    ...groups.flatMap((group) => rowsOf(group, unit)),
+    ...solid.map((rows) => solidRow(rows, unit)),
+    ...(groups.some(({ solution }) => solution.isShort) ? [shortRow(effort)] : []),
+  ]);
+});
+
+const HEADINGS = [
+  "Material",
+  "Thickness",
+  "Sheet",
+  "Sheets",
+  "Least possible",
+  "Parts",
+  "Yield",
+  "Cost",
+  "Largest offcut",
+];
+
+function rowsOf({ stock, solution }: SheetGroup, unit: LengthUnit): CellResult[][] {
   const size = ({ length, width }: Pick<SheetGroup["stock"][number], "length" | "width">): string =>
     `${writeNumber(length, unit)} × ${writeNumber(width, unit)}`;
   const priced = stock.some(({ price }) => price !== undefined);
@@ -80,11 +92,11 @@ function rowsOf({ stock, solution }: SheetGroup, unit: "in" | "mm"): CellResult[
 /** So many parts are not searched for as long as the effort asks, since a spreadsheet does not wait so long. */
 const shortRow = (effort: string): CellResult[] => [
   `Not searched as long as ${effort} asks, for there are many parts`,
-  ...Array<string>(8).fill(""),
+  ...Array<string>(HEADINGS.length - 1).fill(""),
 ];
 
 /** Solid wood is laid out on nothing: its row tells how much to buy, so that it is not forgotten. */
-function solidRow({ parts, stock }: SolidRows, unit: "in" | "mm"): CellResult[] {
+function solidRow({ parts, stock }: SolidRows, unit: LengthUnit): CellResult[] {
   const quantity = solidQuantity(parts, stock, unit);
   return [
     stock.material,

@@ -1,6 +1,6 @@
 import { sideLength } from "../core/drawer";
-import { cornerJoint, length, lengthIfGiven } from "./arguments";
-import { withUnit } from "./calls";
+import { cornerJoint, length, lengthIfGiven, unit } from "./arguments";
+import { cellFunction } from "./calls";
 import { lengthResult } from "./cells";
 
 /** @customenum {string} */
@@ -52,7 +52,7 @@ export function SIDELENGTH(
   return call([box_depth, end_thickness, joint, joint_depth, unit]);
 }
 
-const call = withUnit(
-  [length("box_depth"), length("end_thickness"), cornerJoint("joint"), lengthIfGiven("joint_depth")],
-  ([depth, end, joint, socket], unit) => lengthResult(sideLength(depth, end, joint, socket).value, unit),
+const call = cellFunction(
+  [length("box_depth"), length("end_thickness"), cornerJoint("joint"), lengthIfGiven("joint_depth"), unit("unit")],
+  ([depth, end, joint, socket, unit]) => lengthResult(sideLength(depth, end, joint, socket).value, unit),
 );

@@ -1,6 +1,6 @@
 import { DEFAULTS, slideLength } from "../core/drawer";
-import { length, lengthList, optionalLength } from "./arguments";
-import { withUnit } from "./calls";
+import { length, lengthList, optionalLength, unit } from "./arguments";
+import { cellFunction } from "./calls";
 import { lengthResult } from "./cells";
 
 /** @customenum {string} */
@@ -37,12 +37,13 @@ export function SLIDELENGTH(
   return call([inside_depth, rear_clearance, front_setback, lengths, unit]);
 }
 
-const call = withUnit(
+const call = cellFunction(
   [
     length("inside_depth"),
     optionalLength("rear_clearance", (unit) => DEFAULTS[unit].rearClearance),
     optionalLength("front_setback", (unit) => DEFAULTS[unit].frontSetback),
     lengthList("lengths", (unit) => DEFAULTS[unit].slideLengths),
+    unit("unit"),
   ],
-  ([depth, rear, setback, lengths], unit) => lengthResult(slideLength(depth, rear, setback, lengths).value, unit),
+  ([depth, rear, setback, lengths, unit]) => lengthResult(slideLength(depth, rear, setback, lengths).value, unit),
 );

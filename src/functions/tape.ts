@@ -1,6 +1,6 @@
 import { isEmpty, tape, TAPE_DECIMALS, TAPE_DENOMINATORS, type Rounding } from "../core/length";
-import { anyLength, oneOf, scalar, word } from "./arguments";
-import { withUnit } from "./calls";
+import { anyLength, oneOf, scalar, unit, word } from "./arguments";
+import { cellFunction } from "./calls";
 
 /** @customenum {string} */
 enum TapeRounding {
@@ -39,7 +39,7 @@ export function TAPE(length: any, precision?: any, rounding?: TapeRounding, unit
   return call([length, precision, rounding, unit]);
 }
 
-const call = withUnit(
+const call = cellFunction(
   [
     anyLength("length", true),
     scalar("precision", ({ value }, unit) => {
@@ -47,6 +47,7 @@ const call = withUnit(
       return isEmpty(value) ? usual : oneOf(value, allowed);
     }),
     word<Rounding>("rounding", ["nearest", "down", "up"]),
+    unit("unit"),
   ],
-  ([length, precision, rounding], unit) => tape(length, precision, rounding, unit),
+  ([length, precision, rounding, unit]) => tape(length, precision, rounding, unit),
 );

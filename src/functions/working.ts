@@ -1,8 +1,8 @@
 import { planJob, workingOf } from "../core/drawer";
-import { writeNumber } from "../core/length";
+import { writeNumber, type Rational } from "../core/length";
 import { drawerLabel } from "./arguments";
-import { withJob, type JobTables } from "./calls";
-import { lengthResult, table, type CellResult } from "./cells";
+import { cellFunction, openings, standards } from "./calls";
+import { lengthResult, table } from "./cells";
 
 /**
  * Shows how every size of one drawer came about, each with the sum that gave it, and the diagonals that prove it square.
@@ -17,19 +17,19 @@ import { lengthResult, table, type CellResult } from "./cells";
  * @source Euclid, Elements, book I, proposition 47, for the diagonals
  */
 export function WORKING(openings: any[][], drawer: any, standards?: any[][]): any[][] {
-  let label = "";
-  const readLabel = (): void => void (label = drawerLabel(drawer));
-  const body = ({ job }: JobTables): CellResult[][] => {
-    const { unit } = job;
-    const write = (length: Parameters<typeof writeNumber>[0]): string => writeNumber(length, unit);
-    return table(
-      ["Size", "Value", "How"],
-      workingOf(planJob(job), label).map(({ name, value, how }) => [
-        name,
-        typeof value === "number" ? value : lengthResult(value, unit),
-        how(write),
-      ]),
-    );
-  };
-  return withJob([openings, drawer, standards], 2, body, readLabel);
+  return call([openings, drawer, standards]);
 }
+
+const call = cellFunction([openings, drawerLabel("drawer"), standards], ([, label, { job }], unit) => {
+  const write = (length: Rational): string => writeNumber(length, unit);
+  return table(
+    HEADINGS,
+    workingOf(planJob(job), label).map(({ name, value, how }) => [
+      name,
+      typeof value === "number" ? value : lengthResult(value, unit),
+      how(write),
+    ]),
+  );
+});
+
+const HEADINGS = ["Size", "Value", "How"];

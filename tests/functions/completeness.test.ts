@@ -26,6 +26,18 @@ describe("every cell function is complete", () => {
     expect(examples.map(({ formula }) => callOf(formula).name)).toContain(name);
   });
 
+  test.each(entries)(
+    "$name names every heading of its table in @returns, in their order",
+    ({ name, examples, returns }) => {
+      const call = functions[name as keyof typeof functions] as (...args: unknown[]) => unknown;
+      const [header] = [call(...callOf(examples[0]!.formula).args)].flat() as unknown[];
+      if (!Array.isArray(header) || header.some((heading) => typeof heading !== "string")) return;
+      const places = header.map((heading: string) => new RegExp(`\\b${heading}\\b`).exec(returns)?.index ?? -1);
+      expect(places, returns).not.toContain(-1);
+      expect(places).toEqual([...places].sort((a, b) => a - b));
+    },
+  );
+
   test.each(exported.filter((name) => name !== "VERSION"))("%s has arguments in the bench", (name) => {
     expect(readFileSync("tests/bench/functions.ts", "utf8")).toMatch(new RegExp(`^  ${name}: `, "m"));
   });

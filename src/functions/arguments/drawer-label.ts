@@ -1,10 +1,9 @@
-import { Fault, isEmpty, naming } from "../../core/length";
-import { readCell } from "../cells";
+import { Fault, isEmpty } from "../../core/length";
+import { scalar, type Argument } from "./argument";
 
 /** A drawer's label: a text, for a spreadsheet would make a number or a date of 7-1. */
-export const drawerLabel = (raw: unknown): string =>
-  naming("drawer", () => {
-    const { value } = readCell(raw);
+export const drawerLabel = (name: string): Argument<string> =>
+  scalar(name, ({ value }) => {
     if (isEmpty(value)) throw new Fault("argument.blank", { wanted: "drawer's label, such as A1" });
     if (typeof value !== "string") throw new Fault("drawer.notText", { received: value });
     return value;

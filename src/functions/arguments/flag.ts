@@ -1,10 +1,9 @@
-import { Fault, isEmpty, naming } from "../../core/length";
-import { readCell } from "../cells";
+import { Fault, isEmpty } from "../../core/length";
+import { scalar, type Argument } from "./argument";
 
 /** A TRUE or FALSE; blank, and the number 0 that an empty cell may give, is the default. */
-export const flag = (name: string, raw: unknown, fallback: boolean): boolean =>
-  naming(name, () => {
-    const { value } = readCell(raw);
+export const flag = (name: string, fallback: boolean): Argument<boolean> =>
+  scalar(name, ({ value }) => {
     if (isEmpty(value)) return fallback;
     if (typeof value === "boolean") return value;
     if (value === 1) return true;

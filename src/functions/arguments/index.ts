@@ -1,4 +1,4 @@
-export { scalar, type Argument } from "./argument";
+export { scalar, type Argument, type Call } from "./argument";
 export * from "./drawer-label";
 export * from "./drawer-words";
 export * from "./flag";
@@ -6,4 +6,5 @@ export * from "./length";
 export * from "./list";
 export { oneOf, wholeNumber } from "./number";
 export * from "./slide";
+export * from "./unit";
 export * from "./word";

@@ -9,7 +9,7 @@ export const lengthList = (
   fallback: (unit: Unit) => readonly Rational[],
 ): Argument<readonly Rational[]> => ({
   name,
-  read: (raw, unit) =>
+  read: (raw, { unit }) =>
     naming(name, () => {
       const cells = readCells(raw);
       if (cells.length === 0) {
@@ -27,7 +27,7 @@ export const lengthList = (
 /** How a face is divided: a count, or a list of fixed heights and parts. */
 export const drawers = (name: string): Argument<DrawerAsked[]> => ({
   name,
-  read: (raw, unit) =>
+  read: (raw, { unit }) =>
     naming(name, () =>
       readDrawers(
         readCells(raw).map((cell) => drawersItem(cell, unit)),

@@ -9,18 +9,16 @@ import {
 } from "../../core/drawer";
 import { Fault, orElse, subtract, toDouble, total, type Rational, type Unit } from "../../core/length";
 import { drawerCount, insideVolume, quoteOf, type Rates } from "../../core/money";
-import { table, type CellResult } from "../cells";
-import { ratesIfAny, readAlternates, readOpenings, readStock, type Alternate, type AnyStockRow } from "../tables";
+import type { Argument } from "../arguments";
+import type { CellResult } from "../cells";
+import { ratesIfAny, readAlternates, type Alternate, type AnyStockRow } from "../tables";
 import { message, wordingOf } from "../words";
 import { cellError } from "./cell-error";
 import { costed } from "./costed";
-import { tableCall } from "./job";
 import { planned } from "./planned";
 
 /** What all alternates have in common. */
 interface Common {
-  /** How many alternates there are. */
-  times: number;
   openings: Table<OpeningHeading>;
   unit: Unit;
   stock: readonly AnyStockRow[];
@@ -38,28 +36,27 @@ interface Outcome {
   made?: { drawers: number; sheets: Rational; total?: Rational; volume: Rational };
 }
 
-/** The table of the cell function `openings, standards, stock, [rates]`, one row an alternate, in their order. */
-export const alternateTable = (header: readonly string[], raw: readonly unknown[]): CellResult[][] =>
-  tableCall(raw, (tellUnit) => {
-    const openings = readOpenings(raw[0]);
-    const alternates = readAlternates(raw[1]);
-    const units = alternates.map(({ values }) => readUnit(values.get("unit")));
-    const unit = units[0]!;
-    tellUnit(unit);
-    if (units.some((other) => other !== unit)) throw new Fault("alternates.unit");
-    const common = {
-      openings,
-      unit,
-      times: alternates.length,
-      stock: readStock(raw[2], unit),
-      rates: ratesIfAny(raw[3]),
-    };
-    const outcomes = alternates.map((alternate) => outcomeOf(alternate, common));
-    const rows = outcomes.map((outcome) => rowOf(outcome, outcomes, unit));
-    return table(header, rows);
-  });
+/** The table of standards with an alternate in each column, which tell the unit, and agree on it. */
+export const alternates: Argument<Alternate[]> = {
+  name: "standards",
+  read(raw, call) {
+    const read = readAlternates(raw);
+    const [unit, ...others] = read.map(({ values }) => readUnit(values.get("unit")));
+    call.unit = unit!;
+    if (others.some((other) => other !== unit)) throw new Fault("alternates.unit");
+    return read;
+  },
+};
 
-function outcomeOf({ name, values }: Alternate, { openings, unit, times, stock, rates }: Common): Outcome {
+export const ratesIfGiven: Argument<Rates | undefined> = { name: "rates", read: ratesIfAny };
+
+/** One row an alternate, in their order. */
+export function alternateRows(alternates: readonly Alternate[], common: Common): CellResult[][] {
+  const outcomes = alternates.map((alternate) => outcomeOf(alternate, common, alternates.length));
+  return outcomes.map((outcome) => rowOf(outcome, outcomes, common.unit));
+}
+
+function outcomeOf({ name, values }: Alternate, { openings, unit, stock, rates }: Common, times: number): Outcome {
   let findings: Told[] = [];
   const made = (): Outcome["made"] => {
     const job = readJob(openings, values);

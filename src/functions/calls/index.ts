@@ -1,7 +1,7 @@
-export { alternateTable } from "./alternates";
-export * from "./evaluate";
-export * from "./job";
+export { alternateRows, alternates, ratesIfGiven } from "./alternates";
+export { cellFunction, orFault } from "./cell-function";
+export { openings, standards, type JobTables } from "./job";
 export { plannedOrFault, rowsOfOpenings } from "./planned";
-export { withQuote } from "./quote-job";
+export { drawersForAll, QUOTE_ARGUMENTS, quoteFor } from "./quote-job";
 export type { SolidRows } from "./sheet-groups";
-export * from "./sheet-job";
+export { laidOut, SHEET_ARGUMENTS, stock, type SheetGroup, type SheetJob } from "./sheet-job";

@@ -1,8 +1,7 @@
 import { readJob, readUnit, type Job, type OpeningHeading, type Table } from "../../core/drawer";
-import type { Unit } from "../../core/length";
-import { passErrorsOn } from "../cells";
+import { Fault, type Typed } from "../../core/length";
+import type { Argument, Call } from "../arguments";
 import { readOpenings, readStandardValues } from "../tables";
-import { cellError } from "./cell-error";
 
 /** A job, and what its tables hold that no plan shows. */
 export interface JobTables {
@@ -10,42 +9,25 @@ export interface JobTables {
   openings: Table<OpeningHeading>;
 }
 
-/**
- * Runs a cell function of the tables `openings` and `standards`.
- * @param raw all arguments as they came, the openings first
- * @param standards the place of the standards among them
- * @param between reads what stands between the two tables, for faults go from left to right
- */
-export function withJob<R>(
-  raw: readonly unknown[],
-  standards: number,
-  body: (tables: JobTables) => R,
-  between?: () => void,
-): R {
-  return tableCall(raw, (tellUnit) => body(readJobTables(raw, standards, tellUnit, between)));
+/** The table of openings; what stands in its cells is read with the standards. */
+export const openings: Argument<Table<OpeningHeading>> = { name: "openings", read: (raw) => readOpenings(raw) };
+
+/** The standards, which tell the unit, and make a job of the openings, the first argument. */
+export const standards: Argument<JobTables> = {
+  name: "standards",
+  read(raw, call) {
+    const table = openingsOf(call);
+    const values = readStandardValues(raw);
+    tellUnit(call, values.get("unit"));
+    return { job: readJob(table, values), openings: table };
+  },
+};
+
+/** The table of openings that a call begins with. @throws its fault, where it has one */
+export function openingsOf({ earlier: [table] }: Call): Table<OpeningHeading> {
+  if (table instanceof Fault) throw table;
+  return table as Table<OpeningHeading>;
 }
 
-/** Runs `body` once no error has come in; its faults become cell errors, in the unit that it has told. */
-export function tableCall<R>(raw: readonly unknown[], body: (tellUnit: (unit: Unit) => void) => R): R {
-  let unit: Unit = "in";
-  try {
-    passErrorsOn(raw);
-    return body((told) => (unit = told));
-  } catch (thrown) {
-    throw cellError(thrown, unit);
-  }
-}
-
-/** @throws Fault where a table cannot be read */
-export function readJobTables(
-  raw: readonly unknown[],
-  standards: number,
-  tellUnit: (unit: Unit) => void = () => {},
-  between: () => void = () => {},
-): JobTables {
-  const openings = readOpenings(raw[0]);
-  between();
-  const values = readStandardValues(raw[standards]);
-  tellUnit(readUnit(values.get("unit")));
-  return { job: readJob(openings, values), openings };
-}
+/** From here on the call is in this unit. */
+export const tellUnit = (call: Call, typed: Typed | undefined): void => void (call.unit = readUnit(typed));

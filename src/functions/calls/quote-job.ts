@@ -1,30 +1,59 @@
-import { planJob, readDrawers, readJob, readUnit, type OpeningHeading, type Table } from "../../core/drawer";
-import { isEmpty, naming, orElse, readLength, type Fault, type Unit } from "../../core/length";
+import { planJob, readDrawers, readJob, type Job, type OpeningHeading, type Plan, type Table } from "../../core/drawer";
+import { isEmpty, naming, orElse, readLength, type Unit } from "../../core/length";
 import { quoteOf, type Quote, type Rates } from "../../core/money";
+import type { Argument } from "../arguments";
 import { readCell } from "../cells";
 import { readOpenings, readRatesTable, readStandardValues, readStock, type AnyStockRow } from "../tables";
 import { costed } from "./costed";
-import { tableCall } from "./job";
+import { openingsOf, tellUnit } from "./job";
 import { TableMemo } from "./memo";
 import { planned, refuseUnreadable } from "./planned";
 
-/** Runs a cell function of `openings, standards, stock, rates, [drawers]` with the quote of the job. */
-export const withQuote = <R>(raw: readonly unknown[], body: (quote: Quote, unit: Unit) => R): R =>
-  tableCall(raw, (tellUnit) => {
-    const [openingsRaw, standardsRaw, stockRaw, ratesRaw, drawersRaw] = raw;
-    const openings = readOpenings(openingsRaw, true, holdsSomething(drawersRaw));
-    const standards = standardsRead.of(standardsRaw, "", () => readStandardValues(standardsRaw));
-    const unit = readUnit(standards.get("unit"));
-    tellUnit(unit);
-    const asked = readLast(() => withDrawers(openings, drawersRaw, unit));
-    const job = readJob(asked.table ?? openings, standards);
+/** Where the argument `drawers` stands, which divides all openings in one way. */
+const DRAWERS = 4;
+
+const openings: Argument<Table<OpeningHeading>> = {
+  name: "openings",
+  read: (raw, call) => readOpenings(raw, true, holdsSomething(call.raw[DRAWERS])),
+};
+
+/** The standards, with which the openings are a job, divided as `drawers` asks if that can be read. */
+const standards: Argument<{ job: Job; plan: Plan }> = {
+  name: "standards",
+  read(raw, call) {
+    const table = openingsOf(call);
+    const values = standardsRead.of(raw, "", () => readStandardValues(raw));
+    tellUnit(call, values.get("unit"));
+    const divided = orElse(
+      () => withDrawers(table, call.raw[DRAWERS], call.unit),
+      () => undefined,
+    );
+    const job = readJob(divided ?? table, values);
     const plan = planJob(job);
-    if (asked.table) refuseUnreadable(plan);
-    const stock = stockRead.of(stockRaw, unit, () => readStock(stockRaw, unit));
-    const rates = ratesRead.of(ratesRaw, "", () => readRatesTable(ratesRaw));
-    if (asked.fault) throw asked.fault;
-    return body(quoteOf(costed(job, planned(plan), stock), rates), unit);
-  });
+    if (divided) refuseUnreadable(plan);
+    return { job, plan };
+  },
+};
+
+const stock: Argument<AnyStockRow[]> = {
+  name: "stock",
+  read: (raw, { unit }) => stockRead.of(raw, unit, () => readStock(raw, unit)),
+};
+
+const rates: Argument<Rates> = { name: "rates", read: (raw) => ratesRead.of(raw, "", () => readRatesTable(raw)) };
+
+/** What the cell functions of quotes take. */
+export const QUOTE_ARGUMENTS = [openings, standards, stock, rates] as const;
+
+/** The drawers of every opening, which `standards` has put there; here only what is wrong with them comes out. */
+export const drawersForAll: Argument<void> = {
+  name: "drawers",
+  read: (raw, call) => void withDrawers(openingsOf(call), raw, call.unit),
+};
+
+/** The quote of a job that has been read. */
+export const quoteFor = ({ job, plan }: { job: Job; plan: Plan }, stock: readonly AnyStockRow[], rates: Rates): Quote =>
+  quoteOf(costed(job, planned(plan), stock), rates);
 
 const standardsRead = new TableMemo<ReturnType<typeof readStandardValues>>();
 const stockRead = new TableMemo<AnyStockRow[]>();
@@ -35,13 +64,6 @@ const holdsSomething = (raw: unknown): boolean =>
   orElse(
     () => !isEmpty(readCell(raw).value),
     () => true,
-  );
-
-/** Faults go from left to right: one of the last argument waits until the others are read. */
-const readLast = (read: () => Table<OpeningHeading>): { table?: Table<OpeningHeading>; fault?: Fault } =>
-  orElse(
-    () => ({ table: read() }),
-    (fault) => ({ fault }),
   );
 
 /** The same openings, all divided in one way; a blank leaves each its own. */

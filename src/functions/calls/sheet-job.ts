@@ -1,8 +1,8 @@
 import { fromDouble, type Unit } from "../../core/length";
 import type { Effort, Solution } from "../../core/sheets";
-import { optionalLength, word } from "../arguments";
-import { readParts, readStock } from "../tables";
-import { withUnit } from "./evaluate";
+import { optionalLength, unit, word, type Argument } from "../arguments";
+import { readParts, readStock, type AnyStockRow, type PartRow } from "../tables";
+import type { Read } from "./cell-function";
 import { matchStock, type SheetRows, type SolidRows } from "./sheet-groups";
 import { halvingsOf, solved } from "./solved";
 
@@ -19,25 +19,26 @@ export interface SheetJob {
   solid: readonly SolidRows[];
 }
 
-/**
- * Runs a cell function of `parts, stock, [kerf], [trim], [effort], [unit]`. The functions that take them share one
- * answer of equal input.
- */
-export const withSheets = <R>(raw: readonly unknown[], body: (job: SheetJob) => R): R =>
-  withUnit(ARGUMENTS, ([parts, stock, kerf, trim, effort], unit) => {
-    const { sheets, solid } = matchStock(parts, stock, unit);
-    const halvings = halvingsOf(sheets);
-    const groups = sheets.map((rows, i) => ({
-      ...rows,
-      solution: solved(rows, { kerf, trim, effort, halvings: halvings[i]! }),
-    }));
-    return body({ unit, effort, groups, solid });
-  })(raw);
+const parts: Argument<PartRow[]> = { name: "parts", read: (raw, call) => readParts(raw, call.unit) };
+export const stock: Argument<AnyStockRow[]> = { name: "stock", read: (raw, call) => readStock(raw, call.unit) };
 
-const ARGUMENTS = [
-  { name: "parts", read: readParts },
-  { name: "stock", read: readStock },
+/** What the cell functions of sheets take. */
+export const SHEET_ARGUMENTS = [
+  parts,
+  stock,
   optionalLength("kerf", (unit) => fromDouble(unit === "in" ? 0.125 : 3.2)),
   optionalLength("trim", () => fromDouble(0)),
   word<Effort>("effort", ["standard", "quick", "thorough"]),
+  unit("unit"),
 ] as const;
+
+/** Lays the parts out. The functions that take them share one answer of equal input. */
+export function laidOut([parts, stock, kerf, trim, effort, unit]: Read<typeof SHEET_ARGUMENTS>): SheetJob {
+  const { sheets, solid } = matchStock(parts, stock, unit);
+  const halvings = halvingsOf(sheets);
+  const groups = sheets.map((rows, i) => ({
+    ...rows,
+    solution: solved(rows, { kerf, trim, effort, halvings: halvings[i]! }),
+  }));
+  return { unit, effort, groups, solid };
+}
