@@ -45,7 +45,7 @@ export function solve(problem: Problem, effort: Effort, meter = new Meter()): So
 }
 
 /** With so many pieces a step takes twice as long: less of what it reads is at hand. */
-const HEAVY = 2_000;
+const HEAVY = 600;
 
 /** Dual feasible functions of each family that a bound tries. */
 const FUNCTIONS: Record<Effort, number> = { quick: 12, standard: 60, thorough: 60 };

@@ -48,14 +48,17 @@ export function matchStock(
 }
 
 function join(groups: { parts: PartRow[]; stock: Set<StockRow> }[], part: PartRow, choice: readonly StockRow[]): void {
-  const touched = groups.filter((group) => choice.some((row) => group.stock.has(row)));
-  const merged = { parts: touched.flatMap((group) => group.parts), stock: new Set<StockRow>(choice) };
-  for (const group of touched) {
-    group.stock.forEach((row) => merged.stock.add(row));
-    groups.splice(groups.indexOf(group), 1);
+  const [first = { parts: [], stock: new Set<StockRow>() }, ...others] = groups.filter(({ stock }) =>
+    choice.some((row) => stock.has(row)),
+  );
+  if (first.parts.length === 0) groups.push(first);
+  first.parts.push(part);
+  for (const row of choice) first.stock.add(row);
+  for (const { parts, stock } of others) {
+    for (const other of parts) first.parts.push(other);
+    for (const row of stock) first.stock.add(row);
   }
-  merged.parts.push(part);
-  groups.push(merged);
+  if (others.length > 0) groups.splice(0, groups.length, ...groups.filter((group) => !others.includes(group)));
 }
 
 const inOrder = <T extends { row: number }>(rows: readonly T[]): T[] => [...rows].sort((a, b) => a.row - b.row);

@@ -26,6 +26,8 @@ export class Places {
   private readonly thinnest: number;
   /** Kinds that may lie turned on some size. */
   private readonly turns: Uint8Array;
+  /** The weight of the lightest size. */
+  private readonly lightest: number;
   /** The place found, how a piece is to lie in it and be cut off, and what that spoils. */
   private slot = NONE;
   private turned = false;
@@ -52,6 +54,7 @@ export class Places {
     );
     this.sizes = new Int32Array(room);
     this.thinnest = model.kinds.reduce((least, { w, h }) => Math.min(least, w, h), Infinity);
+    this.lightest = model.sizes.reduce((least, { weight }) => Math.min(least, weight), Infinity);
     this.sizeOrder = model.sizes.map((_, s) => s);
     if (blink > 0) this.untilBlink = 1 + random.below(2 * blink);
   }
@@ -73,6 +76,19 @@ export class Places {
     this.steps += (end - forest.nodes(0)) / (4 * STRIDE);
   }
 
+  /**
+   * Whether nothing more can be laid, whatever its size. Whoever stops there counts the steps of what waits, so that an
+   * answer does not depend on it.
+   */
+  get isFull(): boolean {
+    return this.count === 0 && !this.mayOpen;
+  }
+
+  /** Whether a sheet may be opened: most of the time none. */
+  private get mayOpen(): boolean {
+    return this.forest.weight + this.lightest <= this.goal;
+  }
+
   /** Lays a piece where least is spoilt, or on a new sheet; false where neither can be. */
   lay(kind: number): boolean {
     const { w, h } = this.model.kinds[kind]!;
@@ -80,7 +96,7 @@ export class Places {
     this.least = Infinity;
     this.look(kind, w, h, false);
     if (w !== h && this.turns[kind]) this.look(kind, h, w, true);
-    this.steps += this.count + 4;
+    this.steps += this.count + LAY;
     const { slot } = this;
     if (slot < 0) return this.layOnNew(kind);
     const node = this.nodes[slot]!;
@@ -131,6 +147,7 @@ export class Places {
 
   private layOnNew(kind: number): boolean {
     const { forest, model, random } = this;
+    if (!this.mayOpen) return false;
     const { w: kw, h: kh } = model.kinds[kind]!;
     for (const size of this.sizeOrder) {
       const { w, h, weight, available } = model.sizes[size]!;
@@ -186,3 +203,6 @@ export class Places {
     this.sizes[slot] = this.sizes[last]!;
   }
 }
+
+/** Steps of laying a piece, beside the rectangles that are looked at for it. */
+export const LAY = 4;

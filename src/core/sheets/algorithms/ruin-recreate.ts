@@ -1,7 +1,7 @@
 import { BLOCK, CHILD, DEAD, Forest, KIND, NEXT, NONE, PARENT, SIZE, STRIDE } from "./forest";
 import type { Meter } from "../meter";
 import type { Draft, Model } from "../model";
-import { Places } from "./places";
+import { LAY, Places } from "./places";
 import { Random } from "./random";
 
 /**
@@ -20,9 +20,7 @@ export function ruinAndRecreate(
   options: { steps: number; least: number; below?: number; seed: number; meter?: Meter },
 ): Draft {
   const search = new Search(model, start, options.below ?? Infinity, options.seed);
-  const best = search.run(options.steps, options.least);
-  options.meter?.take(search.steps);
-  return best;
+  return search.run(options.steps, options.least, options.meter);
 }
 
 /** Ways looked at, on average, until one is passed over. */
@@ -42,6 +40,9 @@ const BY_SIDE = 20;
 /** In sheets: what a waiting piece counts beside its area, and what the squares of free areas count. */
 const PIECE = 0.05;
 const FREE = 0.1;
+
+/** A meter's steps for a round, beside the rectangles that it looks at: small sheets have few of these, and many rounds. */
+const ROUND = 50;
 
 class Search {
   private readonly random: Random;
@@ -77,15 +78,17 @@ class Search {
     this.current.load(start);
   }
 
-  get steps(): number {
-    return this.places.steps;
-  }
-
-  run(steps: number, least: number): Draft {
+  run(steps: number, least: number, meter?: Meter): Draft {
     const { current, kept, places } = this;
     const history = new Float64Array(memoryOf(steps));
     let now = this.begin(history);
-    for (let round = 0; places.steps < steps; round++) {
+    const most = meter?.left ?? Infinity;
+    let round = 0;
+    for (; places.steps < steps; round++) {
+      if (places.steps + ROUND * round > most) {
+        meter!.isShort = true;
+        break;
+      }
       if (this.complete()) {
         this.best = current.draft();
         if (this.best.weight <= least) break;
@@ -107,6 +110,7 @@ class Search {
       } else current.copy(kept);
       if (now < history[late]!) history[late] = now;
     }
+    meter?.take(places.steps + ROUND * round);
     return this.best;
   }
 
@@ -228,7 +232,13 @@ class Search {
         keys[at] = key;
       }
     }
-    for (let i = 0; i < waiting; i++) places.lay(order[i]!);
+    for (let i = 0; i < waiting; i++) {
+      if (places.isFull) {
+        places.steps += LAY * (waiting - i);
+        break;
+      }
+      places.lay(order[i]!);
+    }
   }
 
   private shuffledSizes(): number[] {

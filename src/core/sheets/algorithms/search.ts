@@ -40,6 +40,9 @@ interface Steps {
   offcut: number;
 }
 
+/** Steps that it takes to make ready for a piece, whatever is tried then. */
+const PIECE = 50;
+
 /** From so many pieces of a kind on, on average, fillings of sheets repeat. */
 const MANY = 8;
 
@@ -50,6 +53,7 @@ const MANY = 8;
  * @param below the weight of an answer to another problem: a heavier one is of no use
  */
 export function search(model: Model, effort: Effort, least: number, meter: Meter, below?: number): Draft {
+  meter.take(PIECE * model.pieces);
   const sizes = model.sizes.flatMap(({ available }, s) => (available > 0 ? [s] : []));
   // A size of which there is none makes no difference, not even to the order in which things are tried.
   const draft = lightest(tightened(withSizes(model, sizes)), effort, least, meter, below);
