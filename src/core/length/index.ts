@@ -4,6 +4,7 @@ export * from "./parse";
 export * from "./rational";
 export * from "./read";
 export * from "./root";
+export * from "./spelling";
 export * from "./tape";
 export * from "./unit";
 export { writeLength, writeNumber } from "./write";

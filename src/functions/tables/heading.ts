@@ -1,5 +1,5 @@
 import { american } from "../../core/drawer";
-import { Fault, isBlank, type Mark } from "../../core/length";
+import { editsBetween, Fault, isBlank, type Mark } from "../../core/length";
 import type { Cell } from "../cells";
 
 /** A heading as typed: what it says to us, if anything, and the unit that it names for plain numbers. */
@@ -31,22 +31,6 @@ export class Names<N extends string> {
       .map(([key, name]) => ({ name, edits: editsBetween(text, key) }))
       .reduce((best, next) => (next.edits < best.edits ? next : best));
   }
-}
-
-/**
- * The least number of letters put in, left out or changed that makes one text of the other: the distance of
- * Levenshtein, row by row.
- * @example editsBetween("thicknes", "thickness") // 1
- */
-export function editsBetween(a: string, b: string): number {
-  let row = Array.from({ length: b.length + 1 }, (_, j) => j);
-  for (let i = 0; i < a.length; i++) {
-    const next = [i + 1];
-    for (let j = 0; j < b.length; j++)
-      next.push(Math.min(next[j]! + 1, row[j + 1]! + 1, row[j]! + (a[i] === b[j] ? 0 : 1)));
-    row = next;
-  }
-  return row[b.length]!;
 }
 
 /**

@@ -1,5 +1,5 @@
 import { add, equal, isNegative, less, multiply, ratio, subtract, type Rational } from "../../length";
-import { designLoad } from "../../wood";
+import { DESIGN_RATE, evenLoad } from "../../wood";
 import { blockingOf } from "../hardware/slides";
 import { setbackOf } from "../plan/box-plan";
 import type { Drawer, PlannedOpening } from "../plan/plan";
@@ -70,7 +70,7 @@ export function checkStock({ opening, drawers }: PlannedOpening): Found[] {
   }
   found.push(...checkDepth(opening.least("depth"), stock.depth.value, setbackOf(s), s["rear clearance"]));
   const rating = s["slide rating"];
-  const load = designLoad(stock.insideWidth.value, stock.insideDepth.value, unit);
+  const load = evenLoad(stock.insideWidth.value, stock.insideDepth.value, DESIGN_RATE[unit], unit);
   if (rating !== undefined && rating < load) found.push(stop("slide.overloaded", { rating, load }));
   const blocking = blockingOf(drawers[0]!);
   // A center-mount slide hangs on the frame's rail.

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { distance } from "fastest-levenshtein";
 import { describe, expect, test } from "vitest";
-import { editsBetween } from "../../../src/functions/tables/heading";
+import { editsBetween } from "../../../src/core/length";
 
 describe("editsBetween(a, b)", () => {
   // Levenshtein (1966), from memory: put in, leave out or change, one letter at a time.
