@@ -24,8 +24,9 @@ export interface Desk {
   close(): Promise<void>;
 }
 
-export async function openDesk(): Promise<Desk> {
-  const [server, browser] = await Promise.all([startServer(), startBrowser()]);
+/** @param start the module that starts the page, where it is not the page's own */
+export async function openDesk(start?: string): Promise<Desk> {
+  const [server, browser] = await Promise.all([startServer(start), startBrowser()]);
   return {
     address: server.address,
     visit: async (options = {}) => {
@@ -45,7 +46,7 @@ export async function openDesk(): Promise<Desk> {
   };
 }
 
-const startServer = async (): Promise<PageServer> => servePage(await buildPage(), 0);
+const startServer = async (start?: string): Promise<PageServer> => servePage(await buildPage(start), 0);
 
 export const launchOptions = () => ({
   executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",

@@ -262,6 +262,15 @@ describe("files", () => {
     await visit.expectValue("C6", 13.75);
   });
 
+  test("saves a file that nobody has changed as it was, as often as somebody wants", async () => {
+    const given = await shopWorkbook();
+    await visit.open("shop.xlsx", given);
+    await visit.page.getByText("shop.xlsx is open.").waitFor();
+    for (let times = 0; times < 2; times++) expect(Buffer.compare((await visit.save()).bytes, given)).toBe(0);
+    await visit.enter("A2", "30");
+    await visit.expectValue("B2", 29);
+  });
+
   test("says in plain words why a file is not opened, and keeps the one that is", async () => {
     await visit.open("list.txt", new TextEncoder().encode("sides, 4 off"));
     await visit.page.getByRole("alert").getByText("list.txt was not opened. The file is no .xlsx workbook.").waitFor();

@@ -9,9 +9,12 @@ import { panePage } from "./pane-page";
 /** The page's files by name: everything that the embedded workbook needs, and nothing from elsewhere. */
 export type PageFiles = ReadonlyMap<string, { type: string; bytes: Uint8Array }>;
 
-/** Builds the grid, the worker that works its workbook out, and the pane beside it. */
-export async function buildPage(): Promise<PageFiles> {
-  const { outputFiles, metafile } = await bundlePage();
+/**
+ * Builds the grid, the worker that works its workbook out, and the pane beside it.
+ * @param start the module that starts the page
+ */
+export async function buildPage(start?: string): Promise<PageFiles> {
+  const { outputFiles, metafile } = await bundlePage(start);
   const files = new Map(outputFiles.map(({ path, contents }) => [path.slice(1), contents]));
   files.set("index.html", readFileSync(here("../../workbook/browser/index.html")));
   files.set("icon.svg", readFileSync(here("../../../manifest/icon.svg")));
@@ -25,12 +28,12 @@ export async function buildPage(): Promise<PageFiles> {
 }
 
 /** The scripts and styles in memory, with esbuild's account of what is in them. */
-export function bundlePage() {
+export function bundlePage(start = here("../../workbook/browser/main.ts")) {
   const reference = functionReference(functionFiles(here("../../functions")));
   const { version } = JSON.parse(readFileSync(here("../../../package.json"), "utf8"));
   return build({
     entryPoints: {
-      grid: here("../../workbook/browser/main.ts"),
+      grid: start,
       worker: here("../../workbook/browser/worker/worker.ts"),
       pane: here("../../taskpane/index.ts"),
     },

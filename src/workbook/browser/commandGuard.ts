@@ -1,41 +1,40 @@
-import { CanceledError, CommandType, ICommandService, ObjectMatrix, type ICellData } from "@univerjs/core";
-import { SetRangeValuesMutation } from "@univerjs/sheets";
+import { EDITOR_ACTIVATED, FORMULA_EDITOR_ACTIVATED, ICommandService, IContextService } from "@univerjs/core";
+import { CutCommand } from "@univerjs/ui";
+import { GuardedCommands } from "./guarded-commands";
 import type { Grid } from "./univer";
 
 /**
  * The file is written back with everything but its cells' contents as it was, so nothing else is changed here: a row
- * that nobody saves would be lost. Whatever would change more is stopped before it begins, and pasted styles are left
- * out. Widths and heights may be pulled, to read what a cell cuts off.
+ * that nobody saves would be lost. A command that would change more is stopped before it begins; where one is missing
+ * from this list, or does more than it seems to, its mutations are stopped (see ./mutations).
  * @param onRefused called when something was stopped
  */
 export function allowCellsOnly({ univer }: Grid, onRefused: (what: "cut" | "other") => void): void {
-  const commands = univer.__getInjector().get(ICommandService);
-  commands.beforeCommandExecuted(({ id, type, params }, options) => {
-    if (id === SetRangeValuesMutation.id && !options?.fromFormula) return withoutStyles(params as Values);
-    if (type !== CommandType.COMMAND || !id.startsWith(PREFIX) || ALLOWED.has(id.slice(PREFIX.length))) return;
-    onRefused(id === `${PREFIX}cut` ? "cut" : "other");
-    throw new CanceledError();
-  });
+  const injector = univer.__getInjector();
+  const commands = injector.get(ICommandService) as GuardedCommands;
+  const context = injector.get(IContextService);
+  const isEditing = (): boolean =>
+    [EDITOR_ACTIVATED, FORMULA_EDITOR_ACTIVATED].some((key) => context.getContextValue(key));
+  commands.onRefused = () => onRefused("other");
+  commands.mayRun = (id) => {
+    // A part of the text that is being typed may be cut.
+    const isCut = id === CutCommand.id && !isEditing();
+    if (!isCut && (ALLOWED.has(id) || !REACHES_SHEETS.test(id))) return true;
+    onRefused(isCut ? "cut" : "other");
+    return false;
+  };
 }
 
-interface Values {
-  cellValue?: Record<number, Record<number, ICellData | null>>;
-}
+/** Other commands work on the text that is being typed. */
+const REACHES_SHEETS = /^(?:sheet|formula|sheets-formula)\.command\./;
 
-function withoutStyles({ cellValue }: Values): void {
-  if (!cellValue) return;
-  new ObjectMatrix(cellValue).forValue((_row, _column, cell) => {
-    if (cell) delete cell.s;
-  });
-}
-
-const PREFIX = "sheet.command.";
-
-const ALLOWED = new Set(
-  `auto-clear-content auto-fill change-zoom-ratio clear-selection-content copy copy-down copy-formula-only copy-right
-  delta-column-width delta-row-height expand-selection move-selection move-selection-enter-tab optional-paste paste
-  paste-by-short-key paste-formula paste-value refill scroll-to-cell scroll-view scroll-view-reset select-all select-range
-  set-range-values set-row-height set-scroll-relative set-worksheet-activate set-worksheet-col-width set-zoom-ratio`.split(
-    /\s+/,
-  ),
-);
+const ALLOWED = new Set([
+  "formula.command.insert-function",
+  "sheets-formula.command.quick-sum",
+  ...`auto-clear-content auto-fill change-zoom-ratio clear-selection-content copy-down copy-formula-only copy-right
+  delta-column-width delta-row-height expand-selection move-selection move-selection-enter-tab optional-paste
+  paste-by-short-key paste-formula paste-value refill scroll-to-cell scroll-view select-all select-range
+  set-range-values set-row-height set-scroll-relative set-worksheet-activate set-worksheet-col-width set-zoom-ratio`
+    .split(/\s+/)
+    .map((name) => `sheet.command.${name}`),
+]);

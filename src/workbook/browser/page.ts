@@ -23,14 +23,14 @@ import { keepRoom } from "./room";
 import { NoAnswer } from "./database";
 import { takeShelf, type Shelf } from "./storage";
 import { toolbar, unlessUnsaved } from "./toolbar";
-import { createGrid } from "./univer";
+import { createGrid, type Grid } from "./univer";
 import type { Waiting } from "./waiting";
 import { Work } from "./work";
 import { Stopped } from "./worker/client";
 import type { Place } from "./worker/messages";
 
 /** Brings the page to life: grid, pane, toolbar, and the work that was kept from the last visit. */
-export async function startPage(): Promise<void> {
+export async function startPage(): Promise<{ grid: Grid; work: Work }> {
   const said = notices(part("notice"));
   const dark = matchMedia("(prefers-color-scheme: dark)");
   let connect: (host: Host) => void = () => undefined;
@@ -115,6 +115,7 @@ export async function startPage(): Promise<void> {
   await grid.univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
   document.body.dataset["ready"] = "yes";
   await shelf.opened().catch(() => undefined);
+  return { grid, work };
 }
 
 const CELLS_ONLY =

@@ -8,7 +8,7 @@ import "@univerjs/sheets-numfmt-ui/lib/index.css";
 import "@univerjs/sheets/facade";
 import "@univerjs/ui/facade";
 import "@univerjs/sheets-ui/facade";
-import { LocaleType, LogLevel, Univer } from "@univerjs/core";
+import { ICommandService, IConfigService, ILogService, Injector, LocaleType, LogLevel, Univer } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import { UniverDocsPlugin } from "@univerjs/docs";
 import { UniverDocsUIPlugin } from "@univerjs/docs-ui";
@@ -23,6 +23,7 @@ import { UniverSheetsNumfmtUIPlugin } from "@univerjs/sheets-numfmt-ui";
 import { UniverSheetsUIPlugin } from "@univerjs/sheets-ui";
 import { UniverUIPlugin } from "@univerjs/ui";
 import { english } from "./english";
+import { GuardedCommands } from "./guarded-commands";
 import { functionDescriptions } from "./functionDescriptions";
 import { GRID_THEME } from "./theme";
 
@@ -43,6 +44,7 @@ export function createGrid(container: HTMLElement, darkMode: boolean): Grid {
     theme: GRID_THEME,
     darkMode,
     logLevel: LogLevel.WARN,
+    override: [[ICommandService, GUARDED]],
   });
   univer.registerPlugins([
     [UniverNetworkPlugin],
@@ -78,3 +80,9 @@ export function createGrid(container: HTMLElement, darkMode: boolean): Grid {
   ]);
   return { univer, api: FUniver.newAPI(univer) };
 }
+
+const GUARDED = {
+  useFactory: (injector: Injector, log: ILogService, config: IConfigService) =>
+    new GuardedCommands(injector, log, config),
+  deps: [Injector, ILogService, IConfigService],
+};

@@ -1,0 +1,130 @@
+import { FormulaDataModel } from "@univerjs/engine-formula";
+import {
+  IUniverInstanceService,
+  UniverInstanceType,
+  type ICellData,
+  type Workbook,
+  type Worksheet,
+} from "@univerjs/core";
+import { cellName } from "../../../src/workbook/address";
+import { EditedWorkbook, isFormula } from "../../../src/workbook/edit/index";
+import { contentOfGrid, shownValue } from "../../../src/workbook/browser/cellData";
+import { gridContent } from "../../../src/workbook/browser/gridContent";
+import type { startPage } from "../../../src/workbook/browser/page";
+import { sheetIndex } from "../../../src/workbook/browser/snapshot";
+import { valueAt } from "../../../src/workbook/browser/worker/results";
+import { said } from "../../workbook/support/the-law";
+
+export type Started = Awaited<ReturnType<typeof startPage>>;
+
+/**
+ * Compares, once all that was done is worked out, what stands in the grid, what the engine says, and what the saved file
+ * says when it is opened.
+ */
+export async function disagreement(started: Started): Promise<string | undefined> {
+  const { work } = started;
+  await work.opened.calculation.settled();
+  const file = new EditedWorkbook(await work.opened.book.save());
+  const inFile = said(file);
+  const faults: string[] = [];
+  const compare = (where: string, here: Map<string, string>): void => {
+    for (const key of new Set([...inFile.keys(), ...here.keys()])) {
+      const [a, b] = [alike(here.get(key)), alike(inFile.get(key))];
+      if (a !== b) faults.push(`${key}: ${where} ${a ?? "nothing"}, in the file ${b ?? "nothing"}`);
+    }
+  };
+  compare("in the grid", saidByGrid(started));
+  compare("by the engine", saidByEngine(started));
+  return faults.length === 0 ? undefined : faults.slice(0, 5).join("; ");
+}
+
+export function openWorkbook({ grid, work }: Started): Workbook {
+  const instances = grid.univer.__getInjector().get(IUniverInstanceService);
+  return instances.getUnit<Workbook>(work.opened.unitId, UniverInstanceType.UNIVER_SHEET)!;
+}
+
+function saidByGrid(started: Started): Map<string, string> {
+  const { grid, work } = started;
+  const { unitId } = work.opened;
+  const spilled = grid.univer.__getInjector().get(FormulaDataModel).getArrayFormulaCellData()[unitId] ?? {};
+  const all = new Map<string, string>();
+  const sheets = openWorkbook(started).getSheets();
+  all.set("sheets", sheets.map((sheet) => sheet.getName()).join("/"));
+  for (const sheet of sheets) {
+    const at = (row: number, column: number) => `${sheet.getName()} ${cellName(row, column)}`;
+    sheet.getCellMatrix().forValue((row, column, cell) => {
+      const content = gridContent(grid, unitId, sheet.getSheetId(), row, column);
+      if (isFormula(content)) {
+        all.set(at(row, column), content.formula);
+        all.set(`${at(row, column)} shows`, JSON.stringify(contentOfGrid(cell as ICellData, undefined)));
+      } else if (content !== null) all.set(`${at(row, column)} shows`, JSON.stringify(content));
+    });
+    for (const [row, line] of Object.entries(spilled[sheet.getSheetId()] ?? {}))
+      for (const [column, cell] of Object.entries(line ?? {}))
+        all.set(
+          `${at(Number(row), Number(column))} shows`,
+          JSON.stringify(contentOfGrid(cell as ICellData, undefined)),
+        );
+  }
+  return all;
+}
+
+function saidByEngine(started: Started): Map<string, string> {
+  const { grid, work } = started;
+  const { book, unitId } = work.opened;
+  const all = saidByGrid(started);
+  const places: [Worksheet, number, number][] = [];
+  const sheets = openWorkbook(started).getSheets();
+  for (const sheet of sheets) {
+    for (const key of all.keys()) if (key.startsWith(`${sheet.getName()} `) && key.endsWith(" shows")) all.delete(key);
+    sheet.getCellMatrix().forValue((row, column) => void places.push([sheet, row, column]));
+  }
+  const byIndex = new Map(sheets.map((sheet) => [sheetIndex(sheet.getSheetId()), sheet]));
+  for (const { sheet, area } of book.results.spills.values())
+    for (let row = area.top; row <= area.bottom; row++)
+      for (let column = area.left; column <= area.right; column++) places.push([byIndex.get(sheet)!, row, column]);
+  for (const [sheet, row, column] of places) {
+    const content = gridContent(grid, unitId, sheet.getSheetId(), row, column);
+    const value =
+      content === null || isFormula(content)
+        ? valueAt(book.results, sheetIndex(sheet.getSheetId()), row, column)
+        : content;
+    if (content === null && value === null) continue;
+    all.set(
+      `${sheet.getName()} ${cellName(row, column)} shows`,
+      JSON.stringify(value === null ? null : shownValue(value)),
+    );
+  }
+  return all;
+}
+
+/** Errors are texts in the grid; a blank that a formula gives is nothing there, and 0 in the file. */
+function alike(text: string | undefined): string | undefined {
+  const bare = text?.replace(/^kept /, "");
+  if (bare === "null" || bare === "0" || bare === '""') return undefined;
+  return bare?.replace(/^"(#[A-Z/0!?]+)"$/, "$1");
+}
+
+/** All of the grid but contents and how much is seen of them: what nobody may change here. */
+export function structure(started: Started): string {
+  const { sheets, sheetOrder, name, resources, ...rest } = openWorkbook(started).getSnapshot();
+  return JSON.stringify([
+    name,
+    sheetOrder,
+    resources,
+    Object.keys(rest),
+    sheetOrder.map((id) => {
+      const { cellData = {}, rowData = {}, columnData = {}, ...others } = sheets[id]!;
+      for (const seen of ["zoomRatio", "rowCount", "columnCount", "scrollTop", "scrollLeft"] as const)
+        delete others[seen];
+      const looks = Object.entries(cellData).flatMap(([row, line]) =>
+        Object.entries(line as Record<string, ICellData>).flatMap(([column, { s }]) =>
+          s ? [[row, column, openWorkbook(started).getStyles().get(s)]] : [],
+        ),
+      );
+      const hidden = (lines: object) =>
+        Object.entries(lines).filter(([, line]) => (line as { hd?: number } | undefined)?.hd);
+      return [others, looks, hidden(rowData).map(([at]) => at), hidden(columnData).map(([at]) => at)];
+    }),
+  ]);
+}
