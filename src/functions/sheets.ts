@@ -1,7 +1,7 @@
 import { toDouble, writeNumber, type Unit as LengthUnit } from "../core/length";
-import { stockUses } from "../core/sheets";
-import { solidQuantity } from "../core/money";
-import { cellFunction, laidOut, SHEET_ARGUMENTS, type SheetGroup, type SolidRows } from "./calls";
+import { solidQuantity, type SolidStock } from "../core/money";
+import { stockUses, type SolidGroup } from "../core/sheets";
+import { cellFunction, laidOut, SHEET_ARGUMENTS, type LaidOutGroup } from "./calls";
 import { lengthResult, table, type CellResult } from "./cells";
 
 /** @customenum {string} */
@@ -69,8 +69,8 @@ const HEADINGS = [
   "Largest offcut",
 ];
 
-function rowsOf({ stock, solution }: SheetGroup, unit: LengthUnit): CellResult[][] {
-  const size = ({ length, width }: Pick<SheetGroup["stock"][number], "length" | "width">): string =>
+function rowsOf({ stock, solution }: LaidOutGroup, unit: LengthUnit): CellResult[][] {
+  const size = ({ length, width }: Pick<LaidOutGroup["stock"][number], "length" | "width">): string =>
     `${writeNumber(length, unit)} × ${writeNumber(width, unit)}`;
   const priced = stock.some(({ price }) => price !== undefined);
   return stockUses(solution).map((use, i) => {
@@ -96,7 +96,7 @@ const shortRow = (effort: string): CellResult[] => [
 ];
 
 /** Solid wood is laid out on nothing: its row tells how much to buy, so that it is not forgotten. */
-function solidRow({ parts, stock }: SolidRows, unit: LengthUnit): CellResult[] {
+function solidRow({ parts, stock }: SolidGroup<SolidStock>, unit: LengthUnit): CellResult[] {
   const quantity = solidQuantity(parts, stock, unit);
   return [
     stock.material,

@@ -1,5 +1,6 @@
 export { rounded } from "./currency";
 export { readPercent, readPrice } from "./amount";
+export { costed, type Cutting } from "./costed";
 export * from "./solid-stock";
 export * from "./rates";
 export * from "./quote";

@@ -1,4 +1,5 @@
 import { divide, Fault, isZero, multiply, ratio, times, total, unitsIn, type Rational, type Unit } from "../length";
+import type { OfMaterial, SheetStock } from "../sheets";
 
 /** What solid wood is sold by. */
 export type Measure = "board foot" | "cubic metre";
@@ -12,21 +13,28 @@ export interface SolidPart {
   thickness?: Rational;
 }
 
-/** Solid stock: as thick as it is sold, if that is told, else as thick as each part. */
-export interface SolidStock {
-  name: string;
+/** Solid stock, sold by its volume: as thick as it is sold, if that is told, else as thick as each part. */
+export interface SolidStock extends OfMaterial {
   soldBy: Measure;
-  thickness?: Rational;
   /** Per cent added to the net quantity. */
   waste: Rational;
+  price?: Rational;
 }
+
+export type AnyStock = SheetStock | SolidStock;
+
+export const isSolid = (row: AnyStock): row is SolidStock => "soldBy" in row;
 
 /**
  * How much to buy for these parts: their net volume and the waste.
  * @source NIST Handbook 44, Appendix C: a board foot is 144 cubic inches
  * @throws Fault `stock.thicknessUnknown`
  */
-export function solidQuantity(parts: readonly SolidPart[], stock: SolidStock, unit: Unit): Rational {
+export function solidQuantity(
+  parts: readonly SolidPart[],
+  stock: Pick<SolidStock, "name" | "soldBy" | "thickness" | "waste">,
+  unit: Unit,
+): Rational {
   const net = total(
     parts.map((part) => {
       const thickness = stock.thickness ?? part.thickness;

@@ -8,20 +8,20 @@ import {
   type Table,
 } from "../../core/drawer";
 import { Fault, orElse, subtract, toDouble, total, type Rational, type Unit } from "../../core/length";
-import { drawerCount, insideVolume, quoteOf, type Rates } from "../../core/money";
+import { costed, drawerCount, insideVolume, quoteOf, type AnyStock, type Rates } from "../../core/money";
 import type { Argument } from "../arguments";
 import type { CellResult } from "../cells";
-import { ratesIfAny, readAlternates, type Alternate, type AnyStockRow } from "../tables";
+import { ratesIfAny, readAlternates, type Alternate } from "../tables";
 import { message, wordingOf } from "../words";
 import { cellError } from "./cell-error";
-import { costed } from "./costed";
 import { planned } from "./planned";
+import { usesOf } from "./solved";
 
 /** What all alternates have in common. */
 interface Common {
   openings: Table<OpeningHeading>;
   unit: Unit;
-  stock: readonly AnyStockRow[];
+  stock: readonly AnyStock[];
   rates?: Rates;
 }
 
@@ -62,7 +62,7 @@ function outcomeOf({ name, values }: Alternate, { openings, unit, stock, rates }
     const job = readJob(openings, values);
     const plan = planJob(job);
     findings = findingsOf(openings, job, plan).map((one) => ({ level: one.level, words: wordingOf(one, unit)[0] }));
-    const done = costed(job, planned(plan), stock, rates !== undefined, times);
+    const done = costed(job, planned(plan), stock, { usesOf, priced: rates !== undefined, times });
     const sheets = total(done.stock.filter(({ soldBy }) => soldBy === "sheet").map(({ bought }) => bought));
     const drawers = drawerCount(done.plan);
     const price = rates && quoteOf(done, rates).total;

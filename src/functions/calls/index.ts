@@ -3,5 +3,4 @@ export { cellFunction, orFault } from "./cell-function";
 export { openings, standards, type JobTables } from "./job";
 export { plannedOrFault, rowsOfOpenings } from "./planned";
 export { drawersForAll, QUOTE_ARGUMENTS, quoteFor } from "./quote-job";
-export type { SolidRows } from "./sheet-groups";
-export { laidOut, SHEET_ARGUMENTS, stock, type SheetGroup, type SheetJob } from "./sheet-job";
+export { laidOut, SHEET_ARGUMENTS, stock, type LaidOutGroup } from "./sheet-job";

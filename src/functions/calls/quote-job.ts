@@ -1,13 +1,13 @@
 import { planJob, readDrawers, readJob, type Job, type OpeningHeading, type Plan, type Table } from "../../core/drawer";
 import { isEmpty, naming, orElse, readLength, type Unit } from "../../core/length";
-import { quoteOf, type Quote, type Rates } from "../../core/money";
+import { costed, quoteOf, type AnyStock, type Quote, type Rates } from "../../core/money";
 import type { Argument } from "../arguments";
 import { readCell } from "../cells";
-import { readOpenings, readRatesTable, readStandardValues, readStock, type AnyStockRow } from "../tables";
-import { costed } from "./costed";
+import { readOpenings, readRatesTable, readStandardValues, readStock } from "../tables";
 import { openingsOf, tellUnit } from "./job";
 import { TableMemo } from "./memo";
 import { planned, refuseUnreadable } from "./planned";
+import { usesOf } from "./solved";
 
 /** Where the argument `drawers` stands, which divides all openings in one way. */
 const DRAWERS = 4;
@@ -35,7 +35,7 @@ const standards: Argument<{ job: Job; plan: Plan }> = {
   },
 };
 
-const stock: Argument<AnyStockRow[]> = {
+const stock: Argument<AnyStock[]> = {
   name: "stock",
   read: (raw, { unit }) => stockRead.of(raw, unit, () => readStock(raw, unit)),
 };
@@ -52,11 +52,11 @@ export const drawersForAll: Argument<void> = {
 };
 
 /** The quote of a job that has been read. */
-export const quoteFor = ({ job, plan }: { job: Job; plan: Plan }, stock: readonly AnyStockRow[], rates: Rates): Quote =>
-  quoteOf(costed(job, planned(plan), stock), rates);
+export const quoteFor = ({ job, plan }: { job: Job; plan: Plan }, stock: readonly AnyStock[], rates: Rates): Quote =>
+  quoteOf(costed(job, planned(plan), stock, { usesOf, priced: true, times: 1 }), rates);
 
 const standardsRead = new TableMemo<ReturnType<typeof readStandardValues>>();
-const stockRead = new TableMemo<AnyStockRow[]>();
+const stockRead = new TableMemo<AnyStock[]>();
 const ratesRead = new TableMemo<Rates>();
 
 /** What cannot be read holds something too, and is refused in its turn. */

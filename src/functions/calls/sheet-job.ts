@@ -1,26 +1,34 @@
 import { fromDouble, type Unit } from "../../core/length";
-import type { Effort, Solution } from "../../core/sheets";
+import { isSolid, type AnyStock, type SolidStock } from "../../core/money";
+import {
+  halvingsOf,
+  matchStock,
+  type Effort,
+  type PartToCut,
+  type SheetGroup,
+  type Solution,
+  type SolidGroup,
+} from "../../core/sheets";
 import { optionalLength, unit, word, type Argument } from "../arguments";
-import { readParts, readStock, type AnyStockRow, type PartRow } from "../tables";
+import { readParts, readStock } from "../tables";
 import type { Read } from "./cell-function";
-import { matchStock, type SheetRows, type SolidRows } from "./sheet-groups";
-import { halvingsOf, solved } from "./solved";
+import { solved } from "./solved";
 
 /** Parts and the sheets that they are cut from, laid out. */
-export interface SheetGroup extends SheetRows {
+export interface LaidOutGroup extends SheetGroup {
   solution: Solution;
 }
 
 export interface SheetJob {
   unit: Unit;
   effort: Effort;
-  groups: readonly SheetGroup[];
+  groups: readonly LaidOutGroup[];
   /** Parts of solid wood, which are laid out on nothing. */
-  solid: readonly SolidRows[];
+  solid: readonly SolidGroup<SolidStock>[];
 }
 
-const parts: Argument<PartRow[]> = { name: "parts", read: (raw, call) => readParts(raw, call.unit) };
-export const stock: Argument<AnyStockRow[]> = { name: "stock", read: (raw, call) => readStock(raw, call.unit) };
+const parts: Argument<PartToCut[]> = { name: "parts", read: (raw, call) => readParts(raw, call.unit) };
+export const stock: Argument<AnyStock[]> = { name: "stock", read: (raw, call) => readStock(raw, call.unit) };
 
 /** What the cell functions of sheets take. */
 export const SHEET_ARGUMENTS = [
@@ -34,7 +42,7 @@ export const SHEET_ARGUMENTS = [
 
 /** Lays the parts out. The functions that take them share one answer of equal input. */
 export function laidOut([parts, stock, kerf, trim, effort, unit]: Read<typeof SHEET_ARGUMENTS>): SheetJob {
-  const { sheets, solid } = matchStock(parts, stock, unit);
+  const { sheets, solid } = matchStock(parts, stock, isSolid, unit);
   const halvings = halvingsOf(sheets);
   const groups = sheets.map((rows, i) => ({
     ...rows,

@@ -1,7 +1,7 @@
 import { placeOf, type Row } from "../../core/drawer";
-import { Fault, ZERO, type Rational, type Unit } from "../../core/length";
-import type { SolidStock } from "../../core/money";
-import type { Part, Stock } from "../../core/sheets";
+import { Fault, ZERO, type Unit } from "../../core/length";
+import type { AnyStock } from "../../core/money";
+import type { PartToCut } from "../../core/sheets";
 import { cellsOf, given, missing } from "../cells";
 import { readTable } from "./table";
 
@@ -31,27 +31,12 @@ const STOCK_HEADINGS = [
 type PartHeading = (typeof PART_HEADINGS)[number];
 type StockHeading = (typeof STOCK_HEADINGS)[number];
 
-/** A row of the table of parts, or of the cut list of a plan, which nobody typed. */
-export interface PartRow extends Part {
-  row: number;
-  planned?: true;
-  thickness?: Rational;
-  material: string;
-}
-
-/** A row of the table of stock. */
-export interface StockRow extends Stock {
-  row: number;
-  thickness?: Rational;
-  material: string;
-}
-
 /** @throws Fault naming the row and column of a cell that cannot be read */
-export const readParts = (raw: unknown, unit: Unit): PartRow[] =>
+export const readParts = (raw: unknown, unit: Unit): PartToCut[] =>
   readTable<PartHeading>("parts", raw, PART_HEADINGS, ["length", "width", "qty"]).rows.map((row) => {
     const cell = cellsOf("parts", row, unit);
     return {
-      row: row.number,
+      place: row.number,
       name: cell.text("part") || `row ${row.number}`,
       drawer: cell.text("drawer"),
       quantity: cell.count("qty") ?? missing("parts", row, "qty"),
@@ -64,24 +49,13 @@ export const readParts = (raw: unknown, unit: Unit): PartRow[] =>
     };
   });
 
-/** A row of the table of stock that is solid wood, sold by its volume: nothing is laid out on it. */
-export interface SolidRow extends SolidStock {
-  row: number;
-  material: string;
-  price?: Rational;
-}
-
-export type AnyStockRow = StockRow | SolidRow;
-
-export const isSolid = (row: AnyStockRow): row is SolidRow => "soldBy" in row;
-
 /** @throws Fault naming the row and column of a cell that cannot be read */
-export const readStock = (raw: unknown, unit: Unit): AnyStockRow[] =>
+export const readStock = (raw: unknown, unit: Unit): AnyStock[] =>
   readTable<StockHeading>("stock", raw, STOCK_HEADINGS, ["length", "width"], { unless: "sold by" }).rows.map((row) => {
     const cell = cellsOf("stock", row, unit);
     const soldBy = cell.word("sold by", ["sheet", "board foot", "cubic metre"], MEASURES);
     const common = {
-      row: row.number,
+      place: row.number,
       name: `row ${row.number}`,
       ...given("thickness", cell.length("thickness")),
       material: cell.text("material"),
