@@ -1,4 +1,4 @@
-import { bottomDepth, DEFAULTS } from "../core/drawer";
+import { bottomDepth, usual } from "../core/drawer";
 import { bottomFit, length, lengthIfGiven, optionalLength, unit } from "./arguments";
 import { cellFunction } from "./calls";
 import { lengthResult } from "./cells";
@@ -54,7 +54,7 @@ const call = cellFunction(
     length("box_depth"),
     length("end_thickness"),
     lengthIfGiven("groove_depth", "not negative"),
-    optionalLength("play", (unit) => DEFAULTS[unit].bottomPlay),
+    optionalLength("play", usual("bottom play")),
     bottomFit("bottom_fit"),
     unit("unit"),
   ],

@@ -1,4 +1,4 @@
-import { bottomWidth, DEFAULTS } from "../core/drawer";
+import { bottomWidth, usual } from "../core/drawer";
 import { length, optionalLength, unit } from "./arguments";
 import { cellFunction } from "./calls";
 import { lengthResult } from "./cells";
@@ -35,7 +35,7 @@ const call = cellFunction(
     length("box_width"),
     length("side_thickness"),
     length("groove_depth"),
-    optionalLength("play", (unit) => DEFAULTS[unit].bottomPlay),
+    optionalLength("play", usual("bottom play")),
     unit("unit"),
   ],
   ([width, side, groove, play, unit]) => lengthResult(bottomWidth(width, side, groove, play).value, unit),

@@ -1,4 +1,4 @@
-import { boxHeight, DEFAULTS } from "../core/drawer";
+import { boxHeight, usual } from "../core/drawer";
 import { ZERO } from "../core/length";
 import { length, optionalLength, unit } from "./arguments";
 import { cellFunction } from "./calls";
@@ -34,8 +34,8 @@ export function BOXHEIGHT(space_height: any, space_below?: any, space_above?: an
 const call = cellFunction(
   [
     length("space_height"),
-    optionalLength("space_below", (unit) => DEFAULTS[unit].spaceBelow),
-    optionalLength("space_above", (unit) => DEFAULTS[unit].spaceAbove),
+    optionalLength("space_below", usual("space below")),
+    optionalLength("space_above", usual("space above")),
     optionalLength("step", () => ZERO),
     unit("unit"),
   ],

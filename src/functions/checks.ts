@@ -29,7 +29,7 @@ const HEADINGS = ["Where", "Level", "Finding", "Remedy"];
 const everythingFound = (read: JobTables | Fault): Finding[] =>
   read instanceof Fault
     ? unreadable(read)
-    : orElse(() => findingsOf(read.openings, read.job, planJob(read.job)), unreadable);
+    : orElse(() => findingsOf(read.job, planJob(read.job), read.noted()), unreadable);
 
 /** A table that cannot be read at all is the one thing found. */
 function unreadable(fault: Fault): Finding[] {

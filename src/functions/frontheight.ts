@@ -1,4 +1,4 @@
-import { DEFAULTS, frontSize, MOST_FRONTS } from "../core/drawer";
+import { usual, frontSize, MOST_FRONTS } from "../core/drawer";
 import { ZERO } from "../core/length";
 import { length, optionalLength, unit, wholeNumber } from "./arguments";
 import { cellFunction } from "./calls";
@@ -42,7 +42,7 @@ const call = cellFunction(
   [
     length("face_height"),
     wholeNumber("count", 1, MOST_FRONTS),
-    optionalLength("gap", (unit) => DEFAULTS[unit].frontGap),
+    optionalLength("gap", usual("front gap")),
     optionalLength("top_reveal", () => ZERO, "any"),
     optionalLength("bottom_reveal", () => ZERO, "any"),
     unit("unit"),

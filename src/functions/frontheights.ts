@@ -1,4 +1,4 @@
-import { DEFAULTS, frontHeights } from "../core/drawer";
+import { usual, frontHeights } from "../core/drawer";
 import { ZERO } from "../core/length";
 import { drawers, length, optionalLength, unit } from "./arguments";
 import { cellFunction } from "./calls";
@@ -45,7 +45,7 @@ const call = cellFunction(
   [
     length("face_height"),
     drawers("drawers"),
-    optionalLength("gap", (unit) => DEFAULTS[unit].frontGap),
+    optionalLength("gap", usual("front gap")),
     optionalLength("top_reveal", () => ZERO, "any"),
     optionalLength("bottom_reveal", () => ZERO, "any"),
     optionalLength("step", () => ZERO),

@@ -1,5 +1,4 @@
-import { DEFAULTS, graduated, MOST_FRONTS } from "../core/drawer";
-import type { Progression } from "../core/drawer";
+import { usual, graduated, MOST_FRONTS, PROGRESSIONS } from "../core/drawer";
 import { graduationAmount, length, optionalLength, unit, wholeNumber, word } from "./arguments";
 import { cellFunction } from "./calls";
 import { column, lengthResult } from "./cells";
@@ -53,9 +52,9 @@ const call = cellFunction(
   [
     length("face_height"),
     wholeNumber("count", 1, MOST_FRONTS),
-    word<Progression>("rule", ["equal", "arithmetic", "geometric"]),
+    word("rule", PROGRESSIONS),
     graduationAmount("amount"),
-    optionalLength("gap", (unit) => DEFAULTS[unit].frontGap),
+    optionalLength("gap", usual("front gap")),
     unit("unit"),
   ],
   ([face, count, rule, amount, gap, unit]) =>

@@ -1,4 +1,5 @@
-import { DEFAULTS, slideLength } from "../core/drawer";
+import { slideLength, usual } from "../core/drawer";
+import { ZERO } from "../core/length";
 import { length, lengthList, optionalLength, unit } from "./arguments";
 import { cellFunction } from "./calls";
 import { lengthResult } from "./cells";
@@ -40,9 +41,9 @@ export function SLIDELENGTH(
 const call = cellFunction(
   [
     length("inside_depth"),
-    optionalLength("rear_clearance", (unit) => DEFAULTS[unit].rearClearance),
-    optionalLength("front_setback", (unit) => DEFAULTS[unit].frontSetback),
-    lengthList("lengths", (unit) => DEFAULTS[unit].slideLengths),
+    optionalLength("rear_clearance", usual("rear clearance")),
+    optionalLength("front_setback", () => ZERO),
+    lengthList("lengths", usual("slide lengths")),
     unit("unit"),
   ],
   ([depth, rear, setback, lengths, unit]) => lengthResult(slideLength(depth, rear, setback, lengths).value, unit),

@@ -1,6 +1,7 @@
-import { isEmpty, tape, TAPE_DECIMALS, TAPE_DENOMINATORS, type Rounding } from "../core/length";
+import { tape, TAPE_DECIMALS, TAPE_DENOMINATORS, type Rounding } from "../core/length";
 import { anyLength, oneOf, scalar, unit, word } from "./arguments";
 import { cellFunction } from "./calls";
+import { isEmpty } from "./cells";
 
 /** @customenum {string} */
 enum TapeRounding {

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { STANDARDS, STANDARD_NAMES } from "../../src/core/drawer/tables/standards";
+import { STANDARD_NAMES, usualWritten, type StandardName } from "../../src/core/drawer";
 
 /** Rows of the README's table of standards: name, default in inches, in millimetres. */
 const rows = [...readFileSync("README.md", "utf8").matchAll(/^\| `([a-z -]+)` \| ([^|]*)\| ([^|]*)\| [^|]*\|$/gm)].map(
@@ -10,9 +10,9 @@ const rows = [...readFileSync("README.md", "utf8").matchAll(/^\| `([a-z -]+)` \|
 test("the README lists every standard, in order, with its defaults", () => {
   expect(rows.map(([name]) => name)).toEqual(["unit", ...STANDARD_NAMES]);
   for (const [name, inches, mm] of rows.slice(1)) {
-    const standard = STANDARDS[name as keyof typeof STANDARDS];
-    if (standard.in === undefined)
+    const usual = (["in", "mm"] as const).map((unit) => usualWritten(name as StandardName, unit));
+    if (usual[0] === undefined)
       expect(["", "none"].includes(inches!) || /^(as|by) the|^by slide/.test(inches!), name).toBe(true);
-    else expect([inches, mm || inches], name).toEqual([standard.in, standard.mm]);
+    else expect([inches, mm || inches], name).toEqual(usual);
   }
 });

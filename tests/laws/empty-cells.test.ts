@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { functionFiles, functionReference } from "../../src/build";
 import { STANDARD_NAMES } from "../../src/core/drawer";
-import { RATE_NAMES } from "../../src/core/money";
+import { RATE_NAMES } from "../../src/functions/tables/rates";
 import * as functions from "../../src/functions";
 import { shown } from "../cell";
 import { callOf } from "../functions/literals";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { PRICE, QUOTE } from "../../src/functions";
-import { RATE_NAMES } from "../../src/core/money";
+import { RATE_NAMES } from "../../src/functions/tables/rates";
 import { amountOf, lines, ONE_DRAWER, ownAmounts, rates, sum, totalOf } from "../functions/money";
 import { openings, standards, type Table } from "./jobs";
 

@@ -1,42 +1,15 @@
-import { Fault } from "../length";
-
 /** Ways to hang a drawer of which the side space is common knowledge; undermount slides have data sheets of their own. */
-export type Slide = "side-mount" | "center-mount" | "wood runner" | "undermount";
+export const SLIDES = ["side-mount", "center-mount", "wood runner", "undermount"] as const;
+export type Slide = (typeof SLIDES)[number];
 
 /** How box front and back meet the sides. */
-export type CornerJoint = "butt" | "rabbet" | "dado" | "dovetail" | "half-blind dovetail" | "box joint";
+export const CORNER_JOINTS = ["butt", "rabbet", "dado", "dovetail", "half-blind dovetail", "box joint"] as const;
+export type CornerJoint = (typeof CORNER_JOINTS)[number];
 
 /** How the bottom is held: grooved on four sides, slid in under the back, or nailed and glued on from below. */
-export type BottomFit = "grooved" | "open back" | "applied";
+export const BOTTOM_FITS = ["grooved", "open back", "applied"] as const;
+export type BottomFit = (typeof BOTTOM_FITS)[number];
 
 /** How front heights grow downward. */
-export type Progression = "equal" | "arithmetic" | "geometric";
-
-/**
- * The word that was meant, read without regard to case, hyphens, spaces and British or American spelling.
- * @param synonyms other words of the trade, and what they mean here
- * @throws Fault `word.unknown`, with the words that are allowed
- */
-export function findWord<W extends string>(value: unknown, words: readonly W[], synonyms: Record<string, W> = {}): W {
-  const found = words.find((candidate) => sameWord(value, candidate));
-  if (found) return found;
-  const other = Object.keys(synonyms).find((candidate) => sameWord(value, candidate));
-  if (other !== undefined) return synonyms[other]!;
-  throw new Fault("word.unknown", { received: value, allowed: words });
-}
-
-/** Whether a text is that word; one with digits or signs in it is a sum, and no word: "slide - 1/2". */
-export const sameWord = (value: unknown, word: string): boolean =>
-  typeof value === "string" && /^[a-z\s._-]+$/i.test(value) && fold(value) === fold(word);
-
-/** American spelling, lower case, letters alone: "Centre mount" is "center-mount". */
-const fold = (text: string): string => american(text.toLowerCase().replace(/[^a-z]/g, ""));
-
-/** British words of the trade in their American spelling; lower case. */
-export const american = (text: string): string =>
-  text
-    .replace("centre", "center")
-    .replace("rebate", "rabbet")
-    .replace("housing", "dado")
-    .replace("labour", "labor")
-    .replace("metre", "meter");
+export const PROGRESSIONS = ["equal", "arithmetic", "geometric"] as const;
+export type Progression = (typeof PROGRESSIONS)[number];

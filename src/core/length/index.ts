@@ -2,7 +2,6 @@ export * from "./double";
 export * from "./fault";
 export * from "./parse";
 export * from "./rational";
-export * from "./read";
 export * from "./root";
 export * from "./spelling";
 export * from "./tape";

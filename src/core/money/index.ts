@@ -1,5 +1,4 @@
 export { rounded } from "./currency";
-export { readPercent, readPrice } from "./amount";
 export { costed, type Cutting } from "./costed";
 export * from "./solid-stock";
 export * from "./rates";

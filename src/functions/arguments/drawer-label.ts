@@ -1,5 +1,6 @@
-import { Fault, isEmpty } from "../../core/length";
+import { Fault } from "../../core/length";
 import { scalar, type Argument } from "./argument";
+import { isEmpty } from "../cells";
 
 /** A drawer's label: a text, for a spreadsheet would make a number or a date of 7-1. */
 export const drawerLabel = (name: string): Argument<string> =>

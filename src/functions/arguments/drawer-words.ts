@@ -1,15 +1,16 @@
-import type { BottomFit, CornerJoint, Progression } from "../../core/drawer";
-import { Fault, isEmpty, readLength, type Rational } from "../../core/length";
+import { BOTTOM_FITS, CORNER_JOINTS, type BottomFit, type CornerJoint, type Progression } from "../../core/drawer";
+import { Fault, type Rational } from "../../core/length";
 import { scalar, type Argument } from "./argument";
 import { readFactor } from "./number";
 import { word } from "./word";
+import { isEmpty, readLength } from "../cells";
 
 export const cornerJoint = (name: string): Argument<CornerJoint> =>
-  word(name, ["butt", "rabbet", "dado", "dovetail", "half-blind dovetail", "box joint"], {
+  word(name, CORNER_JOINTS, {
     "finger joint": "box joint",
   });
 
-export const bottomFit = (name: string): Argument<BottomFit> => word(name, ["grooved", "open back", "applied"]);
+export const bottomFit = (name: string): Argument<BottomFit> => word(name, BOTTOM_FITS);
 
 /** What graduated fronts grow by, read as the rule just before it asks: a length, a factor, or nothing. */
 export const graduationAmount = (name: string): Argument<Rational | undefined> =>

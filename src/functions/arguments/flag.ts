@@ -1,5 +1,6 @@
-import { Fault, isEmpty } from "../../core/length";
+import { Fault } from "../../core/length";
 import { scalar, type Argument } from "./argument";
+import { isEmpty } from "../cells";
 
 /** A TRUE or FALSE; blank, and the number 0 that an empty cell may give, is the default. */
 export const flag = (name: string, fallback: boolean): Argument<boolean> =>

@@ -1,22 +1,10 @@
-import { sameWord } from "../../core/drawer";
-import {
-  Fault,
-  isBlank,
-  isEmpty,
-  isZero,
-  mayBeDate,
-  readLength,
-  writeLength,
-  type Rational,
-  type Sign,
-  type Unit,
-} from "../../core/length";
-import type { Cell } from "../cells";
+import { Fault, isZero, writeLength, type Rational, type Unit } from "../../core/length";
+import { isBlank, isEmpty, mayBeDate, readLengthOrNone, type Cell, type Sign } from "../cells";
 import { scalar, type Argument } from "./argument";
 
 /** A length that must be given. */
 export const length = (name: string, sign: Sign = "positive"): Argument<Rational> =>
-  scalar(name, (cell, unit) => readWithNone(given(cell, sign), unit, sign));
+  scalar(name, (cell, unit) => readLengthOrNone(given(cell, sign), unit, sign));
 
 /** A length with a default, given for each unit. */
 export const optionalLength = (
@@ -25,7 +13,7 @@ export const optionalLength = (
   sign: Sign = "not negative",
 ): Argument<Rational> =>
   scalar(name, (cell, unit) => {
-    if (!isEmpty(cell.value)) return readWithNone(cell, unit, sign);
+    if (!isEmpty(cell.value)) return readLengthOrNone(cell, unit, sign);
     const usual = fallback(unit);
     if (cell.value === 0 && sign !== "positive" && !isZero(usual))
       throw new Fault("zero.doubtful", { usual: writeLength(usual, unit) });
@@ -34,7 +22,7 @@ export const optionalLength = (
 
 /** A length that only some words of another argument ask for. */
 export const lengthIfGiven = (name: string, sign: Sign = "positive"): Argument<Rational | undefined> =>
-  scalar(name, (cell, unit) => (isEmpty(cell.value) ? undefined : readWithNone(cell, unit, sign)));
+  scalar(name, (cell, unit) => (isEmpty(cell.value) ? undefined : readLengthOrNone(cell, unit, sign)));
 
 /**
  * A length of any sign and of nearly any size, for reading and writing alone: totals are longer than parts.
@@ -43,7 +31,7 @@ export const lengthIfGiven = (name: string, sign: Sign = "positive"): Argument<R
 export const anyLength = (name: string, shown = false): Argument<Rational> =>
   scalar(name, (cell, unit) => {
     if (mayBeDate(cell.value)) throw new Fault("length.mayBeDate", { received: cell.value });
-    return readWithNone(shown ? notBlank(cell) : given(cell, "any"), unit, "any", 1e9);
+    return readLengthOrNone(shown ? notBlank(cell) : given(cell, "any"), unit, "any", 1e9);
   });
 
 /** @throws Fault where nothing is given, or a number 0, which an empty cell may give as well */
@@ -58,7 +46,3 @@ function notBlank(cell: Cell): Cell {
 }
 
 const blank = ({ value }: Cell): Fault => new Fault("argument.blank", { wanted: "length", received: value });
-
-/** `none` is zero. */
-const readWithNone = (cell: Cell, unit: Unit, sign: Sign, largest?: number): Rational =>
-  readLength(sameWord(cell.value, "none") ? { value: "0" } : cell, unit, sign, largest);

@@ -1,6 +1,6 @@
-import { Fault, isBlank, naming, readLength, type Rational, type Unit } from "../../core/length";
+import { Fault, naming, type Rational, type Unit } from "../../core/length";
 import { readDrawers, splitList, type DrawerAsked, type DrawersItem } from "../../core/drawer";
-import { readCell, type Cell } from "../cells";
+import { readCell, type Cell, isBlank, readLength } from "../cells";
 import type { Argument } from "./argument";
 
 /** A range of lengths, or a text that lists them; left out, the default for the unit. */

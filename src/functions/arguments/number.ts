@@ -1,15 +1,5 @@
-import {
-  Fault,
-  fromDouble,
-  isEmpty,
-  less,
-  orElse,
-  parseLength,
-  ratio,
-  toDouble,
-  type Rational,
-} from "../../core/length";
-import type { Cell } from "../cells";
+import { Fault, fromDouble, less, orElse, parseLength, ratio, toDouble, type Rational } from "../../core/length";
+import { type Cell, isEmpty } from "../cells";
 import { scalar, type Argument } from "./argument";
 
 /** A whole number in a range, such as a count of fronts. */

@@ -1,6 +1,5 @@
-import { findWord } from "../../core/drawer";
-import { isEmpty } from "../../core/length";
 import { scalar, type Argument } from "./argument";
+import { findWord, isEmpty } from "../cells";
 
 /**
  * An argument that is one of a few words, read without regard to case, hyphens and spaces.

@@ -1,17 +1,18 @@
-import {
-  findingsOf,
-  planJob,
-  readJob,
-  readUnit,
-  type Finding,
-  type OpeningHeading,
-  type Table,
-} from "../../core/drawer";
+import { findingsOf, planJob, type Finding } from "../../core/drawer";
 import { Fault, orElse, subtract, toDouble, total, type Rational, type Unit } from "../../core/length";
 import { costed, drawerCount, insideVolume, quoteOf, type AnyStock, type Rates } from "../../core/money";
 import type { Argument } from "../arguments";
 import type { CellResult } from "../cells";
-import { ratesIfAny, readAlternates, type Alternate } from "../tables";
+import {
+  notedIn,
+  ratesIfAny,
+  readAlternates,
+  type Alternate,
+  readJob,
+  readUnit,
+  type OpeningHeading,
+  type Table,
+} from "../tables";
 import { message, wordingOf } from "../words";
 import { cellError } from "./cell-error";
 import { planned } from "./planned";
@@ -61,7 +62,10 @@ function outcomeOf({ name, values }: Alternate, { openings, unit, stock, rates }
   const made = (): Outcome["made"] => {
     const job = readJob(openings, values);
     const plan = planJob(job);
-    findings = findingsOf(openings, job, plan).map((one) => ({ level: one.level, words: wordingOf(one, unit)[0] }));
+    findings = findingsOf(job, plan, notedIn(openings, job)).map((one) => ({
+      level: one.level,
+      words: wordingOf(one, unit)[0],
+    }));
     const done = costed(job, planned(plan), stock, { usesOf, priced: rates !== undefined, times });
     const sheets = total(done.stock.filter(({ soldBy }) => soldBy === "sheet").map(({ bought }) => bought));
     const drawers = drawerCount(done.plan);

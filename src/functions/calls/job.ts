@@ -1,12 +1,21 @@
-import { readJob, readUnit, type Job, type OpeningHeading, type Table } from "../../core/drawer";
-import { Fault, type Typed } from "../../core/length";
+import type { Finding, Job } from "../../core/drawer";
+import { Fault } from "../../core/length";
 import type { Argument, Call } from "../arguments";
-import { readOpenings, readStandardValues } from "../tables";
+import {
+  notedIn,
+  readOpenings,
+  readStandardValues,
+  readJob,
+  readUnit,
+  type OpeningHeading,
+  type Table,
+} from "../tables";
+import type { Typed } from "../cells";
 
 /** A job, and what its tables hold that no plan shows. */
 export interface JobTables {
   job: Job;
-  openings: Table<OpeningHeading>;
+  noted: () => Finding[];
 }
 
 /** The table of openings; what stands in its cells is read with the standards. */
@@ -19,7 +28,8 @@ export const standards: Argument<JobTables> = {
     const table = openingsOf(call);
     const values = readStandardValues(raw);
     tellUnit(call, values.get("unit"));
-    return { job: readJob(table, values), openings: table };
+    const job = readJob(table, values);
+    return { job, noted: () => notedIn(table, job) };
   },
 };
 

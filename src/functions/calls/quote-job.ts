@@ -1,9 +1,17 @@
-import { planJob, readDrawers, readJob, type Job, type OpeningHeading, type Plan, type Table } from "../../core/drawer";
-import { isEmpty, naming, orElse, readLength, type Unit } from "../../core/length";
+import { planJob, readDrawers, type Job, type Plan } from "../../core/drawer";
+import { naming, orElse, type Unit } from "../../core/length";
 import { costed, quoteOf, type AnyStock, type Quote, type Rates } from "../../core/money";
 import type { Argument } from "../arguments";
-import { readCell } from "../cells";
-import { readOpenings, readRatesTable, readStandardValues, readStock } from "../tables";
+import { readCell, isEmpty, readLength } from "../cells";
+import {
+  readOpenings,
+  readRatesTable,
+  readStandardValues,
+  readStock,
+  readJob,
+  type OpeningHeading,
+  type Table,
+} from "../tables";
 import { openingsOf, tellUnit } from "./job";
 import { TableMemo } from "./memo";
 import { planned, refuseUnreadable } from "./planned";

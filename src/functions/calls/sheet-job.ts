@@ -1,4 +1,5 @@
-import { fromDouble, type Unit } from "../../core/length";
+import { usual } from "../../core/drawer";
+import type { Unit } from "../../core/length";
 import { isSolid, type AnyStock, type SolidStock } from "../../core/money";
 import {
   halvingsOf,
@@ -34,8 +35,8 @@ export const stock: Argument<AnyStock[]> = { name: "stock", read: (raw, call) =>
 export const SHEET_ARGUMENTS = [
   parts,
   stock,
-  optionalLength("kerf", (unit) => fromDouble(unit === "in" ? 0.125 : 3.2)),
-  optionalLength("trim", () => fromDouble(0)),
+  optionalLength("kerf", usual("kerf")),
+  optionalLength("trim", usual("sheet trim")),
   word<Effort>("effort", ["standard", "quick", "thorough"]),
   unit("unit"),
 ] as const;

@@ -1,6 +1,7 @@
-import { Fault, type Typed } from "../../core/length";
+import { Fault } from "../../core/length";
 import { IncomingError } from "./incoming-error";
 import { isInvocation } from "./invocation";
+import type { Typed } from "./typed";
 
 /** What a cell holds once the host's wrapping is off. */
 export type Cell = Typed;

@@ -4,4 +4,5 @@ export { IncomingError } from "./incoming-error";
 export { readFilled, readRange, type RangeRow } from "./range";
 export type { CellResult } from "./cell-result";
 export { column, lengthResult, table } from "./result";
-export { cellsOf, given, missing } from "./row-cells";
+export { american, findWord, sameWord } from "./find-word";
+export * from "./typed";

@@ -1,5 +1,6 @@
-import { Fault, isBlank, naming } from "../../core/length";
+import { Fault, naming } from "../../core/length";
 import { readCell, type Cell } from "./cell";
+import { isBlank } from "./typed";
 
 /** A row of a range that holds anything at all, with its place in the range, from 1. */
 export interface RangeRow {

@@ -1,6 +1,6 @@
 import { STANDARD_NAMES, type StandardName } from "../../core/drawer";
-import { Fault, isBlank, type Typed } from "../../core/length";
-import { readFilled } from "../cells";
+import { Fault } from "../../core/length";
+import { readFilled, isBlank, type Typed } from "../cells";
 import { fold } from "./heading";
 import { readNamedValues } from "./named-values";
 

@@ -1,6 +1,5 @@
-import { american } from "../../core/drawer";
-import { editsBetween, Fault, isBlank, type Mark } from "../../core/length";
-import type { Cell } from "../cells";
+import { editsBetween, Fault, type Mark } from "../../core/length";
+import { type Cell, american, isBlank } from "../cells";
 
 /** A heading as typed: what it says to us, if anything, and the unit that it names for plain numbers. */
 export interface Heading<N extends string> {

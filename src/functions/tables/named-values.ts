@@ -1,5 +1,5 @@
-import { Fault, isBlank, type Typed } from "../../core/length";
-import { readFilled, type Cell } from "../cells";
+import { Fault } from "../../core/length";
+import { readFilled, type Cell, isBlank, type Typed } from "../cells";
 import { fold, Names, readHeading } from "./heading";
 
 /**

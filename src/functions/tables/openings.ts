@@ -1,13 +1,5 @@
-import {
-  OPENING_HEADINGS,
-  REQUIRED_HEADINGS,
-  STANDARD_NAMES,
-  type OpeningHeading,
-  type StandardName,
-  type Table,
-} from "../../core/drawer";
-import type { Typed } from "../../core/length";
-import { readNamedValues } from "./named-values";
+import { OPENING_HEADINGS, REQUIRED_HEADINGS, type OpeningHeading } from "./opening";
+import type { Table } from "./row";
 import { readTable } from "./table";
 
 /**
@@ -22,6 +14,3 @@ export const readOpenings = (raw: unknown, rowless = false, divided = false): Ta
     REQUIRED_HEADINGS.filter((heading) => !(divided && heading === "drawers")),
     { rowless },
   );
-
-export const readStandardValues = (raw: unknown): Map<StandardName | "unit", Typed> =>
-  readNamedValues("standards", raw, ["unit", ...STANDARD_NAMES]);

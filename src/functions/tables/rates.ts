@@ -1,7 +1,9 @@
-import { isBlank, type Typed } from "../../core/length";
-import { RATE_NAMES, readRates, type RateName, type Rates } from "../../core/money";
-import { readRange } from "../cells";
+import { DEFAULT_RATES, type RateName, type Rates } from "../../core/money";
+import { Fault, isPositive, less, naming, ratio, type Rational } from "../../core/length";
+import { findWord, isBlank, readRange, refuseDoubtfulZero, type Typed } from "../cells";
+import { readPercent, readPrice } from "./amount";
 import { fold } from "./heading";
+import { numberCell } from "./kinds";
 import { readNamedValues } from "./named-values";
 
 type Name = RateName | `extra ${string}`;
@@ -23,7 +25,7 @@ export function readRatesTable(raw: unknown): Rates {
     if (label === undefined) rates.set(name as RateName, value);
     else extras.set(label, value);
   }
-  return readRates(rates, extras);
+  return ratesOf(rates, extras);
 }
 
 /** The rates, or nothing where the table holds nothing. */
@@ -31,3 +33,66 @@ export const ratesIfAny = (raw: unknown): Rates | undefined =>
   readRange("rates", raw).some(({ cells }) => cells.some(({ value }) => value !== 0 && !isBlank(value)))
     ? readRatesTable(raw)
     : undefined;
+
+const price = (typed: Typed): Rational => readPrice(typed);
+const percent =
+  (most?: number) =>
+  (typed: Typed): Rational =>
+    readPercent(typed, most);
+const word =
+  <const W extends string>(...words: W[]) =>
+  ({ value }: Typed): W =>
+    findWord(value, words);
+
+/** How each rate is read. */
+const KINDS: { [N in RateName]-?: (typed: Typed) => Required<Rates>[N] } = {
+  "currency decimals": (typed: Typed): number => numberCell(0, 4, true)(typed, "in"),
+  "labour rate": price,
+  "box minutes": price,
+  "front minutes": price,
+  "fitting minutes": price,
+  "slide price": price,
+  "pull price": price,
+  "screw price": price,
+  "edge band price": price,
+  "box finish price": price,
+  "front finish price": price,
+  "charge sheets": word("whole", "used"),
+  overhead: percent(),
+  markup: percent(),
+  margin: percent(),
+  tax: percent(100),
+  "tax on": word("all", "materials", "none"),
+};
+export const RATE_NAMES = Object.keys(KINDS) as RateName[];
+
+/**
+ * Reads the rates. A number 0, which an empty cell may give as well, is no rate: what the job needs is then missed.
+ * @param typed values by name, blanks left out
+ * @param extras values of the lines of one's own, by their labels
+ * @throws Fault where a value is no such rate, or markup and margin are both given
+ */
+function ratesOf(typed: ReadonlyMap<RateName, Typed>, extras: ReadonlyMap<string, Typed>): Rates {
+  const read: Partial<Record<RateName, unknown>> = {};
+  for (const [name, value] of typed) {
+    if (value.value !== 0) read[name] = naming(`rates, ${name}`, () => KINDS[name](value));
+    else refuseDoubtfulZero(`rates, ${name}`, name === "currency decimals" ? String(DEFAULT_RATES[name]) : undefined);
+  }
+  const rates: Rates = {
+    ...DEFAULT_RATES,
+    ...(read as Partial<Rates>),
+    extras: [...extras]
+      .filter(([, { value }]) => value !== 0)
+      .map(([label, value]) => ({ label, amount: naming(`rates, extra ${label}`, () => readPrice(value, true)) })),
+  };
+  if (rates.margin && !less(rates.margin, ratio(100)))
+    throw new Fault("rates.marginHigh", { received: typed.get("margin")!.value });
+  return oneGain(rates);
+}
+
+/** Markup or margin. One of 0 beside the other says nothing, and may be a blank that a host passes as 0. */
+function oneGain({ markup, margin, ...rates }: Rates): Rates {
+  if (markup && margin && isPositive(markup) && isPositive(margin)) throw new Fault("rates.markupAndMargin");
+  if (margin && (!markup || isPositive(margin))) return { ...rates, margin };
+  return markup ? { ...rates, markup } : rates;
+}

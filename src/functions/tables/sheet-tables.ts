@@ -1,9 +1,9 @@
-import { placeOf, type Row } from "../../core/drawer";
 import { Fault, ZERO, type Unit } from "../../core/length";
 import type { AnyStock } from "../../core/money";
 import type { PartToCut } from "../../core/sheets";
-import { cellsOf, given, missing } from "../cells";
 import { readTable } from "./table";
+import { placeOf, type Row } from "./row";
+import { cellsOf, given, missing } from "./row-cells";
 
 const PART_HEADINGS = [
   "part",

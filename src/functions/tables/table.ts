@@ -1,7 +1,7 @@
-import type { Row, Table } from "../../core/drawer";
-import { Fault, isBlank, type Typed } from "../../core/length";
-import { readFilled, type Cell, type RangeRow } from "../cells";
+import { Fault } from "../../core/length";
+import { readFilled, type Cell, type RangeRow, isBlank, type Typed } from "../cells";
 import { bareHeading, fold, Names, readHeading, type Heading } from "./heading";
+import type { Row, Table } from "./row";
 
 /**
  * Reads a range with a header row. Columns stand in any order; blank rows are skipped; a numeric 0 is a blank, for

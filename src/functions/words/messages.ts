@@ -1,5 +1,6 @@
-import { isPositive, isZero, mayBeDate, type Fault, type Rational, type Unit } from "../../core/length";
+import { isPositive, isZero, type Fault, type Rational, type Unit } from "../../core/length";
 import { worded, type Wording } from "./wording";
+import { mayBeDate } from "../cells";
 
 /** The wording of a fault, for the unit of the call: which argument, what was received, what is allowed. */
 export function message(fault: Fault, unit: Unit): string {

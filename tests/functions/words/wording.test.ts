@@ -55,9 +55,9 @@ function catalogue(file: string): Map<string, Set<string>> {
   return holes;
 }
 
-const core = sources("src/core");
-const faults = given([...core, ...sources("src/functions")], /^Fault$/);
-const findings = given(core, /^(look|stop)$/).filter(({ code }) => code !== "plan.fault");
+const all = [...sources("src/core"), ...sources("src/functions")];
+const faults = given(all, /^Fault$/);
+const findings = given(all, /^(look|stop)$/).filter(({ code }) => code !== "plan.fault");
 
 describe.each([
   ["messages", faults, 50],

@@ -68,7 +68,7 @@ export function checkStock({ opening, drawers }: PlannedOpening): Found[] {
   if (less(bottom, limit("3/8", "9", unit)) && isMoreThan(stock.insideWidth.value, limit("24", "600", unit))) {
     found.push(look("bottom.sags", { bottom, width: stock.insideWidth.value }));
   }
-  found.push(...checkDepth(opening.least("depth"), stock.depth.value, setbackOf(s), s["rear clearance"]));
+  found.push(...checkDepth(opening.least.depth, stock.depth.value, setbackOf(s), s["rear clearance"]));
   const rating = s["slide rating"];
   const load = evenLoad(stock.insideWidth.value, stock.insideDepth.value, DESIGN_RATE[unit], unit);
   if (rating !== undefined && rating < load) found.push(stop("slide.overloaded", { rating, load }));

@@ -1,8 +1,8 @@
 import { equal, isPositive } from "../../length";
 import { fitOf, verdictOf } from "../plan/fit";
 import type { PlannedOpening } from "../plan/plan";
-import type { Opening } from "../tables/opening";
-import { defaultStandards } from "../tables/standards";
+import type { Opening } from "../opening";
+import { defaultStandards } from "../standards";
 import { look, stop, type Found } from "./finding";
 
 /**

@@ -2,7 +2,7 @@ import { equal, isNegative, isPositive, less, subtract, times } from "../../leng
 import { stripOf } from "../plan/parts";
 import type { PlannedOpening } from "../plan/plan";
 import { pullsOf } from "../plan/pulls";
-import type { Standards } from "../tables/standards";
+import type { Standards } from "../standards";
 import { isMoreThan, limit, look, stop, type Found } from "./finding";
 import { isSolidWood } from "./stock";
 
@@ -51,7 +51,7 @@ function checkShares({ opening, face }: PlannedOpening): Found[] {
     ["left", isNegative(face.left.value)],
     ["right", isNegative(face.right.value)],
     ["bottom", isPositive(face.bottom.value)],
-    ["top", less(face.top.value, opening.least("height"))],
+    ["top", less(face.top.value, opening.least.height)],
   ];
   return over.filter(([, shows]) => shows).map(([side]) => stop("front.short", { side }));
 }

@@ -1,35 +1,27 @@
 import { equal, Fault, orElse } from "../../length";
+import type { AnyOpening, Job } from "../opening";
 import { failed, within, type Plan, type PlannedOpening } from "../plan/plan";
-import type { Job } from "../tables/job";
-import type { Opening, OpeningHeading } from "../tables/opening";
-import type { Table } from "../tables/table";
 import { checkBox, checkStock } from "./boxes";
 import { look, stop, type Finding, type Found } from "./finding";
 import { checkFit } from "./fit";
 import { checkFronts } from "./fronts";
 import { checkPull, checkScrews } from "./hardware";
 import { checkSolidBottom, checkThickness } from "./stock";
-import { checkInnerReveals, checkMeasurements, checkTables } from "./tables";
+import { checkInnerReveals, checkMeasurements } from "./measurements";
 
-export type { Finding, Level } from "./finding";
+export { look, type Finding, type Level } from "./finding";
 
 /**
- * Everything in a job that is wrong or doubtful, in the order of its tables. Findings that are the same for several
+ * Everything in a job that is wrong or doubtful, in the order of its openings. Findings that are the same for several
  * drawers or openings stand together.
+ * @param noted what was found while the job was read
  */
-export function findingsOf(table: Table<OpeningHeading>, job: Job, plan: Plan): Finding[] {
+export function findingsOf(job: Job, plan: Plan, noted: readonly Finding[] = []): Finding[] {
   return together([
-    ...checkTables(table, job),
+    ...noted,
     ...checkCabinets(job, plan),
     ...plan.flatMap((planned) => [
-      ...at(
-        planned.opening.label,
-        // What cannot be measured is the plan's fault, and is reported there.
-        orElse(
-          () => checkMeasurements(planned.opening),
-          () => [],
-        ),
-      ),
+      ...at(planned.opening.label, checkMeasurements(planned.opening)),
       ...(failed(planned) ? at(planned.opening.label, [asFinding(planned.fault)]) : checkReadable(planned)),
     ]),
   ]);
@@ -44,15 +36,17 @@ const checkReadable = (planned: PlannedOpening): Finding[] =>
 
 /** Openings side by side under one top and over one bottom are equally high, unless rails say otherwise. */
 function checkCabinets({ cabinets }: Job, plan: Plan): Finding[] {
-  const planned = new Map(plan.filter((p): p is PlannedOpening => !failed(p)).map((p) => [p.opening, p]));
+  const planned = new Map(
+    plan.flatMap((one) => (failed(one) ? [] : [[one.opening as AnyOpening, one.opening] as const])),
+  );
   return cabinets.flatMap(({ openings }) => {
-    const able = openings.filter((opening) => planned.has(opening));
+    const able = openings.flatMap((opening) => planned.get(opening) ?? []);
     const first = able[0];
     if (!first || first.standards.construction === "face frame") return [];
     const bare = able.filter(({ standards: s }) => !isRail(s["rail above"]) && !isRail(s["rail below"]));
-    const odd = bare.find((opening) => !equal(opening.least("height"), bare[0]!.least("height")));
+    const odd = bare.find((opening) => !equal(opening.least.height, bare[0]!.least.height));
     if (!odd) return [];
-    const heights = { a: bare[0]!.least("height"), b: odd.least("height") };
+    const heights = { a: bare[0]!.least.height, b: odd.least.height };
     return at(`${bare[0]!.label}, ${odd.label}`, [look("cabinet.heights", heights)]);
   });
 }
@@ -77,7 +71,7 @@ function checkPlanned(planned: PlannedOpening): Finding[] {
 const at = (where: string, found: readonly Found[]): Finding[] => found.map((finding) => ({ where, ...finding }));
 
 /** Whether an opening stands at an end of its cabinet. */
-function endsOf({ opening, cabinet: { openings } }: { opening: Opening; cabinet: PlannedOpening["cabinet"] }) {
+function endsOf({ opening, cabinet: { openings } }: { opening: AnyOpening; cabinet: PlannedOpening["cabinet"] }) {
   return { left: openings[0] === opening, right: openings[openings.length - 1] === opening };
 }
 

@@ -1,6 +1,6 @@
 import { add, less, ratio, times, total, ZERO, type Rational, type Unit } from "../../length";
 import type { Drawer } from "../plan/plan";
-import type { Standards } from "../tables/standards";
+import type { Standards } from "../standards";
 import type { Item } from "./item";
 import {
   everyFew,

@@ -12,7 +12,7 @@ import {
   wholePart,
 } from "../../length";
 import type { Rational, Unit } from "../../length";
-import type { Standards } from "../tables/standards";
+import type { Standards } from "../standards";
 
 /** The longest screw on sale that is no longer than `most`. */
 export const longestScrew = (s: Standards, most: Rational): Rational | undefined =>

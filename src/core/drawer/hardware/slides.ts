@@ -1,4 +1,5 @@
 import { add, isPositive, less, ratio, share, subtract, ZERO, type Rational } from "../../length";
+import type { AnyOpening } from "../opening";
 import { partitionRightOf } from "../plan/face";
 import type { Drawer } from "../plan/plan";
 import type { Item } from "./item";
@@ -36,7 +37,7 @@ const slidesOf = ({ opening, stock }: Drawer): Item => {
 export function blockingOf({ opening }: Pick<Drawer, "opening">): Rational | undefined {
   if (opening.standards.construction !== "face frame") return ZERO;
   const { caseWidth } = opening;
-  return caseWidth && share(subtract(caseWidth, opening.least("width")), 2);
+  return caseWidth && share(subtract(caseWidth, opening.least.width), 2);
 }
 
 function blockingItems(drawer: Drawer): Item[] {
@@ -120,6 +121,6 @@ function carcase({ opening, cabinet: { openings } }: Drawer): Wall[] {
   const place = openings.indexOf(opening);
   const [left, right] = [openings[place - 1], openings[place + 1]];
   const end: Wall = { stock: opening.standards["cabinet thickness"], purpose: "cabinet" };
-  const partition = (of: typeof opening): Wall => ({ stock: partitionRightOf(of), purpose: "partition" });
+  const partition = (of: AnyOpening): Wall => ({ stock: partitionRightOf(of), purpose: "partition" });
   return [left ? partition(left) : end, right ? partition(opening) : end];
 }

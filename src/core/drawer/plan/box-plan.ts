@@ -2,11 +2,11 @@ import { divide, Fault, isPositive, less, ratio, subtract, add, ZERO, type Ratio
 import { bottomDepth, bottomWidth } from "../bottom";
 import { boxHeight, boxWidth } from "../box";
 import { endLength, insideDepth, insideWidth, sideLength } from "../corner";
-import { DEFAULTS } from "../defaults";
 import { given, greater, lesser, minus, plus, Size, sum } from "../size";
+import { SIDE_CLEARANCE } from "../side-clearance";
 import { longestWithin, slideLength } from "../slide";
-import type { Opening } from "../tables/opening";
-import type { Standards } from "../tables/standards";
+import type { Opening } from "../opening";
+import type { Standards } from "../standards";
 import type { Front } from "./front-plan";
 
 /** What all boxes of an opening have in common. */
@@ -57,20 +57,20 @@ export const endThickness = (s: Standards): Rational => s["end thickness"] ?? s[
 
 /** Side space of one side. Undermount slides are named by a deduction instead. */
 export const clearanceOf = (s: Standards, unit: Opening["unit"]): Rational | undefined =>
-  s.slide === "undermount" ? undefined : (s["side clearance"] ?? DEFAULTS[unit].sideClearance[s.slide]);
+  s.slide === "undermount" ? undefined : (s["side clearance"] ?? SIDE_CLEARANCE[unit][s.slide]);
 
 function widthOf(opening: Opening): Size {
   const s = opening.standards;
   const clearance = clearanceOf(s, opening.unit);
-  if (clearance) return boxWidth(opening.least("width"), clearance);
+  if (clearance) return boxWidth(opening.least.width, clearance);
   const deduction = s["undermount deduction"];
   if (!deduction) throw new Fault("slide.deductionMissing");
   const width = sum(
-    plus("opening width", opening.least("width")),
+    plus("opening width", opening.least.width),
     minus("undermount deduction", deduction),
     plus("side thickness", s["side thickness"], 2),
   );
-  if (!isPositive(width.value)) throw new Fault("box.deductionWide", { opening: opening.least("width"), deduction });
+  if (!isPositive(width.value)) throw new Fault("box.deductionWide", { opening: opening.least.width, deduction });
   return width;
 }
 
@@ -79,7 +79,7 @@ export const setbackOf = (s: Standards): Rational => (s["front style"] === "inse
 
 function slideAndDepth(opening: Opening): { slide: Size; depth: Size } {
   const s = opening.standards;
-  const [depth, setback, own] = [opening.least("depth"), setbackOf(s), s["box depth"]];
+  const [depth, setback, own] = [opening.least.depth, setbackOf(s), s["box depth"]];
   if (own === "slide") {
     const slide = slideLength(depth, s["rear clearance"], setback, s["slide lengths"]);
     return { slide, depth: sum(plus("slide length", slide)) };
@@ -116,7 +116,7 @@ export interface Zone {
 /** Zones reach from the floor to the opening's height, no further than the fronts, and meet in the middle of the gaps. */
 export function zonesOf(opening: Opening, fronts: readonly Front[]): Zone[] {
   const floor = given(ZERO, "floor of the opening");
-  const ceiling = given(opening.least("height"), "opening height");
+  const ceiling = given(opening.least.height, "opening height");
   const topFront = fronts[0]!;
   const lowest = fronts[fronts.length - 1]!;
   let top = lesser(ceiling, given(topFront.top, "upper edge of the front"));

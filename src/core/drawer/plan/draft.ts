@@ -1,6 +1,5 @@
 import type { Size } from "../size";
-import type { Cabinet } from "../tables/job";
-import type { Opening } from "../tables/opening";
+import type { Cabinet, Opening } from "../opening";
 import type { BoxStock, Zone } from "./box-plan";
 import type { Face } from "./face";
 import type { Fronts } from "./front-plan";

@@ -1,7 +1,7 @@
 import { Fault, isPositive, less, type Rational } from "../../length";
 import { minus, minusSum, plus, plusSum, shared, sum, type Size, type Term } from "../size";
-import type { Opening } from "../tables/opening";
-import type { Standards } from "../tables/standards";
+import { standardOf, type AnyOpening, type Opening } from "../opening";
+import type { Standards } from "../standards";
 
 /** What the fronts of an opening fill: edges measured up from the opening's floor and across from its sides. */
 export interface Face {
@@ -19,13 +19,13 @@ export interface Face {
  * @param left the neighbour to the left; none at the cabinet's end
  * @throws Fault `face.none` where reveals and gaps leave nothing
  */
-export function faceOf(opening: Opening, left?: Opening, right?: Opening): Face {
+export function faceOf(opening: Opening, left?: AnyOpening, right?: AnyOpening): Face {
   const [bottom, top, leftShare, rightShare] = edges(opening, left, right);
   const face = {
     bottom,
     top,
     height: sum(plus("upper edge", top), minus("lower edge", bottom)),
-    width: sum(plus("opening width", opening.least("width")), ...leftShare, ...rightShare),
+    width: sum(plus("opening width", opening.least.width), ...leftShare, ...rightShare),
     left: sum(...leftShare),
     right: sum(...rightShare),
   };
@@ -37,9 +37,9 @@ export function faceOf(opening: Opening, left?: Opening, right?: Opening): Face 
 
 type Edges = [bottom: Size, top: Size, left: Term[], right: Term[]];
 
-function edges(opening: Opening, left?: Opening, right?: Opening): Edges {
+function edges(opening: Opening, left?: AnyOpening, right?: AnyOpening): Edges {
   const s = opening.standards;
-  const height = opening.least("height");
+  const height = opening.least.height;
   if (s["front style"] === "inset") {
     const gap = s["inset gap"];
     const inset = [minus("inset gap", gap)];
@@ -73,23 +73,22 @@ function railOf(s: Standards, name: "rail above" | "rail below"): Size | undefin
 }
 
 /** How far the front reaches past the opening's side: over the carcase's end, or to the middle of a partition. */
-function sideShare(opening: Opening, neighbour: Opening | undefined, side: "left" | "right"): Term[] {
+function sideShare(opening: Opening, neighbour: AnyOpening | undefined, side: "left" | "right"): Term[] {
   const s = opening.standards;
   if (!neighbour) {
     const reveal = s[`${side} reveal`] ?? s["end reveal"];
     return [plus("cabinet thickness", s["cabinet thickness"]), minus(`${side} reveal`, reveal)];
   }
   const partition = partitionRightOf(side === "left" ? neighbour : opening);
-  const gap = greaterGap(s, neighbour.standards);
+  const gap = greater(s["front gap"], standardOf(neighbour, "front gap"));
   return [plusSum(halfBesideGap("partition", partition, gap))];
 }
 
 /** The partition between an opening and its neighbour to the right. */
-export const partitionRightOf = ({ standards: s }: Opening): Rational =>
-  s["partition thickness"] ?? s["cabinet thickness"];
+export const partitionRightOf = (opening: AnyOpening): Rational =>
+  standardOf(opening, "partition thickness") ?? standardOf(opening, "cabinet thickness");
 
-const greaterGap = (a: Standards, b: Standards): Rational =>
-  less(a["front gap"], b["front gap"]) ? b["front gap"] : a["front gap"];
+const greater = (a: Rational, b: Rational): Rational => (less(a, b) ? b : a);
 
 const halfBesideGap = (name: string, stock: Rational, gap: Rational): Size =>
   shared(sum(plus(name, stock), minus("front gap", gap)), 2);

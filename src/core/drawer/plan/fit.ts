@@ -12,7 +12,7 @@ import {
   ZERO,
   type Rational,
 } from "../../length";
-import type { Standards } from "../tables/standards";
+import type { Standards } from "../standards";
 import type { CornerJoint } from "../words";
 import { sideSpace } from "./mounting";
 import type { PlannedOpening } from "./plan";

@@ -1,8 +1,8 @@
 import { equal, Fault, isPositive, isZero, subtract, total, ZERO, type Rational } from "../../length";
 import { divideFace, type FrontShare } from "../fronts";
 import { given, minus, plus, Size, sum } from "../size";
-import type { Opening } from "../tables/opening";
-import type { Standards } from "../tables/standards";
+import type { Opening } from "../opening";
+import type { Standards } from "../standards";
 import type { Face } from "./face";
 
 /** A front in its place, measured up from the opening's floor. */

@@ -19,9 +19,9 @@ export function matchHeights(drafts: readonly Draft[]): void {
 function circleOf({ opening, cabinet }: Draft): string | undefined {
   switch (opening.standards["match heights"]) {
     case "opening":
-      return `opening ${opening.row.number}`;
+      return `opening ${opening.place}`;
     case "cabinet":
-      return `cabinet ${cabinet.openings[0]!.row.number}`;
+      return `cabinet ${cabinet.openings[0]!.place}`;
     case "job":
       return "job";
     default:

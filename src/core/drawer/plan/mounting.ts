@@ -53,7 +53,7 @@ const topOf = ({ boxBottom, boxHeight }: Drawer): Size =>
 
 /** What a box leaves free at each side of its opening. */
 export const sideSpace = ({ opening, stock }: Pick<Drawer, "opening" | "stock">): Size =>
-  shared(sum(plus("opening width", opening.least("width")), minus("box width", stock.width)), 2);
+  shared(sum(plus("opening width", opening.least.width), minus("box width", stock.width)), 2);
 
 /** @source common practice: two screws hold a front to its box, four a wide one */
 export function frontScrewsOf({ front, opening }: Drawer): number {

@@ -1,8 +1,7 @@
 import { divide, Fault, isPositive, less, orElse, ratio, subtract, ZERO, type Rational } from "../../length";
 import { minus, plus, Size, sum } from "../size";
-import type { Cabinet, Job } from "../tables/job";
-import type { Opening } from "../tables/opening";
-import type { Standards } from "../tables/standards";
+import { isUnread, type AnyOpening, type Cabinet, type Job, type Opening } from "../opening";
+import type { Standards } from "../standards";
 import type { Draft } from "./draft";
 import { boxStock, ownHeight, zonesOf, type BoxStock, type Zone } from "./box-plan";
 import { faceOf, type Face } from "./face";
@@ -38,7 +37,7 @@ export interface PlannedOpening {
 
 /** An opening that cannot be planned, and why. */
 export interface FailedOpening {
-  opening: Opening;
+  opening: AnyOpening;
   cabinet: Cabinet;
   fault: Fault;
 }
@@ -62,10 +61,10 @@ export function planJob(job: Job): Plan {
 
 const isDraft = (d: Draft | FailedOpening): d is Draft => !("fault" in d);
 
-function draft(opening: Opening, cabinet: Cabinet, place: number, fault?: Fault): Draft | FailedOpening {
+function draft(opening: AnyOpening, cabinet: Cabinet, place: number, fault?: Fault): Draft | FailedOpening {
   return attempt({ opening, cabinet }, () => {
     if (fault) throw fault;
-    opening.readAll();
+    if (isUnread(opening)) throw [...opening.faults.values()][0]!;
     const face = faceOf(opening, cabinet.openings[place - 1], cabinet.openings[place + 1]);
     const fronts = frontsOf(opening, face);
     const zones = zonesOf(opening, fronts.fronts);
@@ -155,36 +154,25 @@ const halfOf = (length: Rational): Rational => divide(length, ratio(2));
 /** What belongs to the carcase is one for all openings in it. */
 const CARCASE = ["construction", "front style", "cabinet thickness"] as const;
 
-/** What the openings of a cabinet disagree on; a cell that cannot be read is its own row's fault. */
+/** What the openings of a cabinet disagree on; what cannot be read is the fault of its opening alone. */
 function disagreement({ openings }: Cabinet): Fault | undefined {
-  const sizes = [
-    ...CARCASE.map((name) => [name, (o: Opening) => String(o.standards[name])] as const),
-    ["quantity", (o: Opening) => String(o.quantity)] as const,
-  ];
-  for (const [name, read] of sizes) {
-    let first: { label: string; value: string } | undefined;
-    for (const opening of openings) {
-      const value = orElse(
-        () => read(opening),
-        () => undefined,
-      );
-      if (value === undefined) continue;
-      first ??= { label: opening.label, value };
-      if (value !== first.value)
-        return new Fault("cabinet.disagrees", { name, first: first.label, second: opening.label });
-    }
+  for (const name of [...CARCASE, "quantity"] as const) {
+    const valueOf = (one: AnyOpening): string => String(name === "quantity" ? one.quantity : one.standards[name]);
+    const [first, ...others] = openings.filter((one) => !(isUnread(one) && one.faults.has(name)));
+    const other = first && others.find((one) => valueOf(one) !== valueOf(first));
+    if (other) return new Fault("cabinet.disagrees", { name, first: first.label, second: other.label });
   }
   return undefined;
 }
 
-const attempt = <T>(where: { opening: Opening; cabinet: Cabinet }, work: () => T): T | FailedOpening =>
+const attempt = <T>(where: { opening: AnyOpening; cabinet: Cabinet }, work: () => T): T | FailedOpening =>
   orElse(work, (fault) => ({ ...where, fault: ofOpening(where.opening, fault) }));
 
 /** Works something out of a planned opening; what fails names the opening. */
-export const within = <T>(opening: Opening, work: () => T): T =>
+export const within = <T>(opening: AnyOpening, work: () => T): T =>
   orElse(work, (fault): never => {
     throw ofOpening(opening, fault);
   });
 
-const ofOpening = ({ label }: Opening, { code, data }: Fault): Fault =>
+const ofOpening = ({ label }: AnyOpening, { code, data }: Fault): Fault =>
   new Fault(code, { ...data, openingLabel: label });

@@ -1,4 +1,5 @@
 import { add, divide, Fault, isPositive, less, ratio, subtract, total, type Rational } from "../../length";
+import { widthOf } from "../opening";
 import { minus, plus, shared, sum, type Size } from "../size";
 import { partitionRightOf } from "./face";
 import type { Drawer } from "./plan";
@@ -60,7 +61,7 @@ function leftEdge({ opening, cabinet, face }: Drawer): Size {
   const before = cabinet.openings.slice(0, cabinet.openings.indexOf(opening));
   return sum(
     plus("cabinet thickness", s["cabinet thickness"]),
-    plus("openings to the left", total(before.map((one) => one.least("width")))),
+    plus("openings to the left", total(before.map(widthOf))),
     plus("their partitions", total(before.map(partitionRightOf))),
     minus("front past opening left", face.left),
   );

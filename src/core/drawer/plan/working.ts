@@ -1,6 +1,6 @@
-import { Fault, orElse, total, toDouble, multiply, add, type Rational } from "../../length";
+import { Fault, total, toDouble, multiply, add, type Rational } from "../../length";
 import { given, plus, Size, sum, type Write } from "../size";
-import { MEASURED, type Opening } from "../tables/opening";
+import { isUnread, MEASURED, widthOf, type Opening } from "../opening";
 import { partitionRightOf } from "./face";
 import { mountingOf, sideSpace } from "./mounting";
 import { bottomCut, stripOf } from "./parts";
@@ -89,9 +89,9 @@ function rows(drawer: Drawer, planned: PlannedOpening): WorkingRow[] {
 }
 
 function measured(opening: Opening, size: (typeof MEASURED)[number]): Size {
-  const all = opening.measurements(size);
+  const all = opening.measurements[size];
   if (all.length === 1) return given(all[0]!, "as measured");
-  return new Size(opening.least(size), (write) => `least of ${all.map(write).join(", ")}`);
+  return new Size(opening.least[size], (write) => `least of ${all.map(write).join(", ")}`);
 }
 
 function strip(planned: PlannedOpening): Size {
@@ -103,21 +103,17 @@ function strip(planned: PlannedOpening): Size {
   );
 }
 
-/** A neighbour's cell that cannot be read is no fault of this drawer. */
-const isMeasured = (opening: Opening): boolean =>
-  orElse(
-    () => (opening.readAll(), true),
-    () => false,
-  );
-
-/** The stiles of a face frame are not among the openings, so that its cabinet's width cannot be told from them. */
+/**
+ * The stiles of a face frame are not among the openings, so that its cabinet's width cannot be told from them; nor can it
+ * where one of them cannot be read, which is no fault of this drawer.
+ */
 function outsideWidth({ cabinet, opening }: PlannedOpening): Size | undefined {
   const { openings } = cabinet;
-  if (opening.standards.construction === "face frame" || !openings.every(isMeasured)) return undefined;
+  if (opening.standards.construction === "face frame" || openings.some(isUnread)) return undefined;
   const partitions = openings.slice(0, -1).map(partitionRightOf);
   return sum(
     plus("cabinet thickness", opening.standards["cabinet thickness"], 2),
-    plus("openings", total(openings.map((one) => one.least("width")))),
+    plus("openings", total(openings.map(widthOf))),
     plus("partitions", total(partitions)),
   );
 }

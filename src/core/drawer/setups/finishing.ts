@@ -1,7 +1,7 @@
 import { equal, isZero, subtract, type Rational } from "../../length";
 import { within, type Drawer, type PlannedOpening } from "../plan/plan";
 import { pullHeightOf, pullHolesOf } from "../plan/pulls";
-import type { Opening } from "../tables/opening";
+import type { Opening } from "../opening";
 import { after, together, type Need, type Step } from "./setup";
 
 /** Applied bottoms trimmed flush, fronts milled for their band, and the holes of the pulls. */

@@ -3,7 +3,7 @@ import { limit } from "../checks/finding";
 import { groupsOf } from "../groups";
 import { cutList, stripOf, type Part } from "../plan/parts";
 import type { PlannedOpening } from "../plan/plan";
-import type { Opening } from "../tables/opening";
+import type { Opening } from "../opening";
 import { after, together, type Need, type SetUp, type Step } from "./setup";
 
 /**

@@ -1,16 +1,16 @@
 import {
+  compare,
   Fault,
-  isDateFormat,
   isNegative,
   isPositive,
-  mayBeDate,
+  less,
   parseLength,
   ratio,
+  times,
   withoutInvisible,
   type Rational,
-  type Typed,
-} from "../length";
-import { sameWord } from "../drawer";
+} from "../../core/length";
+import { isDateFormat, mayBeDate, sameWord, type Typed } from "../cells";
 
 /** No price of a drawer is larger, in any currency. */
 const LARGEST = 1e9;
@@ -36,8 +36,8 @@ export function readPercent({ value, format }: Typed, most = 1000): Rational {
   const [, digits = value, sign] = (typeof value === "string" && /^\s*([^%]*?)\s*(%)\s*$/.exec(value)) || [];
   const shown = typeof value === "number" && format?.includes("%") === true;
   const read = plainNumber(digits);
-  const percent = within(shown ? read.mul(100n) : read, value, 0, most);
-  if (!shown && !sign && isPositive(percent) && percent.compare(1) < 0) {
+  const percent = within(shown ? times(100, read) : read, value, 0, most);
+  if (!shown && !sign && isPositive(percent) && less(percent, ratio(1))) {
     throw new Fault("percent.doubtful", { received: value });
   }
   return percent;
@@ -55,7 +55,7 @@ function plainNumber(typed: unknown): Rational {
 
 function within(read: Rational, received: unknown, least: number, most: number): Rational {
   if (least === 0 && isNegative(read)) throw new Fault("number.negative", { received });
-  if (read.compare(least) < 0 || read.compare(most) > 0)
+  if (compare(read, ratio(least)) < 0 || compare(read, ratio(most)) > 0)
     throw new Fault("number.outOfRange", { received, least, most });
   return read;
 }

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { Fault, toDouble } from "../../../src/core/length";
-import { readPercent, readPrice } from "../../../src/core/money";
+import { readPercent, readPrice } from "../../../src/functions/tables/amount";
 
 const code = (read: () => unknown): string | undefined => {
   try {

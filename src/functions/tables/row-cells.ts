@@ -1,6 +1,8 @@
-import { findWord, numberCell, placeOf, textCell, type Row } from "../../core/drawer";
-import { Fault, naming, readLength, type Rational, type Typed, type Unit } from "../../core/length";
-import { readPercent, readPrice } from "../../core/money";
+import { Fault, naming, type Rational, type Unit } from "../../core/length";
+import { findWord, readLength, type Typed } from "../cells";
+import { readPercent, readPrice } from "./amount";
+import { numberCell, textCell } from "./kinds";
+import { placeOf, type Row } from "./row";
 
 /** More equal pieces than these are no job for one shop. */
 const MOST_PIECES = 10_000;

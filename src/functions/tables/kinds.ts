@@ -1,6 +1,6 @@
-import { Fault, naming, readLength, type Rational, type Sign, type Typed, type Unit } from "../../length";
-import { splitList } from "../drawers-text";
-import { findWord, sameWord } from "../words";
+import { splitList } from "../../core/drawer";
+import { Fault, naming, type Rational, type Unit } from "../../core/length";
+import { findWord, readLength, readLengthOrNone, sameWord, type Sign, type Typed } from "../cells";
 
 /** How one cell of a table is read; blanks never come here. Faults do not name their place yet. */
 export type Kind<T> = (typed: Typed, unit: Unit) => T;
@@ -9,7 +9,7 @@ export type Kind<T> = (typed: Typed, unit: Unit) => T;
 export const length =
   (sign: Sign): Kind<Rational> =>
   (typed, unit) =>
-    readLength(sameWord(typed.value, "none") ? { value: "0" } : typed, unit, sign);
+    readLengthOrNone(typed, unit, sign);
 
 /** A length, or one of a few words that stand for something else; `none` is zero where it is not one of them. */
 export function lengthOr<const W extends string>(sign: Sign, ...words: W[]): Kind<Rational | W> {

@@ -1,4 +1,4 @@
-import type { Typed } from "../../length";
+import type { Typed } from "../cells";
 
 /** A row of a table as typed: its place in the range, the header being row 1, and its cells that are not blank. */
 export interface Row<N extends string> {

@@ -1,8 +1,19 @@
-import { fromDouble } from "./double";
-import { Fault } from "./fault";
-import { parseLength } from "./parse";
-import { abs, isNegative, isPositive, less, multiply, ratio, type Rational } from "./rational";
-import { unitsIn, type Mark, type Unit } from "./unit";
+import {
+  abs,
+  Fault,
+  fromDouble,
+  isNegative,
+  isPositive,
+  less,
+  multiply,
+  parseLength,
+  ratio,
+  unitsIn,
+  type Mark,
+  type Rational,
+  type Unit,
+} from "../../core/length";
+import { sameWord } from "./find-word";
 
 /** What a person typed: a number, a text, or nothing; its number format, and the mark of its heading, where known. */
 export interface Typed {
@@ -48,6 +59,10 @@ export function readLength(typed: Typed, unit: Unit, sign: Sign = "any", largest
   if (sign === "not negative" && isNegative(read)) throw new Fault("length.negative", { received: read });
   return read;
 }
+
+/** The same; `none` is zero. */
+export const readLengthOrNone = (typed: Typed, unit: Unit, sign?: Sign, largest?: number): Rational =>
+  readLength(sameWord(typed.value, "none") ? { value: "0" } : typed, unit, sign, largest);
 
 function parse({ value, format, mark }: Typed, unit: Unit): Rational {
   if (typeof value === "string") return parseLength(value, unit, mark);

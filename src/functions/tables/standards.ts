@@ -1,0 +1,172 @@
+import {
+  BOTTOM_FITS,
+  CORNER_JOINTS,
+  defaultStandards,
+  SLIDES,
+  STANDARD_NAMES,
+  usualWritten,
+  type StandardName,
+  type Standards,
+} from "../../core/drawer";
+import { Fault, isRational, isZero, naming, orElse, writeLength, type Rational, type Unit } from "../../core/length";
+import { findWord, isBlank, isEmpty, refuseDoubtfulZero, sameWord, type Typed } from "../cells";
+import { length, lengthOr, lengths, numberCell, orNone, textCell, word, type Kind } from "./kinds";
+import { readNamedValues } from "./named-values";
+
+const positive = length("positive");
+const notNegative = length("not negative");
+const anySign = length("any");
+
+/** A rail: its height, or none where the carcase's own top or bottom is there. */
+const rail = lengthOr("positive", "none");
+
+/** So many, or as many as the rule of the trade says. */
+function countOrAuto(most: number): Kind<number | "auto"> {
+  const count = numberCell(0, most, true);
+  return (typed, unit) => (sameWord(typed.value, "auto") ? "auto" : count(typed, unit));
+}
+
+/** A length, or what the rule of the trade gives for the stock. */
+const lengthOrAuto = lengthOr("positive", "auto");
+
+/** Places to line up with, or none. */
+const lines = lengths();
+const linesOrNone: Kind<Rational[] | "none"> = (typed, unit) =>
+  sameWord(typed.value, "none") ? "none" : lines(typed, unit);
+
+/** How the value of each standard is read. */
+const KINDS: { [N in StandardName]: Kind<Standards[N]> } = {
+  construction: word(["frameless", "face frame"]),
+  "frame overlay": notNegative,
+  "front style": word(["overlay", "inset"]),
+  "inset gap": notNegative,
+  slide: word(SLIDES),
+  "side clearance": notNegative,
+  "undermount deduction": orNone(positive),
+  "slide lengths": lengths(),
+  "rear clearance": notNegative,
+  "box depth": lengthOr("positive", "slide"),
+  "slide centerline": lengthOr("not negative", "center", "bottom"),
+  "slide height": positive,
+  "slide rating": orNone(numberCell(1, 10_000)),
+  "corner joint": word(CORNER_JOINTS, { "finger joint": "box joint" }),
+  "joint depth": orNone(positive),
+  "side thickness": positive,
+  "end thickness": positive,
+  "bottom thickness": positive,
+  "bottom fit": word(BOTTOM_FITS),
+  "bottom overhang": notNegative,
+  "groove depth": positive,
+  "groove offset": notNegative,
+  "bottom play": notNegative,
+  "space below": notNegative,
+  "space above": notNegative,
+  "height step": notNegative,
+  "match heights": word(["opening", "none", "cabinet", "job"]),
+  "front thickness": positive,
+  "front gap": notNegative,
+  "front step": notNegative,
+  "cabinet thickness": positive,
+  "partition thickness": positive,
+  "rail above": rail,
+  "rail below": rail,
+  "top reveal": anySign,
+  "bottom reveal": anySign,
+  "end reveal": anySign,
+  "left reveal": anySign,
+  "right reveal": anySign,
+  "front grain": word(["vertical", "horizontal"]),
+  "front match": word(["none", "opening"]),
+  "edge band": notNegative,
+  "pre-mill": notNegative,
+  "side material": textCell,
+  "bottom material": textCell,
+  "front material": textCell,
+  "opening tolerance": notNegative,
+  "thickness tolerance": notNegative,
+  "cut tolerance": notNegative,
+  "slide tolerance low": notNegative,
+  "slide tolerance high": notNegative,
+  "pulls per front": countOrAuto(2),
+  "two pulls from": positive,
+  "pull spacing": notNegative,
+  "pull height": lengthOr("not negative", "center"),
+  "pull line": linesOrNone,
+  "pull kind": word(["bought", "shop-made"]),
+  "pull length": positive,
+  "pull width": positive,
+  "pull standoff": positive,
+  "screw lengths": lengths(),
+  "slide screws": numberCell(0, 20, true),
+  "slide screw length": lengthOrAuto,
+  "corner fastening": word(["auto", "pocket screws", "screws", "nails", "none"]),
+  "corner screws": countOrAuto(20),
+  "corner screw length": lengthOrAuto,
+  "nail spacing": positive,
+  "bottom screws": countOrAuto(20),
+  "bottom screw length": lengthOrAuto,
+  "front screws": countOrAuto(20),
+  "four screws from": positive,
+  "front screw length": lengthOrAuto,
+  "pull screw length": lengthOrAuto,
+  glue: word(["joints", "none"]),
+  kerf: notNegative,
+  "sheet trim": notNegative,
+  "sheet effort": word(["quick", "standard", "thorough"]),
+};
+
+/** What the table of standards holds, blanks left out. */
+export type StandardValues = ReadonlyMap<StandardName | "unit", Typed>;
+
+export const readStandardValues = (raw: unknown): StandardValues =>
+  readNamedValues("standards", raw, ["unit", ...STANDARD_NAMES]);
+
+/** The unit of a job whose standards name one. */
+export const readUnit = (typed: Typed | undefined): Unit =>
+  typed && !isEmpty(typed.value) ? naming("standards, unit", () => findWord<Unit>(typed.value, ["in", "mm"])) : "in";
+
+/** Every standard of a job. @throws Fault where a value is none */
+export function readStandards(typed: StandardValues, unit: Unit): Readonly<Standards> {
+  const own: Partial<Record<StandardName, unknown>> = {};
+  for (const [name, value] of typed) {
+    if (name === "unit") continue;
+    if (value.value !== 0) own[name] = naming(`standards, ${name}`, () => readStandard(name, value, unit));
+    else refuseDoubtfulZero(`standards, ${name}`, insteadOfZero(name, unit));
+  }
+  return { ...defaultStandards(unit), ...own } as Standards;
+}
+
+/** One value as typed; a blank is no value. @throws Fault without its place */
+export function readStandard<N extends StandardName>(name: N, typed: Typed, unit: Unit): Standards[N] {
+  if (isBlank(typed.value)) throw new Fault("argument.blank", { wanted: "value" });
+  return KINDS[name](typed, unit);
+}
+
+/** Whether zero, as a length or a count, is a value of that standard. */
+export function takesZero(name: StandardName, unit: Unit): boolean {
+  const zero: unknown = orElse(
+    () => KINDS[name]({ value: 0 }, unit),
+    () => undefined,
+  );
+  return isRational(zero) || zero === 0;
+}
+
+/**
+ * What holds in place of zero where a standard is left out, where zero could be meant and is something else: a number
+ * 0, which an empty cell may give as well, then says nothing certain. Undefined where it means what a blank means.
+ * @example insteadOfZero("front gap", "in") // "1/8 in"
+ */
+function insteadOfZero(name: StandardName, unit: Unit): string | undefined {
+  if (!takesZero(name, unit)) return undefined;
+  const usual = defaultStandards(unit)[name];
+  if (!isRational(usual)) return usual === undefined ? FOLLOWS[name] : String(usual);
+  const written = usualWritten(name, unit) ?? "";
+  return isZero(usual) ? undefined : /[a-z]/.test(written) ? written : writeLength(usual, unit);
+}
+
+/** What holds in place of a default, in words. */
+const FOLLOWS: Partial<Record<StandardName, string>> = {
+  "side clearance": "that of its slide",
+  "left reveal": "the end reveal",
+  "right reveal": "the end reveal",
+};
