@@ -22,7 +22,10 @@ afterEach(() => expect(visit.faults).toEqual([]));
 
 /** What nobody is ever done with, whatever the engine allows itself: the worker turns in a circle when it comes. */
 const ENDLESS = "=ENDLESS()";
-const CIRCLE = `addEventListener("message", ({ data: { question } }) => {
+const CIRCLE = `let savesSlowly = false;
+addEventListener("message", ({ data: { kind, question } }) => {
+  savesSlowly ||= kind === "put" && JSON.stringify(question.edits).includes("slow to save");
+  if (savesSlowly && kind === "save") for (;;);
   const isSlow = question.bytes && new TextDecoder("latin1").decode(question.bytes).includes("customXml");
   if (isSlow || JSON.stringify(question.edits ?? "").includes("ENDLESS")) for (;;);
 });
@@ -45,6 +48,21 @@ test("what takes long to work out can be stopped; the page answers meanwhile, an
   await visit.expectValue("B29", 19);
   await visit.page.keyboard.press("Control+z");
   await visit.expectValue("B29", 17);
+});
+
+test("where writing the file is stopped, nothing is said to be saved, and the next time it is written", async () => {
+  await visit.enter("G8", "slow to save");
+  await visit.expectValue("G8", "slow to save");
+  await visit.page.click("#save");
+  await busy().getByText("Writing the file…").waitFor();
+  await busy().getByRole("button", { name: "Stop" }).click();
+  await visit.page.getByRole("alert").getByText("The file was not written. It was stopped.").waitFor();
+  expect(await visit.page.textContent("#file-state")).toContain("changed, not saved");
+  await visit.enter("B7", "20");
+  await visit.expectValue("B29", 19);
+  const { bytes } = await visit.save();
+  expect(bytes.length).toBeGreaterThan(10_000);
+  await expect.poll(() => visit.page.textContent("#file-state")).toBe("");
 });
 
 test("a file that takes long to open can be stopped, and everything stays as it was", async () => {

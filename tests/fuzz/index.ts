@@ -1,12 +1,18 @@
 import "../host";
 import { partsBenchDraft } from "../../src/workbook/example/index";
 import { lawWorkbooks } from "../workbook/support/law-workbooks";
+import { fuzzPage } from "./page";
 import { tryTheLaw } from "../workbook/support/the-law";
 
-/** `npm run fuzz [-- SEQUENCES [FIRST_SEED]]`: random sequences of edits, each with a seed by which it comes again. */
-const sequences = Number(process.argv[2] ?? 10_000);
-const first = Number(process.argv[3] ?? Date.now() % 1_000_000_000);
+/**
+ * `npm run fuzz [-- [page] [SEQUENCES [FIRST_SEED]]]`: random sequences of edits, each with a seed by which it comes
+ * again; with `page`, of what a person does in the page.
+ */
+const inPage = process.argv[2] === "page";
+const [sequences = 10_000, first = Date.now() % 1_000_000_000] = process.argv.slice(inPage ? 3 : 2).map(Number);
 const STEPS = 30;
+
+if (inPage) process.exit((await fuzzPage(sequences, first)) > 0 ? 1 : 0);
 
 const books = Object.entries(await lawWorkbooks());
 let broken = 0;

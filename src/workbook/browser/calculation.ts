@@ -93,7 +93,8 @@ export function keepCalculated(grid: Grid, unitId: string, book: Book, watcher: 
       try {
         isAsked = true;
         const { changed, difference } = await book.put(edits).finally(() => (isAsked = false));
-        if (changed || written.length > 0) showOther(difference, written);
+        // Where nothing has changed, the grid may still have forgotten what was spilled into those cells.
+        showOther(difference, written);
         if (changed) watcher.onChange();
       } catch (error) {
         if (isClosed) break;

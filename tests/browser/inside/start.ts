@@ -1,6 +1,8 @@
 import "../../../src/workbook/browser/page.css";
 import { startPage } from "../../../src/workbook/browser/page";
-import { disagreement, type Started } from "./agreement";
+import { disagreement, structure, type Started } from "./agreement";
+import { tryTheLaw } from "./law";
+import { edgeOf, isDrawn, shown } from "./looking";
 import { registered, tryAmid, tryCommand, tryMutation, type How } from "./gate";
 
 /** The page as it is, with what the tests do inside of it within reach. */
@@ -11,6 +13,12 @@ function inside(started: Started) {
     tryMutations: (ids: readonly string[]) => each(ids, (id) => tryMutation(started, id)),
     tryCommands: (ids: readonly string[]) => each(ids, (id) => tryCommand(started, id)),
     tryAmid: (ids: readonly string[], how: How) => each(ids, (id) => tryAmid(started, id, how)),
+    tryTheLaw: (bytes: readonly number[], how: Parameters<typeof tryTheLaw>[2]) =>
+      tryTheLaw(started, new Uint8Array(bytes), how),
+    shown: (range: string) => shown(started, range),
+    isDrawn: () => isDrawn(started),
+    edgeOf: (row: number, column: number) => edgeOf(started, row, column),
+    structure: () => structure(started),
     open: (bytes: readonly number[], name: string) =>
       started.work.put({ name, bytes: new Uint8Array(bytes), edits: [], saved: [] }),
   };
