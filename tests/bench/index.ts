@@ -1,4 +1,5 @@
 import { benchBrowser } from "./browser";
+import { benchCuts } from "./cuts";
 import { benchEngine } from "./engine";
 import { benchFunctions } from "./functions";
 import { benchLongest } from "./longest";
@@ -14,6 +15,7 @@ const BENCHES: Record<string, (args: readonly string[]) => void | Promise<void>>
   money: benchMoney,
   engine: benchEngine,
   sheets: benchSheets,
+  cuts: benchCuts,
   longest: benchLongest,
   browser: benchBrowser,
   office: benchOffice,

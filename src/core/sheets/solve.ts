@@ -89,7 +89,7 @@ function bestOfFew(reduced: Reduced, sizes: Exact, effort: Effort, least: number
 
 const answerOf = (draft: Draft, reduced: Reduced, sizes: Exact, effort: Effort): Answer => ({
   weight: draft.weight,
-  offcut: largestRest(draft),
+  offcut: largestRest(draft, reduced.model.kerf),
   cut: () => build(gather(reduced.model, draft, effort), reduced, sizes),
 });
 

@@ -27,11 +27,12 @@ export function gatherOffcut(model: Model, draft: Draft, steps: number): Draft {
   if (draft.waiting > 0 || draft.sheets.length === 0) return draft;
   const [others, sheet] = emptied(model, draft);
   if (!sheet) return others;
+  const { kerf } = model;
   const crowded = AXES.map((axis) => crowd(model, sheet, axis, steps)).reduce((a, b) =>
-    restOf(b.root) > restOf(a.root) ? b : a,
+    restOf(b.root, kerf) > restOf(a.root, kerf) ? b : a,
   );
   const gathered = { ...others, weight: draft.weight, sheets: [...others.sheets, crowded] };
-  return largestRest(gathered) > largestRest(draft) ? gathered : draft;
+  return largestRest(gathered, kerf) > largestRest(draft, kerf) ? gathered : draft;
 }
 
 const AXES = ["x", "y"] as const;
@@ -39,15 +40,15 @@ const AXES = ["x", "y"] as const;
 /** How often the distance to an edge is halved. */
 const HALVINGS = 6;
 
-/** The area of the largest single rest. */
-export const largestRest = ({ sheets }: Draft): number =>
-  sheets.reduce((most, { root }) => Math.max(most, restOf(root)), 0);
+/** The area of the largest single rest, without the kerf that frees it. */
+export const largestRest = ({ sheets }: Draft, kerf: number): number =>
+  sheets.reduce((most, { root }) => Math.max(most, restOf(root, kerf)), 0);
 
-function restOf(block: Block): number {
+export function restOf(block: Block, kerf: number): number {
   if (isPlaced(block)) return 0;
-  const used = usedOf(block);
-  const rest = block.axis === "x" ? (block.w - used) * block.h : block.w * (block.h - used);
-  return block.blocks.reduce((most, child) => Math.max(most, restOf(child)), rest);
+  const rest = (block.axis === "x" ? block.w : block.h) - usedOf(block);
+  const area = Math.max(0, rest - kerf) * ((block.axis === "x" ? block.h : block.w) - kerf);
+  return block.blocks.reduce((most, child) => Math.max(most, restOf(child, kerf)), area);
 }
 
 /** The other sheets with as much as they take of what lies on the emptiest one, and that sheet with the rest. */
