@@ -13,6 +13,9 @@ import { toStored } from "./formulaText";
 export class Contents {
   private readonly book: Book;
   private readonly arrays: readonly ArrayFormula[][];
+  /** The same by their own cells, and by those that they have filled. */
+  private readonly anchored: ReadonlyMap<number, ArrayFormula>[];
+  private readonly filling: ReadonlyMap<number, readonly ArrayFormula[]>[];
   private readonly typed: Map<number, Typed>[];
   private outcome: Outcome | undefined;
   private readonly unsorted = new Set<number>();
@@ -25,6 +28,8 @@ export class Contents {
     this.book = { ...book, sheets: book.sheets.map((sheet) => ({ ...sheet, cells: new Map(sheet.cells) })) };
     this.typed = book.sheets.map(() => new Map());
     this.arrays = book.sheets.map(({ cells }) => arraysOf([...cells.values()]));
+    this.anchored = this.arrays.map((arrays) => new Map(arrays.map((array) => [array.key, array])));
+    this.filling = this.arrays.map(byFilled);
     this.arrays.forEach((arrays, sheet) => arrays.forEach((array) => this.refreshArray(sheet, array)));
     // What is not worked out keeps what it fills.
     this.calculate();
@@ -62,8 +67,8 @@ export class Contents {
       const outcome = this.engine.calculate(this.book);
       let isSettled = true;
       for (const { sheet, row, column } of outcome.kept) {
-        const array = this.arrays[sheet]!.find(({ key, isKept }) => !isKept && key === cellKey(row, column));
-        if (!array || this.typed[sheet]!.has(array.key)) continue;
+        const array = this.anchored[sheet]!.get(cellKey(row, column));
+        if (!array || array.isKept || this.typed[sheet]!.has(array.key)) continue;
         this.keep(sheet, array, true);
         isSettled = false;
       }
@@ -73,7 +78,7 @@ export class Contents {
 
   /** Whether an array formula of the file is not worked out, and keeps all that it has filled. */
   isKept(sheet: number, row: number, column: number): boolean {
-    return this.arrays[sheet]!.some(({ key, isKept }) => isKept && key === cellKey(row, column));
+    return this.anchored[sheet]!.get(cellKey(row, column))?.isKept ?? false;
   }
 
   private keep(sheet: number, array: ArrayFormula, isKept: boolean): void {
@@ -99,9 +104,9 @@ export class Contents {
 
   private fromFile(sheet: number, key: number): Cell | undefined {
     const cell = this.opened.book.sheets[sheet]!.cells.get(key);
-    const array = this.arrays[sheet]!.find((found) => found.key === key);
+    const array = this.anchored[sheet]!.get(key);
     if (cell && array) return this.arrayCell(sheet, cell, array);
-    const isFilled = this.arrays[sheet]!.some(({ filled, isKept }) => !isKept && filled.has(key));
+    const isFilled = this.filling[sheet]!.get(key)?.some(({ isKept }) => !isKept);
     return isFilled ? undefined : cell;
   }
 
@@ -140,13 +145,39 @@ interface ArrayFormula {
 }
 
 function arraysOf(cells: readonly Cell[]): ArrayFormula[] {
+  const known = new Map(cells.map((cell) => [cellKey(cell.row, cell.column), cell]));
   return cells.flatMap(({ row, column, formula }) => {
     if (!formula || formula.kind === "plain" || sameArea(formula.area, oneCell(row, column))) return [];
     const { area } = formula;
-    const filled = cells.filter((cell) => !cell.formula && contains(area, cell.row, cell.column));
-    const keys = new Set(filled.map((cell) => cellKey(cell.row, cell.column)));
-    return [{ key: cellKey(row, column), area, filled: keys, isKept: false }];
+    const inside = cellsIn(area, known).filter((cell) => !cell.formula);
+    const filled = new Set(inside.map((cell) => cellKey(cell.row, cell.column)));
+    return [{ key: cellKey(row, column), area, filled, isKept: false }];
   });
+}
+
+/** Looked up one by one where the area is small, for a sheet may hold many cells and many such formulas. */
+function cellsIn(area: Area, cells: ReadonlyMap<number, Cell>): Cell[] {
+  const { top, left, bottom, right } = area;
+  if ((bottom - top + 1) * (right - left + 1) > cells.size)
+    return [...cells.values()].filter(({ row, column }) => contains(area, row, column));
+  const found: Cell[] = [];
+  for (let row = top; row <= bottom; row++)
+    for (let column = left; column <= right; column++) {
+      const cell = cells.get(cellKey(row, column));
+      if (cell) found.push(cell);
+    }
+  return found;
+}
+
+function byFilled(arrays: readonly ArrayFormula[]): Map<number, ArrayFormula[]> {
+  const filling = new Map<number, ArrayFormula[]>();
+  for (const array of arrays)
+    for (const key of array.filled) {
+      const known = filling.get(key);
+      if (known) known.push(array);
+      else filling.set(key, [array]);
+    }
+  return filling;
 }
 
 function cellOf(key: number, { content, format }: Typed): Cell | undefined {

@@ -51,11 +51,12 @@ const CELL = String.raw`\$?[A-Za-z]{1,3}\$?[1-9]\d{0,6}(?![\p{L}\p{N}_.(!])`;
 /** Texts, cells with `#`, cells, names before a bracket, other names; what lies between is passed over as it is. */
 const TOKENS = new RegExp(
   [
-    `("(?:[^"]|"")*")`,
+    // What is not closed goes on to the end: to try at each mark anew would take a long text's square.
+    `("(?:[^"]|"")*(?:"|$))`,
     `(${SHEET}${CELL}#)`,
     `(${SHEET}${CELL})`,
     String.raw`([\p{L}_\\][\p{L}\p{N}_.\\]*(?=\())`,
-    String.raw`('(?:[^']|'')+'!|[\p{L}_\\][\p{L}\p{N}_.\\]*!?|\d[\p{L}\p{N}.]*|#[A-Z/0!?]+)`,
+    String.raw`('(?:[^']|'')*(?:'!?|$)|[\p{L}_\\][\p{L}\p{N}_.\\]*!?|\d[\p{L}\p{N}.]*|#[A-Z/0!?]+)`,
   ].join("|"),
   "gu",
 );

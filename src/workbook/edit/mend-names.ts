@@ -32,13 +32,16 @@ export function mendNames(bytes: Uint8Array, functions: Readonly<Record<string, 
   const write = (part: string, edits: readonly Edit[]): void => {
     if (edits.length > 0) draft.set(part, applyEdits(opened.source.text(part), edits));
   };
+  // A table that is pointed to more often is one table all the same.
+  const tables = new Set<string>();
   for (const sheet of opened.sheets) {
     if (!sheet) continue;
     write(sheet.part, inCells(sheet, mend, dynamicMark));
     for (const { type, target } of opened.source.relationships(sheet.part)) {
-      if (type === "table") write(target, inElements(opened, target, TABLE_FORMULAS, mend));
+      if (type === "table") tables.add(target);
     }
   }
+  for (const table of tables) write(table, inElements(opened, table, TABLE_FORMULAS, mend));
   write(opened.workbook.part, inElements(opened, opened.workbook.part, ["definedName"], mend));
   if (mend.count === 0) return { bytes, opened, mended: 0 };
   const written = draft.bytes();

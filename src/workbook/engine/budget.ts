@@ -22,7 +22,7 @@ export const LIMITS: Limits = {
   bookSteps: 300_000_000,
   arrayCells: 2_000_000,
   formulaCells: 30_000_000,
-  filledCells: 1_000_000,
+  filledCells: 500_000,
 };
 
 /** A cell holds no longer text, and a formula makes none. */

@@ -1,5 +1,6 @@
 import { sameArea, type Area } from "../address";
 import { Budget, make, spend } from "./budget";
+import { CutShort } from "./cut-short";
 import { areaKey, Cells, CIRCLE } from "./cells";
 import type { Book, Question } from "./engine";
 import { Evaluator, type Library } from "./evaluator";
@@ -16,6 +17,10 @@ export class Calculation {
   private readonly shown: ShownResults;
   private readonly finished = new Set<string>();
   private nested = 0;
+  /** The ways from formulas to what they read that are gone at present, one inside another. */
+  private readonly paths: Frame[][] = [];
+  /** Formulas that were found to lead back to themselves as they ran. */
+  private readonly circular = new Set<CellState>();
   private readonly budget = new Budget();
   private readonly askBudget = new Budget();
 
@@ -32,6 +37,7 @@ export class Calculation {
   /** Runs every formula once. True where a spilled range came out in another size than it had before. */
   round(): boolean {
     this.finished.clear();
+    this.circular.clear();
     this.budget.startRound();
     this.cells.startRound();
     const before = this.states.map((state) => state.area);
@@ -45,8 +51,8 @@ export class Calculation {
     if (!node || custom) return fail("#NAME?");
     const scope = { sheet, row, column, rowShift, columnShift, arrays: true };
     try {
-      return this.askBudget.run(() =>
-        this.evaluator.run(() => filled(this.evaluator.single(this.evaluator.evaluate(node, scope), scope))),
+      return this.worked(this.askBudget, () =>
+        filled(this.evaluator.single(this.evaluator.evaluate(node, scope), scope)),
       );
     } catch {
       return fail("#VALUE!");
@@ -67,15 +73,24 @@ export class Calculation {
 
   /** A chain of formulas that find one another as they run (INDIRECT) is gone down in pieces, for it may be long. */
   private settleWhole(first: CellState): void {
-    const waiting = new Set([first]);
-    for (let state: CellState | undefined = first; state; state = [...waiting].pop()) {
+    const waiting = [first];
+    const ways = new Map<CellState, readonly CellState[]>([[first, []]]);
+    for (let state = waiting.at(-1); state; state = waiting.at(-1)) {
       try {
-        this.settle(state);
-        waiting.delete(state);
+        if (state.progress === "waiting") this.settle(state);
+        waiting.pop();
+        ways.delete(state);
       } catch (error) {
         if (!(error instanceof NotYet)) throw error;
-        if (waiting.has(error.state)) this.keep(error.state, new Unsupported(CIRCLE));
-        waiting.add(error.state);
+        ways.set(state, error.way);
+        if (ways.has(error.state)) {
+          const circle = waiting.slice(waiting.lastIndexOf(error.state));
+          for (const one of circle.flatMap((from) => [from, ...ways.get(from)!]))
+            if (one.progress !== "done") this.keep(one, new Unsupported(CIRCLE));
+        } else {
+          waiting.push(error.state);
+          ways.set(error.state, []);
+        }
       }
     }
   }
@@ -85,7 +100,8 @@ export class Calculation {
    * Formulas that read one another in a circle come out together, as in Tarjan's search for strong components.
    */
   private settle(first: CellState): void {
-    if (first.progress !== "waiting") return;
+    if (first.progress === "done") return;
+    if (first.progress !== "waiting") throw this.circleFrom(first);
     if (this.nested >= MOST_NESTED) throw new NotYet(first);
     const open: Open = { frames: [], of: new Map() };
     this.nested++;
@@ -101,14 +117,38 @@ export class Calculation {
 
   private goThrough(first: CellState, open: Open): void {
     const path = [this.enter(first, open)];
+    this.paths.push(path);
+    try {
+      this.goAlong(path, open);
+    } catch (error) {
+      if (error instanceof NotYet) for (const { state } of path) error.way.push(state);
+      throw error;
+    } finally {
+      this.paths.pop();
+    }
+  }
+
+  /** All from the formula on to the one that reads it now are one circle. */
+  private circleFrom(first: CellState): Unsupported {
+    for (const path of [...this.paths].reverse()) {
+      for (const { state } of [...path].reverse()) {
+        this.circular.add(state);
+        if (state === first) return new Unsupported(CIRCLE);
+      }
+    }
+    return new Unsupported(CIRCLE);
+  }
+
+  private goAlong(path: Frame[], open: Open): void {
     while (path.length > 0) {
       const frame = path.at(-1)!;
       const next = frame.sources.next().value;
       if (!next) {
-        path.pop();
-        const below = path.at(-1);
+        const below = path.at(-2);
         if (below) below.low = Math.min(below.low, frame.low);
+        // It stays on the path while it runs, for what it finds then may lead back to it.
         if (frame.low === frame.order) this.leave(frame, open);
+        path.pop();
       } else if (next.progress === "waiting") path.push(this.enter(next, open));
       else {
         const other = open.of.get(next);
@@ -162,10 +202,11 @@ export class Calculation {
   }
 
   private run(state: CellState): void {
+    if (this.circular.has(state)) return this.keep(state, new Unsupported(CIRCLE));
     state.progress = "running";
     state.kept = undefined;
     try {
-      this.budget.run(() => this.evaluator.run(() => this.store(state)));
+      this.worked(this.budget, () => this.store(state));
     } catch (error) {
       if (error instanceof NotYet) throw error;
       // The stack was short because of those that wait for this one; it is worked out once more, before them.
@@ -174,7 +215,25 @@ export class Calculation {
       else if (error instanceof RangeError) this.keep(state, new Unsupported("asks for more than there is room for"));
       else this.keep(state, new Unsupported(`cannot be worked out (${(error as Error).message})`));
     }
+    if (this.circular.has(state) && !state.kept) this.keep(state, new Unsupported(CIRCLE));
     state.progress = "done";
+  }
+
+  /** Ranges are first read as far as there are cells. */
+  private worked<T>(budget: Budget, work: () => T): T {
+    const { readsWhole } = this.cells;
+    const once = (whole: boolean): T => {
+      this.cells.readsWhole = whole;
+      return budget.run(() => this.evaluator.run(work));
+    };
+    try {
+      return once(false);
+    } catch (error) {
+      if (error instanceof CutShort) return once(true);
+      throw error;
+    } finally {
+      this.cells.readsWhole = readsWhole;
+    }
   }
 
   private store(state: CellState): void {
@@ -231,6 +290,9 @@ export class Calculation {
 const MOST_NESTED = 20;
 
 class NotYet extends Error {
+  /** The formulas on the way to it. */
+  readonly way: CellState[] = [];
+
   constructor(readonly state: CellState) {
     super();
   }

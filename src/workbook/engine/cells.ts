@@ -2,6 +2,7 @@ import { contains, type Area } from "../address";
 import type { Node } from "../formula/nodes";
 import { parseFormula } from "../formula/parse";
 import { LIMITS, make, spend } from "./budget";
+import { CutShort, markCut } from "./cut-short";
 import { cellKey, type Book, type Cell, type Formula, type Table } from "./engine";
 import type { Library } from "./evaluator";
 import { FormulaIndex } from "./formulaIndex";
@@ -24,6 +25,8 @@ export class Cells implements CellSource {
   readonly sheetCount: number;
   readonly index: FormulaIndex[];
   readonly spills: Spills[];
+  /** Ranges are read to their ends, not as far as there are cells. */
+  readsWhole = false;
   private readonly names: Names;
   private readonly preparation: Preparation;
   /** Cells that the file shows as filled by an array formula elsewhere. */
@@ -38,7 +41,7 @@ export class Cells implements CellSource {
   private settled: Scalar[][][] = [];
   private used: { bottom: number; right: number } = { bottom: 0, right: 0 };
 
-  /** `settle` works out a formula that is asked for before its turn. */
+  /** `settle` works out a formula that is asked for before its turn; it throws where that one waits for whoever asks. */
   constructor(
     private readonly book: Book,
     library: Library,
@@ -81,8 +84,7 @@ export class Cells implements CellSource {
     const key = cellKey(row, column);
     const state = this.index[sheet]?.at(key);
     if (state) {
-      if (state.progress === "waiting") this.settle(state);
-      else if (state.progress !== "done") throw new Unsupported(CIRCLE);
+      if (state.progress !== "done") this.settle(state);
       return this.remember(sheet, row, column, state.value);
     }
     const stored = this.derived[sheet]?.get(key);
@@ -112,17 +114,19 @@ export class Cells implements CellSource {
 
   /** A range that is asked for a second time is kept: lookups in one table want it thousands of times. */
   matrix(whole: SheetArea): Matrix {
-    const area = this.readable(whole);
+    const area = this.readsWhole ? whole : this.readable(whole);
     const key = areaKey(area);
     const known = this.matrices.get(key);
     if (known) return known;
     const size = sizeOf(area);
     make(size);
+    const isCut = size < sizeOf(whole);
     const matrix = Array.from({ length: area.bottom - area.top + 1 }, (_, row) =>
       Array.from({ length: area.right - area.left + 1 }, (_, column) =>
         this.read(area.sheet, area.top + row, area.left + column),
       ),
     );
+    if (isCut) markCut(matrix);
     const keeps = this.matrices.has(key) && this.keptCells + size <= LIMITS.arrayCells;
     if (keeps) this.keptCells += size;
     this.matrices.set(key, keeps ? matrix : undefined);
@@ -131,7 +135,7 @@ export class Cells implements CellSource {
 
   /** Laid out only where there is one, for most ranges have none. */
   formats(whole: SheetArea): Formats | undefined {
-    const area = this.clip(whole);
+    const area = this.readsWhole ? whole : this.clip(whole);
     let formats: (string | undefined)[][] | undefined;
     const set = (row: number, column: number, format: string | undefined): void => {
       if (format === undefined || !contains(area, row, column)) return;
@@ -149,6 +153,11 @@ export class Cells implements CellSource {
       }
     }
     return formats;
+  }
+
+  placed(area: SheetArea): SheetArea {
+    if (!this.readsWhole && sizeOf(this.clip(area)) < sizeOf(area)) throw new CutShort();
+    return area;
   }
 
   clip(area: SheetArea): SheetArea {

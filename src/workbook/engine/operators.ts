@@ -1,6 +1,7 @@
 import type { Operator } from "../formula/nodes";
 import { LONGEST_TEXT, make, spend } from "./budget";
 import { toNumber, toText } from "./coercion";
+import { markCut, staysCut } from "./cut-short";
 import { CellError, fail, type Matrix, type Scalar } from "./values";
 
 /** Works out `left operator right`, cell by cell where either is an array. */
@@ -11,16 +12,18 @@ export function applyOperator(operator: Operator, left: Scalar | Matrix, right: 
 /** The same for any number of values: single rows and columns repeat, what has no partner is #N/A. */
 export function broadcast(values: (Scalar | Matrix)[], combine: (scalars: Scalar[]) => Scalar): Scalar | Matrix {
   if (!values.some(Array.isArray)) return combine(values as Scalar[]);
+  const isCut = staysCut(values, combine);
   const rows = Math.max(...values.map((value) => (Array.isArray(value) ? value.length : 1)));
   const columns = Math.max(...values.map((value) => (Array.isArray(value) ? value[0]!.length : 1)));
   make(rows, columns);
   spend(rows * columns * (values.length - 1));
-  return Array.from({ length: rows }, (_, row) =>
+  const matrix = Array.from({ length: rows }, (_, row) =>
     Array.from({ length: columns }, (_, column) => {
       const scalars = values.map((value) => at(value, row, column));
       return scalars.includes(undefined) ? fail("#N/A") : combine(scalars as Scalar[]);
     }),
   );
+  return isCut ? markCut(matrix) : matrix;
 }
 
 function at(value: Scalar | Matrix, row: number, column: number): Scalar | undefined {

@@ -24,11 +24,16 @@ export interface Known {
 /** Trees of formulas that were read lately, by their texts: an edit works out all formulas anew, and changes one. */
 const read = new Map<string, Node>();
 const MOST_READ = 20_000;
+const LONGEST_KEPT = 2_000;
+
+/** Parts of all formulas that are read, each text once: so many take some hundreds of megabytes. */
+const MOST_PARTS = 3_000_000;
 
 function readOnce(text: string): Node {
   const known = read.get(text);
   if (known) return known;
   const node = parseFormula(text);
+  if (text.length > LONGEST_KEPT) return node;
   if (read.size >= MOST_READ) read.clear();
   read.set(text, node);
   return node;
@@ -37,6 +42,7 @@ function readOnce(text: string): Node {
 /** Reads formulas; shared ones, which have one text for thousands of cells, once. */
 export class Preparation {
   private readonly prepared = new Map<string, Prepared>();
+  private parts = 0;
 
   constructor(private readonly known: Known) {}
 
@@ -51,6 +57,8 @@ export class Preparation {
   private look(text: string, sheet: number): Prepared {
     const found = { missing: new Set<string>(), custom: false, external: "" };
     try {
+      if (this.parts > MOST_PARTS)
+        throw new Unsupported(`comes after formulas of ${MOST_PARTS} parts; no more are read here`);
       const node = readOnce(text);
       this.search(node, sheet, found);
       if (found.external) throw new Unsupported(`refers to another workbook, ${found.external}`);
@@ -77,6 +85,7 @@ export class Preparation {
     };
     for (let next = open.pop(); next; next = open.pop()) {
       const { node } = next;
+      this.parts++;
       let { bound } = next;
       if (node.kind === "external") found.external = node.text;
       if (node.kind === "call") {

@@ -15,6 +15,11 @@ export interface CellSource {
   formats(area: SheetArea): Formats | undefined;
   /** The range with whole columns and rows cut to where cells are. */
   clip(area: SheetArea): SheetArea;
+  /**
+   * The range whose places are asked for.
+   * @throws CutShort where it reaches beyond the cells in use, and those are all that is read
+   */
+  placed(area: SheetArea): SheetArea;
   /** What the dynamic array formula in that cell fills. */
   spill(sheet: number, row: number, column: number): Reference | undefined;
   /** The formula in that cell. */

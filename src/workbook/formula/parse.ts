@@ -9,12 +9,16 @@ import { readTableReference } from "./tableReference";
  * @throws SyntaxError where it is none
  */
 export function parseFormula(text: string): Node {
+  if (text.length > LONGEST_FORMULA) throw new SyntaxError(`It is longer than ${LONGEST_FORMULA} characters`);
   const scanner = new Scanner(text.startsWith("=") ? text.slice(1) : text);
   const node = comparison(scanner);
   scanner.skipSpace();
   if (!scanner.atEnd) throw scanner.fault(`“${excerpt(scanner.text.slice(scanner.position))}” cannot be read`);
   return node;
 }
+
+/** The spreadsheet program takes 8,192 characters; a file's prefixes come on top of them. */
+export const LONGEST_FORMULA = 65_536;
 
 function comparison(scanner: Scanner): Node {
   return leftToRight(scanner, concatenation, () => scanner.take(PATTERN.comparison)?.[0]);

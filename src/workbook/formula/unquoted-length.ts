@@ -6,6 +6,7 @@
  * @example unquotedLength("DRAWER.TAPE(1' 11 7/16\")") // '"1 ft 11 7/16 in"'
  */
 export function unquotedLength(formula: string): string | undefined {
+  if (formula.length > LONGEST_TYPED) return undefined;
   for (let at = 0; at < formula.length; at++) {
     const quoted = match(QUOTED, formula, at);
     if (quoted !== undefined) {
@@ -18,6 +19,9 @@ export function unquotedLength(formula: string): string | undefined {
   }
   return undefined;
 }
+
+/** No longer formula can be typed. */
+const LONGEST_TYPED = 8_192;
 
 /** A text, or a sheet's name, that begins where one can begin: not the mark behind a number. */
 const QUOTED = /(?<![\d\s]\s*)"(?:[^"]|"")*"|(?<!\d)'(?:[^']|'')+'!/y;

@@ -45,7 +45,7 @@ function rowsEdits(sheet: SheetText, rows: { row: number; text: string }[]): Edi
     return [{ start: data.start, end: data.end, text }];
   }
   return rows.map(({ row, text }) => {
-    const next = firstAfter(sheet.rows, row);
+    const next = firstAfter(sheet.rows, (other) => other.row > row);
     const at = next?.start ?? sheet.rows.at(-1)?.end ?? data.inner;
     return { start: at, end: at, text };
   });
@@ -59,7 +59,7 @@ function rowEdits(sheet: SheetText, row: RowText, fresh: NewCell[]): Edit[] {
     return [{ start, end, text: `${opened}${textsOf(fresh)}</${nameIn(tag)}>` }];
   }
   const edits = fresh.map(({ column, text }): Edit => {
-    const next = cells.find((cell) => cell.column > column);
+    const next = firstAfter(cells, (cell) => cell.column > column);
     const at = next?.start ?? cells.at(-1)?.end ?? tagEnd;
     return { start: at, end: at, text };
   });
@@ -91,15 +91,16 @@ function dimensionEdit(sheet: SheetText, fresh: readonly NewCell[]): Edit[] {
   return [{ start, end, text: withAttributes(sheet.text.slice(start, end), { ref: areaName(area) }) }];
 }
 
-function firstAfter(rows: readonly RowText[], row: number): RowText | undefined {
+/** The first of things in order that comes after a place. */
+function firstAfter<T>(ordered: readonly T[], isAfter: (one: T) => boolean): T | undefined {
   let low = 0;
-  let high = rows.length;
+  let high = ordered.length;
   while (low < high) {
     const middle = (low + high) >> 1;
-    if (rows[middle]!.row > row) high = middle;
+    if (isAfter(ordered[middle]!)) high = middle;
     else low = middle + 1;
   }
-  return rows[low];
+  return ordered[low];
 }
 
 const textsOf = (cells: readonly NewCell[]): string => cells.map(({ text }) => text).join("");

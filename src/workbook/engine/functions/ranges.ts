@@ -89,7 +89,7 @@ function withoutLeadingZeros(text: string): string {
 function positions(evaluator: Evaluator, args: Node[], scope: Scope, of: "row" | "column"): Value {
   const value = args[0] ? evaluator.evaluate(args[0], scope) : Reference.single(scope.sheet, here(scope));
   if (!(value instanceof Reference)) return value instanceof CellError ? value : fail("#VALUE!");
-  const area = evaluator.cells.clip(value.areas[0]!);
+  const area = evaluator.cells.placed(value.areas[0]!);
   const [first, last] = of === "row" ? [area.top, area.bottom] : [area.left, area.right];
   if (!scope.arrays || first === last) return first + 1;
   make(last - first + 1);
