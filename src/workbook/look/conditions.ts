@@ -60,6 +60,16 @@ export function readConditions(
   return found.sort((a, b) => a.priority - b.priority);
 }
 
+/** What a grid asks of every cell that it shows; a person's sheet has some dozens of rules. */
+const MOST = { rules: 1_000, areas: 10_000 };
+
+/** The rules that count most, as many as can be asked of every cell. */
+export function mostImportant(conditions: readonly Condition[]): Condition[] {
+  let areas = 0;
+  const end = conditions.findIndex((condition, i) => i >= MOST.rules || (areas += condition.areas.length) > MOST.areas);
+  return conditions.slice(0, end < 0 ? undefined : end);
+}
+
 interface Rule {
   attributes: Record<string, string>;
   formulas: string[];

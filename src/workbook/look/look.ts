@@ -1,6 +1,6 @@
 import type { OpenWorkbook } from "../xlsx/openWorkbook";
 import { readXml } from "../xlsx/xml";
-import { readConditions, type Condition } from "./conditions";
+import { mostImportant, readConditions, type Condition } from "./conditions";
 import { readSheetLook, type SheetLook } from "./sheetLook";
 import { readCellStyles, type CellStyle } from "./cellStyles";
 import { readThemeColors } from "./themeColors";
@@ -11,6 +11,8 @@ export interface Look {
   sheets: (SheetLook | undefined)[];
   /** Each sheet's rules, the one that counts most first. */
   conditions: Condition[][];
+  /** What is not shown of all that, in one line for a person each. */
+  unshown: string[];
   /** The sheets that the file hides, by number. */
   hidden: ReadonlySet<number>;
   /** Days are counted from 1904. */
@@ -27,9 +29,19 @@ export function readLook({ source, workbook, sheets }: OpenWorkbook): Look {
   const styles = textOf("styles");
   const colors = theme ? readThemeColors(theme.text, theme.part) : [];
   const read = styles ? readCellStyles(styles.text, styles.part, colors) : { styles: [], changes: [] };
+  const conditions = sheets.map((sheet) => (sheet ? readConditions(sheet.text, sheet.part, read.changes, colors) : []));
+  const shown = conditions.map(mostImportant);
   return {
     styles: read.styles,
-    conditions: sheets.map((sheet) => (sheet ? readConditions(sheet.text, sheet.part, read.changes, colors) : [])),
+    conditions: shown,
+    unshown: shown.flatMap(({ length }, i) => {
+      const all = conditions[i]!.length;
+      const { name } = workbook.sheets[i]!;
+      if (length === all) return [];
+      return [
+        `The sheet ${name} has ${all} rules about looks; the first ${length} are shown, the others stay in the file.`,
+      ];
+    }),
     sheets: sheets.map((sheet) => sheet && readSheetLook(sheet.text, sheet.part)),
     hidden: hiddenSheets(source.text(workbook.part), workbook.part),
     date1904: workbook.date1904,

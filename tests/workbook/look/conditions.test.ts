@@ -5,6 +5,7 @@ import { parseCell } from "../../../src/workbook/address";
 import { EditedWorkbook } from "../../../src/workbook/edit/index";
 import { conditionalLook, readLook, type StyleChange } from "../../../src/workbook/look/index";
 import { openWorkbook } from "../../../src/workbook/xlsx/openWorkbook";
+import { oneSheet } from "../support/handmade";
 
 type Rules = ExcelJS.ConditionalFormattingOptions[];
 
@@ -172,4 +173,21 @@ test("a file that is edited and saved keeps its rules as they were", async () =>
   expect(saved).not.toEqual(given);
   expect(rules(saved)).toBe(rules(given));
   expect(unzipSync(saved)["xl/styles.xml"]).toEqual(unzipSync(given)["xl/styles.xml"]);
+});
+
+test("of rules beyond all measure those that count most are read, and it is said that there are more", () => {
+  const many = (count: number, areas: string) =>
+    Array.from(
+      { length: count },
+      (_, i) =>
+        `<conditionalFormatting sqref="${areas}"><cfRule type="colorScale" priority="${count - i}"><colorScale/></cfRule></conditionalFormatting>`,
+    ).join("");
+  const look = (rules: string) => readLook(openWorkbook(oneSheet("", { after: rules })));
+  const { conditions, unshown } = look(many(20_000, "A1"));
+  expect(conditions[0]!.map(({ priority }) => priority)).toEqual(Array.from({ length: 1_000 }, (_, i) => i + 1));
+  expect(unshown).toEqual([
+    "The sheet Bench has 20000 rules about looks; the first 1000 are shown, the others stay in the file.",
+  ]);
+  expect(look(many(3, "A1 ".repeat(4_000))).conditions[0]).toHaveLength(2);
+  expect(look(many(3, "A1"))).toMatchObject({ unshown: [], conditions: [{ length: 3 }] });
 });
