@@ -1,5 +1,5 @@
-import { equal, parseLength, writeNumber } from "../core/length";
-import { sawCuts, type SawPiece } from "../core/sheets";
+import { equal, writeNumber } from "../core/length";
+import { safeSizes, sawCuts, type SawPiece } from "../core/sheets";
 import { cellFunction, laidOut, SHEET_ARGUMENTS } from "./calls";
 import { lengthResult, table, type CellResult } from "./cells";
 import { cutCaution } from "./words";
@@ -50,10 +50,7 @@ export function CUTS(
 
 const call = cellFunction(SHEET_ARGUMENTS, (values) => {
   const { groups, unit } = laidOut(values);
-  const safe = {
-    guided: parseLength(unit === "in" ? "6" : "150", unit),
-    wide: parseLength(unit === "in" ? "2" : "50", unit),
-  };
+  const safe = safeSizes(unit);
   let before = 0;
   const rows = groups.flatMap(({ parts, stock, solution }): CellResult[][] => {
     const first = before;

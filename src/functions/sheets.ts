@@ -1,4 +1,4 @@
-import { toDouble, writeNumber, type Unit as LengthUnit } from "../core/length";
+import { multiply, toDouble, writeNumber, type Unit as LengthUnit } from "../core/length";
 import { solidQuantity, type SolidStock } from "../core/money";
 import { stockUses, type SolidGroup } from "../core/sheets";
 import { cellFunction, laidOut, SHEET_ARGUMENTS, type LaidOutGroup } from "./calls";
@@ -106,7 +106,7 @@ function solidRow({ parts, stock }: SolidGroup<SolidStock>, unit: LengthUnit): C
     "",
     parts.reduce((sum, part) => sum + part.quantity, 0),
     "",
-    stock.price ? toDouble(quantity.mul(stock.price)) : "",
+    stock.price ? toDouble(multiply(quantity, stock.price)) : "",
     "",
   ];
 }

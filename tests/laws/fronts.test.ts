@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { frontHeights, frontSize, graduated, type DrawerAsked } from "../../src/core/drawer";
 import {
   add,
+  divide,
   equal,
   isZero,
   less,
@@ -50,7 +51,7 @@ describe("laws of fronts", () => {
     fc.assert(
       fc.property(face, drawers, (f, asked) => {
         const heights = frontHeights(f, asked, { gap: ZERO, first: ZERO, last: ZERO }, ZERO);
-        const per = asked.flatMap((d, i) => ("parts" in d ? [heights[i]!.div(d.parts)] : []));
+        const per = asked.flatMap((d, i) => ("parts" in d ? [divide(heights[i]!, d.parts)] : []));
         return per.every((each) => equal(each, per[0]!));
       }),
     );

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { toDouble } from "../../src/core/length";
+import { add, equal, toDouble } from "../../src/core/length";
 import { placements, solve, type Effort, type Part, type Placement, type Problem } from "../../src/core/sheets";
 import { exactly, kerf, partOf, plain, problem, sheet } from "./sheet-problems";
 
@@ -128,8 +128,8 @@ function isRow(pieces: readonly Placement[], k: number, along: "fromLeft" | "fro
   return pieces.every((piece, i) => {
     const last = pieces[i - 1];
     if (!last) return true;
-    const next = last[along].add(last[size]).add(exactly(k));
-    return piece.sheet === last.sheet && piece[side].equals(last[side]) && piece[along].equals(next);
+    const next = add(add(last[along], last[size]), exactly(k));
+    return piece.sheet === last.sheet && equal(piece[side], last[side]) && equal(piece[along], next);
   });
 }
 

@@ -1,4 +1,16 @@
-import { add, compare, isZero, multiply, ratio, roundDown, share, subtract, ZERO, type Rational } from "../length";
+import {
+  add,
+  compare,
+  isNegative,
+  isZero,
+  multiply,
+  ratio,
+  roundDown,
+  share,
+  subtract,
+  ZERO,
+  type Rational,
+} from "../length";
 
 /** Writes a length for a sum: the number, without its unit. */
 export type Write = (length: Rational) => string;
@@ -78,7 +90,7 @@ const counts = (t: Term, i: number): boolean => i === 0 || (t.count !== 0 && !is
 
 function written({ name, value, count, minus: isMinus, sum: own }: Term, first: boolean, write: Write): string {
   if (own) return `${isMinus ? "− " : first ? "" : "+ "}${own.how(write)}`;
-  const negative = value.s < 0n && value.n !== 0n;
+  const negative = isNegative(value);
   const sign = isMinus ? "−" : "+";
   const size = `${count === 1 ? "" : `${count} × `}${name} ${negative && !first ? `(${write(value)})` : write(value)}`;
   return first ? (isMinus ? `− ${size}` : size) : `${sign} ${size}`;

@@ -1,4 +1,4 @@
-import { Fault, less, subtract, type Rational } from "../length";
+import { Fault, isZero, less, subtract, type Rational } from "../length";
 import { Size } from "./size";
 
 /**
@@ -18,7 +18,7 @@ export function slideLength(
     throw new Fault("slide.noneFits", { insideDepth, room, shortest });
   }
   return new Size(longest, (write) => {
-    const setback = frontSetback.n === 0n ? "" : ` − front setback ${write(frontSetback)}`;
+    const setback = isZero(frontSetback) ? "" : ` − front setback ${write(frontSetback)}`;
     const sum = `opening depth ${write(insideDepth)} − rear clearance ${write(rearClearance)}${setback}`;
     return `longest slide on sale within ${sum} = ${write(room)}`;
   });

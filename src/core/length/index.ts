@@ -3,6 +3,7 @@ export * from "./fault";
 export * from "./parse";
 export * from "./rational";
 export * from "./root";
+export { roundFigure } from "./round-figure";
 export * from "./spelling";
 export * from "./tape";
 export * from "./unit";

@@ -1,5 +1,5 @@
 import { bought, hardwareOf, type Item, type PlannedOpening } from "../drawer";
-import { total, type Unit } from "../length";
+import { isZero, total, type Unit } from "../length";
 import { charged, type Line, type What } from "./line";
 import { needed, type PriceName, type Rates } from "./rates";
 
@@ -25,7 +25,7 @@ export function hardwareLines(plan: readonly PlannedOpening[], rates: Rates, uni
   const screws = total(items.filter(({ name }) => isScrew(name)).map(({ quantity }) => quantity));
   const what: What = { kind: "hardware", name: "screw" };
   const line = (): Line => charged("Hardware", what, screws, "each", needed(rates, "screw price"), decimals);
-  return screws.n === 0n ? lines : [...lines.filter(isPriced), line(), ...lines.filter((each) => !isPriced(each))];
+  return isZero(screws) ? lines : [...lines.filter(isPriced), line(), ...lines.filter((each) => !isPriced(each))];
 }
 
 const isPriced = ({ rate }: Line): boolean => rate !== undefined;

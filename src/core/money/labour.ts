@@ -1,5 +1,5 @@
 import type { PlannedOpening } from "../drawer";
-import { Fault, ratio, times, type Rational } from "../length";
+import { Fault, isZero, share, times, type Rational } from "../length";
 import { charged, words, type Line } from "./line";
 import { needed, type Rates } from "./rates";
 
@@ -18,7 +18,7 @@ export function labourLines(drawers: number, rates: Rates): Line[] {
     const minutes = rates[name];
     return minutes ? [labour(hours(drawers, minutes), which, rates)] : [];
   });
-  if (lines.length === 0 && rates["labour rate"] && rates["labour rate"].n !== 0n)
+  if (lines.length === 0 && rates["labour rate"] && !isZero(rates["labour rate"]))
     throw new Fault("rates.minutesMissing");
   return lines;
 }
@@ -26,7 +26,7 @@ export function labourLines(drawers: number, rates: Rates): Line[] {
 const labour = (quantity: Rational, which: (typeof WORK)[number][1], rates: Rates): Line =>
   charged("Labour", words(which), quantity, "hour", needed(rates, "labour rate"), rates["currency decimals"]);
 
-const hours = (drawers: number, minutes: Rational): Rational => times(drawers, minutes).mul(ratio(1, 60));
+const hours = (drawers: number, minutes: Rational): Rational => share(times(drawers, minutes), 60);
 
 /** All drawers of a plan, in all copies. */
 export const drawerCount = (plan: readonly PlannedOpening[]): number =>

@@ -1,4 +1,4 @@
-import { multiply, type Rational } from "../length";
+import { multiply, share, type Rational } from "../length";
 import type { ItemName } from "../drawer";
 import { rounded } from "./currency";
 
@@ -69,7 +69,7 @@ export function charged(
     quantity,
     unit,
     rate,
-    amount: rounded(unit === "percent" ? exact.div(100n) : exact, decimals),
+    amount: rounded(unit === "percent" ? share(exact, 100) : exact, decimals),
   };
 }
 

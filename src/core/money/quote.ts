@@ -1,5 +1,18 @@
 import type { Part, PlannedOpening } from "../drawer";
-import { divide, Fault, isNegative, ratio, subtract, toDouble, total, ZERO, type Rational, type Unit } from "../length";
+import {
+  add,
+  divide,
+  Fault,
+  isNegative,
+  ratio,
+  share,
+  subtract,
+  toDouble,
+  total,
+  ZERO,
+  type Rational,
+  type Unit,
+} from "../length";
 import { finishLines } from "./finish";
 import { hardwareLines } from "./hardware";
 import { drawerCount, labourLines } from "./labour";
@@ -59,7 +72,7 @@ export function quoteOf({ unit, plan, parts, stock }: CostedJob, rates: Rates): 
   const labour = labourLines(drawers, rates);
   const atCost = sumOf(materials.flat());
   const cost = [...materials, labour].flatMap(withSubtotal);
-  const gains = gainLines(atCost.add(sumOf(labour)), rates);
+  const gains = gainLines(add(atCost, sumOf(labour)), rates);
   const extras = rates.extras.map(({ label, amount }) =>
     charged("Extras", { kind: "extra", label }, ratio(1), undefined, amount, decimals),
   );
@@ -68,7 +81,7 @@ export function quoteOf({ unit, plan, parts, stock }: CostedJob, rates: Rates): 
   const tax = taxLines(price, atCost, rates);
   return done(
     [...cost, ...gains, ...withSubtotal(extras), { section: "Price", what: words("beforeTax"), amount: price }, ...tax],
-    price.add(sumOf(tax)),
+    add(price, sumOf(tax)),
   );
 }
 
@@ -91,11 +104,11 @@ function gainLines(cost: Rational, { overhead, markup, margin, "currency decimal
   const percent = (section: Section, what: Line["what"], rate: Rational, base: Rational): Line =>
     charged(section, what, rate, "percent", base, decimals);
   const over = overhead ? [percent("Overhead", words("onMaterialsAndLabour"), overhead, cost)] : [];
-  const base = cost.add(sumOf(over));
+  const base = add(cost, sumOf(over));
   if (markup) return [...over, percent("Markup", words("onCost"), markup, base)];
   if (!margin) return over;
   // The accounting identity: price = cost / (1 − margin).
-  const price = rounded(divide(base, ratio(1).sub(margin.div(100n))), decimals);
+  const price = rounded(divide(base, subtract(ratio(1), share(margin, 100))), decimals);
   const line = percent("Margin", words("ofPrice"), margin, price);
   return [...over, { ...line, amount: subtract(price, base) }];
 }

@@ -1,4 +1,17 @@
-import { divide, Fault, isZero, multiply, ratio, times, total, unitsIn, type Rational, type Unit } from "../length";
+import {
+  add,
+  divide,
+  Fault,
+  isZero,
+  multiply,
+  ratio,
+  share,
+  times,
+  total,
+  unitsIn,
+  type Rational,
+  type Unit,
+} from "../length";
 import type { OfMaterial, SheetStock } from "../sheets";
 
 /** What solid wood is sold by. */
@@ -42,7 +55,7 @@ export function solidQuantity(
       return times(part.quantity, multiply(part.length, multiply(part.width, thickness)));
     }),
   );
-  const gross = isZero(stock.waste) ? net : multiply(net, ratio(100).add(stock.waste).div(100n));
+  const gross = isZero(stock.waste) ? net : multiply(net, share(add(ratio(100), stock.waste), 100));
   return divide(gross, volumeOf(stock.soldBy, unit));
 }
 

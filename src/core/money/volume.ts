@@ -3,7 +3,7 @@ import { divide, multiply, times, total, unitsIn, type Rational, type Unit } fro
 
 /** What all drawers hold inside, in all copies: cubic feet, or litres in a metric job. */
 export function insideVolume(plan: readonly PlannedOpening[], unit: Unit): Rational {
-  const side = unit === "in" ? unitsIn("ft", unit) : unitsIn("cm", unit).mul(10n);
+  const side = unit === "in" ? unitsIn("ft", unit) : times(10, unitsIn("cm", unit));
   return divide(
     total(
       plan.flatMap(({ opening, drawers }) =>

@@ -1,5 +1,6 @@
-import type { Rational } from "../length";
+import { less, type Rational } from "../length";
 import { lengthOf, type Rectangle } from "./exact";
+import type { SafeSizes } from "./safe-sizes";
 import { isOffcut, type Piece, type Solution } from "./solution";
 
 /** One pass through the saw. Lengths in the problem's unit. */
@@ -27,14 +28,6 @@ export interface SawPiece {
   part?: number;
   length: Rational;
   width: Rational;
-}
-
-/** A piece in hand that is less than this cannot be guided safely. */
-export interface SafeSizes {
-  /** Along the fence. */
-  guided: Rational;
-  /** Across it. */
-  wide: Rational;
 }
 
 /**
@@ -146,8 +139,8 @@ class Sheet {
       gives,
     };
     const [guided, wide] = kind === "rip" ? [before.length, before.width] : [before.width, before.length];
-    if (lengthOf(guided, exact).compare(this.safe.guided) < 0) cut.caution = "short";
-    else if (lengthOf(wide, exact).compare(this.safe.wide) < 0) cut.caution = "narrow";
+    if (less(lengthOf(guided, exact), this.safe.guided)) cut.caution = "short";
+    else if (less(lengthOf(wide, exact), this.safe.wide)) cut.caution = "narrow";
     return cut;
   }
 

@@ -1,4 +1,4 @@
-import { Fault, isNegative, isPositive, ratio, terms, type Rational } from "../length";
+import { commonDenominator, Fault, isNegative, isPositive, ratio, terms, type Rational } from "../length";
 import { commonDivisor, type Problem } from "./problem";
 
 /** A problem's lengths and costs as whole numbers of one small unit each. */
@@ -95,9 +95,6 @@ function priceOf({ name, price, available }: Problem["stock"][number]): Rational
   if (available === undefined) throw new Fault("sheets.priceMissing", { stock: name });
   return ratio(0);
 }
-
-const commonDenominator = (values: readonly Rational[]): bigint =>
-  terms(values.reduce((common, value) => common.lcm(terms(value).denominator), ratio(1))).numerator;
 
 function small(value: Rational, scale: bigint, most: number): number {
   const { numerator, denominator } = terms(value);

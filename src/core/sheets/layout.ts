@@ -1,4 +1,4 @@
-import { add, multiply, ratio, ZERO, type Rational } from "../length";
+import { add, divide, multiply, ratio, ZERO, type Rational } from "../length";
 import { lengthOf } from "./exact";
 import { isOffcut, piecesOf, type Piece, type Solution } from "./solution";
 
@@ -65,7 +65,7 @@ export function stockUses(solution: Solution): StockUse[] {
       stock,
       sheets: used.length,
       parts: parts.length,
-      yield: area.div(multiply(count, multiply(length, width))),
+      yield: divide(area, multiply(count, multiply(length, width))),
       cost: price ? multiply(count, price) : ZERO,
     };
     if (largest) {

@@ -1,5 +1,5 @@
 import type { Verdict } from "../../core/drawer";
-import { isNegative, isZero, parseLength, roundUp, type Rational, type Unit } from "../../core/length";
+import { abs, isNegative, isZero, parseLength, roundUp, type Rational, type Unit } from "../../core/length";
 import { len } from "./wording";
 
 /** A verdict in words: whether boxes fit their slides, by how much they may not, and what to measure or change. */
@@ -27,7 +27,7 @@ export function missWords({ short, over }: Verdict, unit: Unit): string {
 export function changeWords({ narrower, spread, kind }: Verdict, unit: Unit): string {
   const measure = "easure closer: opening and stock vary more than the slide allows.";
   if (isZero(narrower)) return `M${measure}`;
-  const change = `Make the boxes ${len(narrower.abs(), unit)} ${isNegative(narrower) ? "wider" : "narrower"}`;
+  const change = `Make the boxes ${len(abs(narrower), unit)} ${isNegative(narrower) ? "wider" : "narrower"}`;
   return `${change}${kind === "binds" ? "" : ", or shim the slides"}${spread ? `, and m${measure}` : "."}`;
 }
 

@@ -1,11 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { ratio } from "../../../src/core/length";
+import { ratio, subtract, writeNumber, type Rational } from "../../../src/core/length";
 import { sawCuts, type Part, type SawCut, type SawPiece } from "../../../src/core/sheets";
 import { inches, piece, single, workedAnswer } from "./worked";
 
 const SAFE = { guided: ratio(6), wide: ratio(2) };
 
-const text = (value: { toFraction(mixed: boolean): string }): string => value.toFraction(true);
+const text = (value: Rational): string => writeNumber(value, "in");
 const said = ({ is, part, piece: number, length, width }: SawPiece): string =>
   `${is}${part !== undefined ? ` ${part}` : ""}${number !== undefined ? ` ${String.fromCharCode(63 + number)}` : ""} ${text(length)} × ${text(width)}`;
 /** One line a cut; pieces are lettered in the order in which they first come off. */
@@ -88,8 +88,8 @@ describe("sawCuts(solution, safe)", () => {
     const root = piece(0, 0, length, width, kind, [
       { ...piece(0, 0, rip ? length : 1, rip ? 1 : width), part: { index: 0, turned: false } },
       rip
-        ? piece(0, "1 1/8", length, text(inches(width).sub(inches("1 1/8"))))
-        : piece("1 1/8", 0, text(inches(length).sub(inches("1 1/8"))), width),
+        ? piece(0, "1 1/8", length, text(subtract(inches(width), inches("1 1/8"))))
+        : piece("1 1/8", 0, text(subtract(inches(length), inches("1 1/8"))), width),
     ]);
     const answer = single(wanted(rip ? length : 1, rip ? 1 : width), root, {
       stock: [{ name: "small", length: inches(length), width: inches(width) }],

@@ -1,11 +1,11 @@
-import { parseLength, ratio, type Rational } from "../../../src/core/length";
+import { parseLength, ratio, times, toDouble, type Rational } from "../../../src/core/length";
 import type { Part, Piece, Problem, Solution } from "../../../src/core/sheets";
 import { exact } from "../../../src/core/sheets/exact";
 
 export const inches = (text: string | number): Rational => parseLength(`${text}`, "in");
 
 /** In eighths of an inch, as the answer below counts. */
-export const eighths = (text: string | number): number => inches(text).mul(8).valueOf();
+export const eighths = (text: string | number): number => toDouble(times(8, inches(text)));
 
 const part = (
   name: string,

@@ -1,9 +1,20 @@
-import { add, equal, isNegative, less, multiply, ratio, subtract, type Rational } from "../../length";
+import {
+  add,
+  equal,
+  isNegative,
+  less,
+  multiply,
+  negate,
+  ratio,
+  roundFigure,
+  subtract,
+  type Rational,
+} from "../../length";
 import { DESIGN_RATE, evenLoad } from "../../wood";
 import { blockingOf } from "../hardware/slides";
 import { setbackOf } from "../plan/box-plan";
 import type { Drawer, PlannedOpening } from "../plan/plan";
-import { half, isMoreThan, limit, look, stop, type Found } from "./finding";
+import { half, isMoreThan, look, stop, type Found } from "./finding";
 
 /** What is doubtful about one box. Limits are common practice. */
 export function checkBox(drawer: Drawer): Found[] {
@@ -20,14 +31,15 @@ export function checkBox(drawer: Drawer): Found[] {
     const reach = half(s["slide height"]);
     if (less(up, reach) || isMoreThan(add(up, reach), boxHeight.value)) found.push(look("slide.pastBox", { up }));
   }
-  if (less(insideHeight.value, limit("2", "50", unit))) found.push(look("box.shallow", { inside: insideHeight.value }));
+  if (less(insideHeight.value, roundFigure("2", "50", unit)))
+    found.push(look("box.shallow", { inside: insideHeight.value }));
   const top = add(boxBottom.value, boxHeight.value);
   if (isMoreThan(top, front.top)) found.push(look("box.aboveFront", { by: subtract(top, front.top) }));
   if (less(boxBottom.value, front.bottom.value)) {
     found.push(look("box.belowFront", { by: subtract(front.bottom.value, boxBottom.value) }));
   }
   const above = subtract(drawer.zone.top.value, top);
-  const tight = limit("1/16", "1.5", unit);
+  const tight = roundFigure("1/16", "1.5", unit);
   if (less(s["space below"], tight) || less(above, tight))
     found.push(look("box.rubs", { below: s["space below"], above }));
   else if (opening.boxHeights && less(above, s["space above"]))
@@ -46,11 +58,12 @@ export function checkStock({ opening, drawers }: PlannedOpening): Found[] {
   const found: Found[] = [];
   if (s["bottom fit"] === "applied") {
     if (s.slide === "undermount") found.push(stop("bottom.noRecess"));
-    if (less(s["space below"], limit("1/4", "6", unit))) found.push(look("bottom.rubs", { below: s["space below"] }));
+    if (less(s["space below"], roundFigure("1/4", "6", unit)))
+      found.push(look("bottom.rubs", { below: s["space below"] }));
   } else {
     const offset = s["groove offset"];
-    if (less(offset, limit("1/4", "6", unit))) found.push(look("groove.nearEdge", { offset }));
-    if (s.slide === "undermount" && less(offset, limit("1/2", "12.7", unit)))
+    if (less(offset, roundFigure("1/4", "6", unit))) found.push(look("groove.nearEdge", { offset }));
+    if (s.slide === "undermount" && less(offset, roundFigure("1/2", "12.7", unit)))
       found.push(look("groove.undermount", { offset }));
     const parts = equal(stock.side, stock.end)
       ? ([["side and end", stock.side]] as const)
@@ -65,7 +78,10 @@ export function checkStock({ opening, drawers }: PlannedOpening): Found[] {
   }
   found.push(...checkJoint(s["corner joint"], s["joint depth"], stock.side, stock.end));
   const { "bottom thickness": bottom } = s;
-  if (less(bottom, limit("3/8", "9", unit)) && isMoreThan(stock.insideWidth.value, limit("24", "600", unit))) {
+  if (
+    less(bottom, roundFigure("3/8", "9", unit)) &&
+    isMoreThan(stock.insideWidth.value, roundFigure("24", "600", unit))
+  ) {
     found.push(look("bottom.sags", { bottom, width: stock.insideWidth.value }));
   }
   found.push(...checkDepth(opening.least.depth, stock.depth.value, setbackOf(s), s["rear clearance"]));
@@ -75,7 +91,7 @@ export function checkStock({ opening, drawers }: PlannedOpening): Found[] {
   const blocking = blockingOf(drawers[0]!);
   // A center-mount slide hangs on the frame's rail.
   if (!blocking && s.slide !== "center-mount") found.push(look("blocking.unknown"));
-  if (blocking && isNegative(blocking)) found.push(look("blocking.narrow", { by: blocking.neg() }));
+  if (blocking && isNegative(blocking)) found.push(look("blocking.narrow", { by: negate(blocking) }));
   return found;
 }
 

@@ -1,4 +1,4 @@
-import { compare, divide, parseLength, ratio, type Rational, type Unit } from "../../length";
+import { compare, divide, ratio, type Rational } from "../../length";
 
 /** What a careful person would raise: `stop` before anything is cut, `look` before it is too late. */
 export type Level = "stop" | "look";
@@ -16,12 +16,6 @@ export type Found = Omit<Finding, "where">;
 
 export const stop = (code: string, data: Finding["data"] = {}): Found => ({ level: "stop", code, data });
 export const look = (code: string, data: Finding["data"] = {}): Found => ({ level: "look", code, data });
-
-/** A limit that is a round figure in either unit. */
-export const limit = (inches: string, mm: string, unit: Unit): Rational =>
-  (LIMITS[`${inches}|${mm}|${unit}`] ??= parseLength(unit === "in" ? inches : mm, unit));
-
-const LIMITS: Record<string, Rational> = {};
 
 export const isMoreThan = (a: Rational, b: Rational): boolean => compare(a, b) > 0;
 export const half = (length: Rational): Rational => divide(length, ratio(2));

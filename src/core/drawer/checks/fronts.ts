@@ -1,9 +1,9 @@
-import { equal, isNegative, isPositive, less, subtract, times } from "../../length";
+import { equal, isNegative, isPositive, less, negate, roundFigure, subtract, times } from "../../length";
 import { stripOf } from "../plan/parts";
 import type { PlannedOpening } from "../plan/plan";
 import { pullsOf } from "../plan/pulls";
 import type { Standards } from "../standards";
-import { isMoreThan, limit, look, stop, type Found } from "./finding";
+import { isMoreThan, look, stop, type Found } from "./finding";
 import { isSolidWood } from "./stock";
 
 /** What is doubtful about the fronts of an opening. */
@@ -18,10 +18,10 @@ export function checkFronts(planned: PlannedOpening, ends: { left: boolean; righ
   }
   const isInset = s["front style"] === "inset";
   const hasNeighbour = drawers.length > 1 || (!isInset && !(ends.left && ends.right));
-  if (hasNeighbour && less(s["front gap"], limit("1/16", "1.5", unit))) {
+  if (hasNeighbour && less(s["front gap"], roundFigure("1/16", "1.5", unit))) {
     found.push(look("gap.tight", { gap: s["front gap"] }));
   }
-  if (isInset && less(s["inset gap"], limit("1/16", "1.5", unit))) {
+  if (isInset && less(s["inset gap"], roundFigure("1/16", "1.5", unit))) {
     found.push(look("gap.tightInset", { gap: s["inset gap"] }));
   }
   const width = drawers[0]!.front.width.value;
@@ -29,7 +29,7 @@ export function checkFronts(planned: PlannedOpening, ends: { left: boolean; righ
   if (
     isSolidWood(s["front material"]) &&
     s["front grain"] === "vertical" &&
-    isMoreThan(width, limit("12", "300", unit))
+    isMoreThan(width, roundFigure("12", "300", unit))
   ) {
     found.push(look("front.solidUpright", { width, material: s["front material"] }));
   }
@@ -79,6 +79,6 @@ function checkReveals(s: Standards, ends: { left: boolean; right: boolean }): Fo
     const thickness = s["cabinet thickness"];
     // One that leaves the opening itself uncovered is found by its share.
     if (equal(reveal, thickness)) return [look("reveal.edge", { side, thickness })];
-    return isNegative(reveal) ? [look("reveal.past", { side, by: reveal.neg() })] : [];
+    return isNegative(reveal) ? [look("reveal.past", { side, by: negate(reveal) })] : [];
   });
 }

@@ -1,17 +1,8 @@
-import { add, less, ratio, times, total, ZERO, type Rational, type Unit } from "../../length";
+import { add, less, ratio, roundFigure, times, total, ZERO, type Rational, type Unit } from "../../length";
 import type { Drawer } from "../plan/plan";
 import type { Standards } from "../standards";
 import type { Item } from "./item";
-import {
-  everyFew,
-  lengthOrRule,
-  longestScrew,
-  pocketScrew,
-  round,
-  scaled,
-  screwThrough,
-  shortestScrew,
-} from "./screws";
+import { everyFew, lengthOrRule, longestScrew, pocketScrew, scaled, screwThrough, shortestScrew } from "./screws";
 
 /**
  * What holds the corners besides glue: pocket screws in butt joints, nails in rabbets and dadoes, nothing in joints
@@ -24,7 +15,7 @@ export function cornerItems({ opening, stock, sideHeight, backHeight }: Drawer):
   const fastening = fasteningOf(s);
   if (fastening === "none") return [];
   const each = (height: Rational): number =>
-    s["corner screws"] === "auto" ? everyFew(height, round("4", "100", unit), 2) : s["corner screws"];
+    s["corner screws"] === "auto" ? everyFew(height, roundFigure("4", "100", unit), 2) : s["corner screws"];
   const quantity = ratio(2 * each(sideHeight.value) + 2 * each(backHeight.value));
   const asked = s["corner screw length"];
   if (fastening === "pocket screws") {
@@ -85,7 +76,7 @@ export function bottomItems({ opening, stock, sideHeight, backHeight }: Drawer):
     return [{ name: "bottom nail", ...common, quantity, purpose: "bottom" }];
   }
   if (s["bottom fit"] === "grooved") return [];
-  const rule = (): number => everyFew(stock.insideWidth.value, round("8", "200", unit), 2);
+  const rule = (): number => everyFew(stock.insideWidth.value, roundFigure("8", "200", unit), 2);
   const quantity = ratio(s["bottom screws"] === "auto" ? rule() : s["bottom screws"]);
   return [{ name: "bottom screw", ...common, quantity, purpose: "back" }];
 }

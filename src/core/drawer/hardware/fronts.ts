@@ -1,9 +1,9 @@
-import { add, isPositive, ratio, subtract, times, total, ZERO, type Rational } from "../../length";
+import { add, isPositive, ratio, roundFigure, subtract, times, total, ZERO, type Rational } from "../../length";
 import { frontScrewsOf } from "../plan/mounting";
 import type { Drawer } from "../plan/plan";
 import { pullsOf } from "../plan/pulls";
 import type { Item } from "./item";
-import { lengthOrRule, longestScrew, round, screwThrough, shortestScrew, skin } from "./screws";
+import { lengthOrRule, longestScrew, screwThrough, shortestScrew, skin } from "./screws";
 
 /** Screws from inside the box into its front. @source common practice: they stay 1/8 in (3 mm) inside the front */
 export function frontItems({ opening, stock, ...drawer }: Drawer): Item[] {
@@ -56,7 +56,7 @@ export function pullItems(drawer: Drawer): Item[] {
   const screw = { name: "pull screw", quantity: ratio(pulls * holes), unit: "each" } as const;
   const asked = s["pull screw length"];
   if (s["pull kind"] === "bought") {
-    const least = add(through, round("1/4", "6", unit));
+    const least = add(through, roundFigure("1/4", "6", unit));
     return [
       { name: "pull", ...common, ...(holes === 2 && { size: spacing }) },
       { ...screw, size: lengthOrRule(asked, () => shortestScrew(s, least)), purpose: "pull" },

@@ -1,16 +1,4 @@
-import {
-  add,
-  compare,
-  divide,
-  isPositive,
-  less,
-  multiply,
-  negate,
-  parseLength,
-  ratio,
-  subtract,
-  wholePart,
-} from "../../length";
+import { add, compare, divide, isPositive, less, multiply, negate, ratio, subtract, wholePart } from "../../length";
 import type { Rational, Unit } from "../../length";
 import type { Standards } from "../standards";
 
@@ -64,12 +52,6 @@ export function pocketScrew(stock: Rational, unit: Unit): Rational | undefined {
 /** So many that none is further from the next than `spacing`, but at least `least`. */
 export const everyFew = (length: Rational, spacing: Rational, least: number): number =>
   isPositive(length) ? Math.max(least, Number(-wholePart(negate(divide(length, spacing))))) : least;
-
-/** A length that is a round figure in either unit. */
-export const round = (inches: string, mm: string, unit: Unit): Rational =>
-  (ROUND[`${inches}|${mm}|${unit}`] ??= parseLength(unit === "in" ? inches : mm, unit));
-
-const ROUND: Record<string, Rational> = {};
 
 export const scaled = (length: Rational, numerator: number, denominator = 1): Rational =>
   multiply(length, ratio(numerator, denominator));

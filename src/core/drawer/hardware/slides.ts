@@ -1,9 +1,9 @@
-import { add, isPositive, less, ratio, share, subtract, ZERO, type Rational } from "../../length";
+import { add, isPositive, less, ratio, roundFigure, share, subtract, ZERO, type Rational } from "../../length";
 import type { AnyOpening } from "../opening";
 import { partitionRightOf } from "../plan/face";
 import type { Drawer } from "../plan/plan";
 import type { Item } from "./item";
-import { lengthOrRule, longestScrew, round, screwThrough } from "./screws";
+import { lengthOrRule, longestScrew, screwThrough } from "./screws";
 
 /**
  * Slides, what they are screwed to behind a face frame, and their screws. Each half of a slide has as many screws as
@@ -99,7 +99,7 @@ const runnerScrews = (drawer: Drawer): Item[] => {
 };
 
 function slideScrew({ opening }: Drawer, stock: Rational): Rational | undefined {
-  const usual = round("5/8", "16", opening.unit);
+  const usual = roundFigure("5/8", "16", opening.unit);
   const s = opening.standards;
   return lengthOrRule(s["slide screw length"], () => longestScrew(s, less(stock, usual) ? stock : usual));
 }

@@ -1,4 +1,4 @@
-import { keyOf } from "../../length";
+import { equal, keyOf } from "../../length";
 import { groupsOf } from "../groups";
 import { lesser, Size } from "../size";
 import type { Draft } from "./draft";
@@ -13,7 +13,7 @@ export function matchHeights(drafts: readonly Draft[]): void {
     if (circle === undefined || draft.opening.boxHeights) return [];
     return draft.fronts.fronts.map(({ height }, place) => ({ draft, place, key: `${circle} ${keyOf(height.value)}` }));
   });
-  for (const equal of groupsOf(boxes, ({ key }) => key)) if (equal.length > 1) level(equal);
+  for (const alike of groupsOf(boxes, ({ key }) => key)) if (alike.length > 1) level(alike);
 }
 
 function circleOf({ opening, cabinet }: Draft): string | undefined {
@@ -33,7 +33,7 @@ function level(boxes: readonly { draft: Draft; place: number }[]): void {
   const least = boxes.map(({ draft, place }) => draft.heights[place]!).reduce(lesser);
   for (const { draft, place } of boxes) {
     const own = draft.heights[place]!;
-    if (own.value.equals(least.value)) continue;
+    if (equal(own.value, least.value)) continue;
     const match = draft.opening.standards["match heights"];
     draft.heights[place] = new Size(
       least.value,

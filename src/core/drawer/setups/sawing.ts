@@ -1,5 +1,4 @@
-import { equal, keyOf, less, type Unit } from "../../length";
-import { limit } from "../checks/finding";
+import { equal, keyOf, less, roundFigure, type Unit } from "../../length";
 import { groupsOf } from "../groups";
 import { cutList, stripOf, type Part } from "../plan/parts";
 import type { PlannedOpening } from "../plan/plan";
@@ -48,7 +47,7 @@ const widestFirst = (needs: readonly Need[]): SetUp[] => together(needs).reverse
 
 /** Pieces that bring the hands near the blade. */
 const isSmall = ({ length, width }: Part, unit: Unit): boolean =>
-  less(length, limit("6", "150", unit)) || less(width, limit("3", "75", unit));
+  less(length, roundFigure("6", "150", unit)) || less(width, roundFigure("3", "75", unit));
 
 /** Openings whose strips are cut alike, and so together. */
 const alikeStrips = (matched: readonly PlannedOpening[]): PlannedOpening[][] =>
