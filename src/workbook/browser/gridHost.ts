@@ -58,6 +58,10 @@ export class GridHost implements Host {
   /** The selected cell, and what it says. */
   read(): Selection {
     const { sheet, row, column } = this.cell();
+    return this.readAt(sheet, row, column);
+  }
+
+  readAt(sheet: string, row: number, column: number): Selection {
     const { book, unitId } = this.open();
     const index = sheetIndex(sheet);
     const content = gridContent(this.grid, unitId, sheet, row, column);

@@ -27,6 +27,7 @@ import { createGrid, type Grid } from "./univer";
 import type { Waiting } from "./waiting";
 import { Work } from "./work";
 import { Stopped } from "./worker/client";
+import { tellAtPointer } from "./pointer-message";
 import type { Place } from "./worker/messages";
 
 /** Brings the page to life: grid, pane, toolbar, and the work that was kept from the last visit. */
@@ -63,6 +64,7 @@ export async function startPage(): Promise<{ grid: Grid; work: Work }> {
   });
   await host.onSelectionChanged(() => showMessage(host, pane.isOpen));
   part("functions").addEventListener("click", () => showMessage(host, pane.isOpen));
+  tellAtPointer(grid, part("grid"), part("pointer-message"), (sheet, row, column) => host.readAt(sheet, row, column));
   connect(host);
 
   toolbar(grid, work, {
