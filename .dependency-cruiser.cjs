@@ -61,6 +61,8 @@ module.exports = {
     { from: { path: "^src/workbook/" }, to: { path: "^src/functions/index\\.ts$" } },
     { from: { path: "^src/workbook/" }, to: { path: "^src/drawing/index\\.ts$" } },
     { from: { path: "^src/workbook/" }, to: { path: "^src/taskpane/host/" } },
+    // What the build writes and both pages read.
+    { from: { path: "^src/(workbook|build)/" }, to: { path: "^src/taskpane/reference\\.ts$" } },
     { from: { path: "^src/workbook/" }, to: { path: "^package\\.json$" } },
 
     // Build helpers run in Node and are imported by nothing in src.

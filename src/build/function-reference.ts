@@ -1,28 +1,8 @@
 import { readFileSync } from "node:fs";
-import { readFunctionDocs, type DescribedParameter, type FunctionDoc } from "./function-doc";
+import type { FunctionEntry, FunctionGroup } from "../taskpane/reference";
+import { readFunctionDocs, type FunctionDoc } from "./function-doc";
 import { GROUPS } from "./groups";
 import { EXAMPLE } from "./validate-doc";
-
-/** The function reference: what the doc comments say, group by group. */
-export interface FunctionGroup {
-  name: string;
-  functions: FunctionEntry[];
-}
-
-export interface FunctionEntry {
-  name: string;
-  description: string;
-  parameters: DescribedParameter[];
-  returns: string;
-  throws: string[];
-  examples: Example[];
-  sources: string[];
-}
-
-export interface Example {
-  formula: string;
-  result: string;
-}
 
 /**
  * Reads the reference out of the doc comments.
@@ -40,7 +20,7 @@ export function grouped(docs: readonly FunctionDoc[]): FunctionGroup[] {
   })).filter(({ functions }) => functions.length > 0);
 }
 
-const entry = ({ name, description, described, returns, throws, examples, sources }: FunctionDoc): FunctionEntry => ({
+const entry = ({ name, description, described, returns, throws, examples }: FunctionDoc): FunctionEntry => ({
   name,
   description,
   parameters: described,
@@ -50,5 +30,4 @@ const entry = ({ name, description, described, returns, throws, examples, source
     const [, formula = text, result = ""] = EXAMPLE.exec(text) ?? [];
     return { formula, result };
   }),
-  sources,
 });

@@ -1,4 +1,4 @@
-import type { FunctionEntry, FunctionGroup } from "./function-reference";
+import type { FunctionEntry, FunctionGroup } from "../taskpane/reference";
 
 const START = "<!-- functions -->";
 const END = "<!-- /functions -->";

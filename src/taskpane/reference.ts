@@ -1,4 +1,4 @@
-/** The function list as the build reads it from the doc comments; the pane holds no text of its own on any function. */
+/** The function reference as the build reads it from the doc comments: neither page holds a text of its own on any function. */
 export interface FunctionGroup {
   name: string;
   functions: FunctionEntry[];

@@ -44,6 +44,7 @@ async function mayImport(from: string, target: string, more: Record<string, stri
   for (const room of ROOMS) write(`src/functions/${room}/index.ts`, "export const it = 1;\n");
   write("src/functions/cells/inner.ts", "export const it = 1;\n");
   write("src/taskpane/host/host.ts", "export const it = 1;\n");
+  write("src/taskpane/reference.ts", "export const it = 1;\n");
   write("package.json", "{}");
   write("tsconfig.json", "{}");
   write(`src/${from}/importer.ts`, `import "${target}";\nexport const it = 1;\n`);
@@ -117,7 +118,8 @@ describe("who may import whom", () => {
     expect(await mayImport("functions", "../core/length/inner")).toBe(false);
   });
 
-  test("workbook takes the pane's host interface, and nothing else of the pane", async () => {
+  test("workbook takes the pane's host interface and the type of the reference, and nothing else of the pane", async () => {
+    expect(await mayImport("workbook", "../taskpane/reference")).toBe(true);
     expect(await mayImport("workbook", "../taskpane/host/host")).toBe(true);
     expect(await mayImport("workbook", "../taskpane/index")).toBe(false);
   });

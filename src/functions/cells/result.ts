@@ -4,7 +4,7 @@ import type { CellResult, FormattedNumber } from "./cell-result";
 import { formattedType, hostShowsFormats } from "./host";
 
 /** Reduces 8/16 to 1/2, and shows every denominator up to 99 exactly. */
-export const FRACTION_FORMAT = "# ??/??";
+const FRACTION_FORMAT = "# ??/??";
 
 /**
  * A length as it leaves a function: the nearest double. In inches, where the host can show it, with a fraction

@@ -30,7 +30,7 @@ export type Sign = "positive" | "not negative" | "any";
  * The largest length that a drawer has use for, in either unit. It lies below the serial numbers that dates have
  * had since 1982, so that a 7/16 that a spreadsheet turned into a date is caught.
  */
-export const LARGEST = 30_000;
+const LARGEST = 30_000;
 
 /** Nothing typed: an empty cell, "", null or an omitted argument. */
 export const isBlank = (value: unknown): boolean => value === undefined || value === null || value === "";

@@ -1,18 +1,9 @@
 import { FunctionType, type IFunctionInfo } from "@univerjs/engine-formula";
+import type { FunctionGroup } from "../../taskpane/reference";
 import { NAMESPACE } from "../edit/ownFunctions";
 
 /** The function list as the build reads it from the doc comments, and puts in place of this name. */
 declare const FUNCTION_REFERENCE: FunctionGroup[];
-
-interface FunctionGroup {
-  name: string;
-  functions: {
-    name: string;
-    description: string;
-    parameters: { name: string; description: string; optional: boolean }[];
-    examples: { formula: string; result: string }[];
-  }[];
-}
 
 /** What the formula bar offers and explains. */
 export const functionDescriptions = (): IFunctionInfo[] =>

@@ -6,10 +6,7 @@ import { frontItems, pullGlue, pullItems } from "./fronts";
 import { ITEMS, PURPOSES, type Item } from "./item";
 import { slideItems } from "./slides";
 
-export { bought, ITEMS, type Item, type ItemName, type Purpose } from "./item";
-export { fasteningOf } from "./box";
-export { blockingOf } from "./slides";
-export { pocketScrew } from "./screws";
+export { bought, type Item, type ItemName, type Purpose } from "./item";
 
 /** Everything to buy for a plan besides its sheets, equal items together, in the order of `ITEMS` and of what they are for. */
 export function hardwareOf(plans: readonly PlannedOpening[]): Item[] {

@@ -53,10 +53,10 @@ export function boxStock(opening: Opening): BoxStock {
 }
 
 /** Box front and back are as thick as the sides where nothing else is said. */
-export const endThickness = (s: Standards): Rational => s["end thickness"] ?? s["side thickness"];
+const endThickness = (s: Standards): Rational => s["end thickness"] ?? s["side thickness"];
 
 /** Side space of one side. Undermount slides are named by a deduction instead. */
-export const clearanceOf = (s: Standards, unit: Opening["unit"]): Rational | undefined =>
+const clearanceOf = (s: Standards, unit: Opening["unit"]): Rational | undefined =>
   s.slide === "undermount" ? undefined : (s["side clearance"] ?? SIDE_CLEARANCE[unit][s.slide]);
 
 function widthOf(opening: Opening): Size {

@@ -5,7 +5,7 @@ import { within, type Drawer, type PlannedOpening } from "./plan";
 import { pullsOf } from "./pulls";
 
 /** Parts of a drawer, in the order of a cut list. */
-export const PART_NAMES = ["Side", "Box front", "Box back", "Bottom", "Front", "Pull plate", "Pull strip"] as const;
+const PART_NAMES = ["Side", "Box front", "Box back", "Bottom", "Front", "Pull plate", "Pull strip"] as const;
 export type PartName = (typeof PART_NAMES)[number];
 
 /** Equal pieces to be cut; length runs with the grain where there is one. */

@@ -90,7 +90,7 @@ function finish(draft: Draft): PlannedOpening | FailedOpening {
 }
 
 /** A drawer's name: the opening's and its number from the top; a hyphen stands between two digits. */
-export const drawerLabel = (opening: string, number: number): string =>
+const drawerLabel = (opening: string, number: number): string =>
   /\d$/.test(opening) ? `${opening}-${number}` : `${opening}${number}`;
 
 function drawerOf(draft: Draft, label: string, front: Front, zone: Zone, boxHeight: Size): Drawer {
