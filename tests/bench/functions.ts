@@ -70,6 +70,11 @@ const CALLS: Record<string, Arguments> = {
   QUOTE: (i) => [oneOpening(i), [], STOCK, RATES],
   PRICE: (i) => [oneOpening(i), [], STOCK, RATES, 1 + (i % 5)],
   ALTERNATES: (i) => [oneOpening(i), SIDES, STOCK, RATES],
+  EMC: (i) => [i % 2 ? `${60 + (i % 40)} F` : 60 + (i % 40), 5 + (i % 90)],
+  MOVEMENT: (i) => [size(i, 6), i % 3 ? "black cherry" : "hard maple", 8, 5 + (i % 20)],
+  SAG: (i) => [size(i, 12), 20, "1/4", 30, i % 2 ? "plywood" : 1_200_000, i % 2 ? "held" : "clamped"],
+  DRAWERLOAD: (i) => [size(i, 12), 20, i % 2 ? "73 kg/m²" : 20],
+  TIPPING: (i) => [120, size(i, 6), [[40], [35]], [[14], [12 + (i % 9)]]],
   GROOVEPASSES: (i) => [0.25 + (i % 16) / 64, "1/8", "3/8", 0.25],
 };
 

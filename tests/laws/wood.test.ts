@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { abs, add, divide, isZero, less, multiply, ratio, type Rational } from "../../src/core/length";
 import {
+  airTemperature,
   equilibriumMoisture,
   evenLoad,
   movement,
@@ -45,8 +46,11 @@ describe("laws of moving wood", () => {
         fc.integer({ min: 1, max: 100 }),
         (t, tenths, more) => {
           const [drier, moister] = [tenths / 10, Math.min(100, (tenths + more) / 10)];
-          const [low, high] = [equilibriumMoisture(t, "F", drier), equilibriumMoisture(t, "F", moister)];
-          return low >= 0 && high > low && high < 32 && equilibriumMoisture(t, "F", 0) === 0;
+          const [low, high] = [drier, moister].map((h) => equilibriumMoisture(airTemperature(t, "F"), h)) as [
+            number,
+            number,
+          ];
+          return low >= 0 && high > low && high < 32 && equilibriumMoisture(airTemperature(t, "F"), 0) === 0;
         },
       ),
     ));
@@ -54,7 +58,9 @@ describe("laws of moving wood", () => {
   test("Fahrenheit and Celsius are one temperature", () =>
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 130 }), fc.integer({ min: 1, max: 100 }), (t, h) => {
-        const [f, c] = [equilibriumMoisture((t * 9) / 5 + 32, "F", h), equilibriumMoisture(t, "C", h)];
+        const [f, c] = [airTemperature((t * 9) / 5 + 32, "F"), airTemperature(t, "C")].map((celsius) =>
+          equilibriumMoisture(celsius, h),
+        ) as [number, number];
         return Math.abs(f / c - 1) < 1e-12;
       }),
     ));

@@ -49,7 +49,7 @@ const holds = (all: readonly string[], some: readonly string[]): boolean =>
 const sameWords = (a: readonly string[], b: readonly string[]): boolean => holds(a, b) && holds(b, a);
 
 /**
- * The three names with the fewest edits to them: each typed word is counted to the word that is most like it, or all
+ * Up to three names with the fewest edits to them, give or take one: each typed word is counted to the word that is most like it, or all
  * of them together, for `bass wood` is one.
  */
 function nearest(typed: readonly string[]): string[] {
@@ -61,8 +61,9 @@ function nearest(typed: readonly string[]): string[] {
       typed.map(least).reduce((sum, each) => sum + each, 0),
     );
   };
-  return SPECIES.map((species) => ({ name: species.name, far: edits(species) }))
-    .sort((a, b) => a.far - b.far)
+  const ranked = SPECIES.map((species) => ({ name: species.name, far: edits(species) })).sort((a, b) => a.far - b.far);
+  return ranked
     .slice(0, 3)
+    .filter(({ far }) => far <= ranked[0]!.far + 1)
     .map(({ name }) => name);
 }

@@ -19,7 +19,7 @@ export interface Bottom {
  * The largest deflection of a bottom under an even load, by the theory of thin plates that bend alike in all directions.
  * Once it nears half the thickness the bottom begins to hang like a cloth as well, and sags less than that.
  * @param load on the whole bottom, in lb or kg
- * @throws Fault `sag.thick`
+ * @throws Fault `sag.thick`, `sag.broken`
  * @source Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, 2nd ed., chapters 5 and 6
  */
 export function sag(bottom: Bottom, load: number, edges: Edges, unit: Unit): number {
@@ -30,7 +30,10 @@ export function sag(bottom: Bottom, load: number, edges: Edges, unit: Unit): num
   const pressure = (unit === "in" ? load : load * STANDARD_GRAVITY) / (width * depth);
   const rigidity = (bottom.stiffness * thickness ** 3) / (12 * (1 - POISSON ** 2));
   const deflection = edges === "held" ? heldDeflection(b / a) : clampedDeflection(b / a);
-  return (deflection * pressure * a ** 4) / rigidity;
+  const sags = (deflection * pressure * a ** 4) / rigidity;
+  // A bottom so far gone, or so thin that its stiffness is no number any more, has long been broken.
+  if (!(sags < a)) throw new Fault("sag.broken", { short });
+  return sags;
 }
 
 /** What handbooks reckon plates with. */

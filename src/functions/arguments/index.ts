@@ -1,10 +1,16 @@
 export { scalar, type Argument, type Call } from "./argument";
+export { lengthAsTyped } from "./as-typed";
 export * from "./drawer-label";
 export * from "./drawer-words";
 export * from "./flag";
 export * from "./length";
+export * from "./lever";
 export * from "./list";
+export * from "./load";
 export { oneOf, wholeNumber } from "./number";
+export * from "./percent";
 export * from "./slide";
+export * from "./species";
+export * from "./temperature";
 export * from "./unit";
 export * from "./word";

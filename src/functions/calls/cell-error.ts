@@ -12,6 +12,7 @@ const NOT_AVAILABLE = new Set([
   "sheets.groupTooLarge",
   "sheets.noneAvailable",
   "sheets.stockExhausted",
+  "tipping.none",
 ]);
 
 /**

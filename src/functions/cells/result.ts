@@ -16,6 +16,12 @@ export function lengthResult(length: Rational, unit: Unit): number | FormattedNu
   return { type: formattedType(), basicValue, numberFormat: FRACTION_FORMAT };
 }
 
+/**
+ * An estimate as it leaves a function: to twelve digits, since engines differ in the last of their exponentials, and
+ * equal input gives the equal answer everywhere.
+ */
+export const estimate = (value: number): number => Number(value.toPrecision(12));
+
 /** A column of results, top to bottom. */
 export const column = (results: readonly CellResult[]): CellResult[][] => carried(results.map((result) => [result]));
 

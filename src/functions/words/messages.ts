@@ -13,8 +13,8 @@ export function message(fault: Fault, unit: Unit): string {
 }
 
 const MAY_BE_DATE = "Such a number may be a date that the spreadsheet made of a fraction: format the cell as text.";
-const ZERO = (unit: Unit): string =>
-  `{argument} is 0, which an empty cell also gives: write none or 0 ${unit} for zero`;
+const zero = (data: Fault["data"], unit: Unit): string =>
+  `{argument} is 0, which an empty cell also gives: write none or 0 ${String(data.mark ?? unit)} for zero`;
 const LENGTHS = `a number, or a text such as 23 7/16, 1' 11 7/16" or 595 mm`;
 
 const BOTH = "in rows {first} and {second}";
@@ -28,8 +28,8 @@ function partOf({ row, part, drawer }: Fault["data"]): string {
 const CATALOGUE: Record<string, Wording> = {
   "argument.blank": ({ wanted, received }) =>
     `{argument} is ${received === 0 ? "0" : "blank"}. It needs ${wanted === "length" ? `a length: ${LENGTHS}` : "a {wanted}"}.`,
-  "zero.doubtful": (_, unit) => `${ZERO(unit)}, or leave it out for {usual}.`,
-  "zero.needed": (_, unit) => `${ZERO(unit)}.`,
+  "zero.doubtful": (data, unit) => `${zero(data, unit)}, or leave it out for {usual}.`,
+  "zero.needed": (data, unit) => `${zero(data, unit)}.`,
   "argument.range": "{argument} is a range of {rows} × {columns} cells. It takes one cell.",
   "argument.unsupported": "{argument} holds no plain value ({type}). It takes a number or a text.",
   "argument.date":
@@ -51,7 +51,8 @@ const CATALOGUE: Record<string, Wording> = {
   "length.negative": "{argument} is {received}. It must be 0 or more.",
 
   "word.unknown": ({ argument }) =>
-    '{argument} is {"received"}. It can be {"allowed"}' + (argument === "slide" ? ", or a length per side." : "."),
+    '{argument} is {"received"}. It can be {"allowed"}' +
+    ({ slide: ", or a length per side.", stiffness: ", or a modulus of elasticity." }[String(argument)] ?? "."),
   "number.notWhole": '{argument} is {"received"}. It must be a whole number from {least} to {most}.',
   "number.wrongType": '{argument} is {"received"}. It must be a plain number, such as 12.5.',
   "number.outOfRange": '{argument} is {"received"}. It must be from {least} to {most}.',
@@ -157,6 +158,27 @@ const CATALOGUE: Record<string, Wording> = {
       ? "behind front {front} there are {height}, of which {below} below and {above} above the box leave nothing."
       : "front {front} lies wholly before the carcase: there is no opening behind it for a box.",
   "box.low": "a box of {height} has no inside height: its bottom and what is below take {bottom}.",
+
+  "measure.unreadable": ({ plain }) =>
+    `{argument} is {"received"}. It takes a number${plain ? ", which is in {plain}" : ""}, or a text of a number and its unit.`,
+  "measure.outOfRange": ({ least, most, plain }) =>
+    `{argument} is {"received"}. It must be from ${grouped(least)} to ${grouped(most)}${plain ? " {plain}" : ""}.` +
+    (plain === "Pa" ? " Another unit is written with the number, as 73 kg/m²." : ""),
+  "measure.notPositive": '{argument} is {"received"}. It must be more than 0.',
+  "moisture.temperature": "{argument} is {degrees} °{scale}. It must be from {least} to {most} °{scale}.",
+  "moisture.free":
+    '{argument} is {"received"}. Above its fiber saturation, about {most} %, wood neither shrinks nor swells: for wetter wood write {most}.',
+  "species.several": '{argument} is {"received"}, and several woods are called so: {"species"}.',
+  "species.panel": '{argument} is {"received"}. A panel hardly moves, and has no such coefficient. Name a solid wood.',
+  "species.unknown":
+    '{argument} is {"received"}, a wood without a published coefficient here. The nearest: {"nearest"}.',
+  "sag.thick": "thickness is {thickness}. It must be less than the shorter side, {short}.",
+  "sag.broken": "Under this load the bottom would bend by more than its shorter side, {short}: it would break.",
+  "places.none": "{argument} is blank. It needs a number for each open drawer.",
+  "places.unequal":
+    "Place {place} of drawer_weights and of drawer_reaches: one has a number, the other none, and a 0 counts as blank (write none for zero).",
+  "units.mixed": "{own} has a unit of its own, and {none} has none. Give all {what} a unit, or none.",
+  "tipping.none": "No open drawer reaches in front of the tipping line: nothing tips the cabinet.",
 
   "percent.doubtful": ({ received }) =>
     `{argument} is {"received"}: is that {received} % or ${hundredfold(received)} %? Write the per cent as a plain number, such as 7, or as a text with its sign, such as '0.5 %. (A cell formatted as a percentage holds 0.07 for 7 %.)`,

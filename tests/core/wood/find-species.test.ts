@@ -48,7 +48,7 @@ describe("findSpecies(text)", () => {
       const { code, data } = fault(typed);
       expect(code).toBe("species.unknown");
       expect(data.nearest, typed).toContain(near);
-      expect(data.nearest).toHaveLength(3);
+      expect((data.nearest as string[]).length).toBeLessThanOrEqual(3);
     }
   });
 

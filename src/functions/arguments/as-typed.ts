@@ -1,0 +1,36 @@
+import { sameWord } from "../../core/drawer";
+import { equal, Fault, isEmpty, isPositive, readLength, type Rational, type Unit } from "../../core/length";
+import type { Cell } from "../cells";
+import { scalar, type Argument } from "./argument";
+
+/** A length of a call without a unit: that of its own mark, where it has one that counts. */
+export interface AsTyped {
+  /** A plain number as it is; in inches or millimeters where the text has a mark of feet and inches, or a metric one. */
+  size: Rational;
+  mark?: Unit;
+}
+
+/** A length more than 0, whichever unit it is in. */
+export const lengthAsTyped = (name: string): Argument<AsTyped> =>
+  scalar(name, (cell) => {
+    if (isEmpty(cell.value)) throw new Fault("argument.blank", { wanted: "length", received: cell.value });
+    const typed = readAsTyped(cell);
+    if (!isPositive(typed.size)) throw new Fault("measure.notPositive", { received: cell.value });
+    return typed;
+  });
+
+/** A text with a mark is another number in millimeters than in inches; one without, and zero, is the same. */
+export function readAsTyped(cell: Cell): AsTyped {
+  const typed = sameWord(cell.value, "none") ? { value: "0" } : cell;
+  const inches = readLength(typed, "in");
+  const millimeters = readLength(typed, "mm", "any", LARGEST_MM);
+  if (equal(inches, millimeters)) return { size: inches };
+  return METRIC.test(String(typed.value).normalize("NFKC"))
+    ? { size: millimeters, mark: "mm" }
+    : { size: inches, mark: "in" };
+}
+
+/** The largest length in inches is more than this in no unit. */
+const LARGEST_MM = 1e6;
+/** Millimeters, centimeters and meters have an m; feet and inches have none. */
+const METRIC = /m/i;
