@@ -12,7 +12,7 @@ enum Unit {
 }
 
 /**
- * Estimates what a drawer carries at an even design rate over its inside area (tools, paper and stone weigh more: weigh what goes in, and let the slide maker's rating, local codes and licensed practice decide).
+ * Estimates what a drawer carries at an even design rate (weigh what is heavier, anchor tall cabinets, open one drawer at a time, keep children off; local codes, the maker's data and licensed practice decide).
  * @customfunction
  * @group Wood and loads
  * @param {any} inside_width Clear width inside the box, more than 0

@@ -13,7 +13,7 @@ enum TemperatureScale {
 }
 
 /**
- * Estimates the moisture content that wood comes to, after weeks, in air of one temperature and relative humidity (a meter's reading in your own shop, and what the maker of wood or panel says, decide).
+ * Estimates the moisture content that wood comes to, after weeks, in air of one temperature and relative humidity (measure your own wood; local codes, the maker's data and licensed practice decide).
  * @customfunction
  * @group Wood and loads
  * @param {any} temperature Temperature of the air, 30 to 270 °F, -1.1 to 132.2 °C; a text may name its scale, as 21 C

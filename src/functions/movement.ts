@@ -12,7 +12,7 @@ enum SawnCut {
 }
 
 /**
- * Estimates how much wider or narrower a solid board becomes as its moisture content changes (boards of one species differ: leave more room than that, and let the wood's own readings decide).
+ * Estimates how much wider or narrower a solid board becomes as its moisture content changes (boards of one species differ, so leave more room than that; local codes, the maker's data and licensed practice decide).
  * @customfunction
  * @group Wood and loads
  * @param {any} width Width across the grain, more than 0, in any unit; a text in feet gives inches, one in cm or m millimeters

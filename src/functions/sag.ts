@@ -20,17 +20,17 @@ enum Unit {
 }
 
 /**
- * Estimates how far a drawer's bottom sags in its middle under an even load, all four edges held (an estimate, for sheets differ and wood creeps with the years to twice as much: the maker's data, local codes and licensed practice decide).
+ * Estimates how far a drawer's bottom sags under an even load, held at all four edges (moduli of plywood differ by 20 % as published, and wood creeps with the years to twice as much; local codes, the maker's data and licensed practice decide).
  * @customfunction
  * @group Wood and loads
  * @param {any} inside_width Clear width between the sides, more than 0
  * @param {any} inside_depth Clear depth between front and back, more than 0
  * @param {any} thickness Thickness as measured, not nominal: 1/4 in plywood may be 0.219 in, and sags half as much again
  * @param {any} load Load on the whole bottom, in lb (kg with mm), as DRAWERLOAD estimates it; none is written as none
- * @param {any} stiffness Modulus of elasticity in psi (MPa with mm), from the maker; or plywood, OSB, MDF, particleboard, hardboard: the lowest published, for moduli differ by 20 % in plywood, by up to 80 % in the others
+ * @param {any} stiffness Modulus of elasticity in psi (MPa with mm); or plywood, OSB, MDF, particleboard, hardboard: the lowest published
  * @param {BottomEdges} [edges] held (default; in grooves, where they may tilt) or clamped (where they cannot; glue seldom holds them so)
  * @param {Unit} [unit] Unit of numbers without a mark, and of the result: in (default) or mm
- * @returns {number} Largest deflection, in the unit; beyond half the thickness it is more than a bottom really sags
+ * @returns {number} Largest deflection, in the unit; a panel's may be 20 % less (plywood) or 45 % less (others), and beyond half the thickness it is overstated
  * @throws #VALUE! where the thickness is not less than the shorter side, or the bottom would break
  * @example =DRAWER.SAG(18, 20, 0.25, 30, 1200000) // => 0.0252569462203
  * @example =DRAWER.SAG(450, 500, 6, 15, "plywood", "held", "mm") // => 0.965361152157

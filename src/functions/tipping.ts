@@ -5,14 +5,14 @@ import { cellFunction } from "./calls";
 import { estimate } from "./cells";
 
 /**
- * Estimates whether a cabinet stands with drawers out, as the moment that holds it over the moment that tips it (at 1 or less it tips, and near 1 a child who leans on a drawer tips it: anchor tall cabinets to the wall, open one drawer at a time, keep children away, and let local codes, the maker's data and licensed practice decide).
+ * Estimates the moment that holds a cabinet over the moment that tips it: at 1 or less it tips (anchor tall cabinets, open one drawer at a time, keep children off; local codes, the maker's data and licensed practice decide).
  * @customfunction
  * @group Wood and loads
  * @param {any} cabinet_weight Weight of the cabinet and its closed drawers, more than 0; all weights are in one unit
  * @param {any} balance_depth From the tipping line (front feet or toe kick) back to its center of weight, more than 0; all lengths are in one unit
  * @param {any[][]} drawer_weights Weight of each open drawer with what is in it, a range or a text that lists: 40; 35
  * @param {any[][]} drawer_reaches From the tipping line forward to the center of weight of each, in the same order, below 0 behind it
- * @returns {number} Moment that holds over moment that tips: 1 or less tips, and 2 leaves nothing to lean on
+ * @returns {number} Moment that holds over moment that tips: 1 or less tips, and little more leaves nothing for a child who leans on a drawer
  * @throws #VALUE! where a weight has no reach, or only some have a unit of their own; #N/A where no drawer reaches in front of the line
  * @example =DRAWER.TIPPING(120, 11, {40;40}, {14;14}) // => 1.17857142857
  * @example =DRAWER.TIPPING("60 kg", "280 mm", "20 kg; 20 kg", "360 mm; 360 mm") // => 1.16666666667
