@@ -1,6 +1,5 @@
-import { sameWord } from "../../core/drawer";
-import { equal, Fault, isEmpty, isPositive, readLength, type Rational, type Unit } from "../../core/length";
-import type { Cell } from "../cells";
+import { equal, Fault, isPositive, type Rational, type Unit } from "../../core/length";
+import { isEmpty, readLengthOrNone, type Cell } from "../cells";
 import { scalar, type Argument } from "./argument";
 
 /** A length of a call without a unit: that of its own mark, where it has one that counts. */
@@ -21,11 +20,10 @@ export const lengthAsTyped = (name: string): Argument<AsTyped> =>
 
 /** A text with a mark is another number in millimeters than in inches; one without, and zero, is the same. */
 export function readAsTyped(cell: Cell): AsTyped {
-  const typed = sameWord(cell.value, "none") ? { value: "0" } : cell;
-  const inches = readLength(typed, "in");
-  const millimeters = readLength(typed, "mm", "any", LARGEST_MM);
+  const inches = readLengthOrNone(cell, "in", "any");
+  const millimeters = readLengthOrNone(cell, "mm", "any", LARGEST_MM);
   if (equal(inches, millimeters)) return { size: inches };
-  return METRIC.test(String(typed.value).normalize("NFKC"))
+  return METRIC.test(String(cell.value).normalize("NFKC"))
     ? { size: millimeters, mark: "mm" }
     : { size: inches, mark: "in" };
 }

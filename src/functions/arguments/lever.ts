@@ -1,6 +1,6 @@
 import { splitList } from "../../core/drawer";
-import { Fault, isEmpty, isZero, multiply, naming, toDouble, unitsIn } from "../../core/length";
-import { readCell, type Cell } from "../cells";
+import { Fault, isZero, multiply, naming, toDouble, unitsIn } from "../../core/length";
+import { isEmpty, readCell, type Cell } from "../cells";
 import { scalar, type Argument } from "./argument";
 import { readAsTyped } from "./as-typed";
 import { readMeasure, WEIGHT, type Measure } from "./measure";

@@ -1,6 +1,6 @@
-import { findWord } from "../../core/drawer";
-import { Fault, isBlank, isEmpty } from "../../core/length";
+import { Fault } from "../../core/length";
 import { DESIGN_RATE, PANELS, panelStiffness, type PanelName } from "../../core/wood";
+import { findWord, isBlank, isEmpty } from "../cells";
 import { scalar, type Argument } from "./argument";
 import { RATE, readMeasure, STIFFNESS, WEIGHT } from "./measure";
 

@@ -1,6 +1,5 @@
-import { sameWord } from "../../core/drawer";
-import { Fault, isDateFormat, orElse, parseLength, toDouble, type Unit } from "../../core/length";
-import type { Cell } from "../cells";
+import { Fault, orElse, parseLength, toDouble, type Unit } from "../../core/length";
+import { isDateFormat, sameWord, type Cell } from "../cells";
 
 /** A quantity that is no length: the units that its texts may carry, and the one that plain numbers have. */
 export interface Measure {

@@ -1,7 +1,6 @@
-import { Fault, isBlank, less, ratio, type Rational } from "../../core/length";
-import { readPercent } from "../../core/money";
+import { Fault, less, ratio, type Rational } from "../../core/length";
 import { FIBER_SATURATION } from "../../core/wood";
-import type { Cell } from "../cells";
+import { isBlank, readPercent, type Cell } from "../cells";
 import { scalar, type Argument } from "./argument";
 
 /** Relative humidity in per cent. */

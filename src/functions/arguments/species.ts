@@ -1,5 +1,6 @@
-import { Fault, isEmpty } from "../../core/length";
+import { Fault } from "../../core/length";
 import { findSpecies, type Cut, type Species } from "../../core/wood";
+import { isEmpty } from "../cells";
 import { scalar, type Argument } from "./argument";
 import { word } from "./word";
 

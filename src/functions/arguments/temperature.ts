@@ -1,6 +1,6 @@
-import { Fault, isBlank, naming, orElse } from "../../core/length";
+import { Fault, naming, orElse } from "../../core/length";
 import { airTemperature, type Scale } from "../../core/wood";
-import { readCell } from "../cells";
+import { isBlank, readCell } from "../cells";
 import type { Argument } from "./argument";
 import { readMarked } from "./measure";
 import { word } from "./word";

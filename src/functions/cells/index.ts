@@ -1,3 +1,4 @@
+export { readPercent, readPrice } from "./amount";
 export { readCell, type Cell } from "./cell";
 export { passErrorsOn } from "./incoming";
 export { IncomingError } from "./incoming-error";

@@ -1,7 +1,6 @@
 import { DEFAULT_RATES, type RateName, type Rates } from "../../core/money";
 import { Fault, isPositive, less, naming, ratio, type Rational } from "../../core/length";
-import { findWord, isBlank, readRange, refuseDoubtfulZero, type Typed } from "../cells";
-import { readPercent, readPrice } from "./amount";
+import { findWord, isBlank, readRange, refuseDoubtfulZero, type Typed, readPercent, readPrice } from "../cells";
 import { fold } from "./heading";
 import { numberCell } from "./kinds";
 import { readNamedValues } from "./named-values";

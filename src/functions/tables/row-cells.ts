@@ -1,6 +1,5 @@
 import { Fault, naming, type Rational, type Unit } from "../../core/length";
-import { findWord, readLength, type Typed } from "../cells";
-import { readPercent, readPrice } from "./amount";
+import { findWord, readLength, type Typed, readPercent, readPrice } from "../cells";
 import { numberCell, textCell } from "./kinds";
 import { placeOf, type Row } from "./row";
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { Fault, keyOf, toDouble } from "../../../src/core/length";
-import { readPercent, readPrice } from "../../../src/functions/tables/amount";
+import { readPercent, readPrice } from "../../../src/functions/cells/amount";
 
 const code = (read: () => unknown): string | undefined => {
   try {

@@ -10,7 +10,8 @@ import {
   withoutInvisible,
   type Rational,
 } from "../../core/length";
-import { isDateFormat, mayBeDate, sameWord, type Typed } from "../cells";
+import { sameWord } from "./find-word";
+import { isDateFormat, mayBeDate, type Typed } from "./typed";
 
 /** No price of a drawer is larger, in any currency. */
 const LARGEST = 1e9;
