@@ -70,7 +70,7 @@ const EDGES: Edges[] = ["held", "clamped"];
 const bottom: fc.Arbitrary<Bottom> = fc.record({
   width: sixteenths(64, 800),
   depth: sixteenths(64, 800),
-  thickness: sixteenths(1, 24),
+  thickness: sixteenths(4, 24),
   stiffness: fc.integer({ min: 300_000, max: 2_000_000 }),
 });
 const load = fc.integer({ min: 1, max: 300 });
