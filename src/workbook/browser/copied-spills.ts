@@ -1,10 +1,14 @@
 import { ISheetClipboardService } from "@univerjs/sheets-ui";
-import { contains } from "../address";
+import { cellData, contentOfGrid } from "./cellData";
 import type { OpenInGrid } from "./session";
 import { sheetIndex } from "./snapshot";
 import type { Grid } from "./univer";
+import { valueAt } from "./worker/results";
 
-/** The library copies what is written into cells; what a formula has spilled into them is copied as it is shown. */
+/**
+ * The library copies what is written into cells. What a formula has spilled into them is copied too: its value for this
+ * grid, and for others the text that is shown.
+ */
 export function copySpills({ univer, api }: Grid, open: () => OpenInGrid): void {
   univer
     .__getInjector()
@@ -13,11 +17,13 @@ export function copySpills({ univer, api }: Grid, open: () => OpenInGrid): void 
       id: "copy-spills",
       getCellValueBySpecialMatrix(row, column) {
         const sheet = api.getActiveWorkbook()?.getActiveSheet()?.getSheet();
-        if (!sheet || sheet.getCellRaw(row, column)) return undefined;
-        const index = sheetIndex(sheet.getSheetId());
-        for (const { sheet: on, area } of open().book.results.spills.values())
-          if (on === index && contains(area, row, column)) return sheet.getCell(row, column) ?? undefined;
-        return undefined;
+        if (!sheet) return undefined;
+        const raw = sheet.getCellRaw(row, column) || undefined;
+        // A cell that has looks, or was emptied once, is there and holds nothing.
+        if (contentOfGrid(raw, raw?.f || raw?.si || undefined) !== null) return undefined;
+        const value = valueAt(open().book.results, sheetIndex(sheet.getSheetId()), row, column);
+        if (value === null) return undefined;
+        return { ...cellData(value), displayV: String(sheet.getCell(row, column)?.v ?? "") };
       },
     });
 }

@@ -3,8 +3,11 @@ import { CellValueType, type ICellData } from "@univerjs/core";
 import { isFormula } from "../edit/index";
 import { cellData, contentOfGrid } from "./cellData";
 import { entryText, readEntry, type Entry, type EntryCell } from "./entry";
+import type { OpenInGrid } from "./session";
+import { sheetIndex } from "./snapshot";
 import type { TypedFormats } from "./typed-formats";
 import type { Grid } from "./univer";
+import { place } from "./worker/results";
 
 /** Before the library reads in its own way what was typed. */
 const PRIORITY = 1_000;
@@ -19,18 +22,20 @@ export interface Reading {
   format(unit: string, sheet: string, row: number, column: number): string | undefined;
 }
 
-/** @param date1904 whether the open workbook's days count from 1904 */
-export function readingIn({ univer, api }: Grid, formats: TypedFormats, date1904: () => boolean): Reading {
+export function readingIn({ univer, api }: Grid, formats: TypedFormats, open: () => OpenInGrid): Reading {
   const numbers = univer.__getInjector().get(INumfmtService);
   const own = (unit: string, sheet: string, row: number, column: number): string | undefined =>
     numbers.getValue(unit, sheet, row, column)?.pattern;
   return {
-    cell: (...at) => ({ date1904: date1904(), isText: own(...at) === "@" }),
+    // Days count from 1904 in some workbooks.
+    cell: (...at) => ({ date1904: open().look.date1904, isText: own(...at) === "@" }),
     isFormatted: (...at) => (own(...at) ?? "General") !== "General",
     format(unit, sheet, row, column) {
       if (this.isFormatted(unit, sheet, row, column)) return own(unit, sheet, row, column);
-      const raw = api.getUniverSheet(unit)?.getSheetBySheetId(sheet)?.getSheet().getCellRaw(row, column);
-      return raw ? formats.of(sheet, row, column, contentOfGrid(raw, raw.f ?? undefined)) : undefined;
+      const raw = api.getUniverSheet(unit)?.getSheetBySheetId(sheet)?.getSheet().getCellRaw(row, column) || undefined;
+      const content = contentOfGrid(raw, raw?.f || raw?.si || undefined);
+      if (content !== null && !isFormula(content)) return formats.of(sheet, row, column, content);
+      return open().book.results.formats.get(place(sheetIndex(sheet), row, column));
     },
   };
 }

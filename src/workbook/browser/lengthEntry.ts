@@ -18,7 +18,7 @@ export interface TypedNumbers {
 /** Every text that comes into a cell is read in one way, whether it is typed, pasted, or filled in from other cells. */
 export function readEntries(grid: Grid, open: () => OpenInGrid): TypedNumbers {
   const formats = new TypedFormats(open);
-  const reading = readingIn(grid, formats, () => open().look.date1904);
+  const reading = readingIn(grid, formats, open);
   readTyped(grid, formats, reading);
   readPasted(grid, formats, reading, (words) => notices(part("notice")).fault(words));
   carryFormats(grid, formats, reading);

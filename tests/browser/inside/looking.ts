@@ -1,5 +1,5 @@
 import { IRenderManagerService } from "@univerjs/engine-render";
-import { SheetSkeletonManagerService } from "@univerjs/sheets-ui";
+import { IMarkSelectionService, SheetSkeletonManagerService } from "@univerjs/sheets-ui";
 import { redraw } from "../../../src/workbook/browser/redraw";
 import type { Started } from "./agreement";
 
@@ -39,6 +39,8 @@ export async function isDrawn({ grid, work }: Started): Promise<boolean> {
   const pictures = () =>
     [...document.querySelectorAll<HTMLCanvasElement>("#grid canvas")].map((one) => one.toDataURL());
   await work.opened.calculation.settled();
+  // The dashes around what was copied last wander.
+  grid.univer.__getInjector().get(IMarkSelectionService).removeAllShapes();
   await picture();
   const before = pictures();
   redraw(grid, work.opened.unitId);
