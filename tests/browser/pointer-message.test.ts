@@ -27,6 +27,8 @@ describe.each(["light", "dark"] as const)("where the pointer rests on a cell in 
     expect(await tip.textContent()).toBe("#VALUE! slide is -1 in. It must be 0 or more.");
     expect(await tip.getAttribute("role")).toBe("tooltip");
 
+    await visit.page.waitForTimeout(500);
+    expect(await visit.page.getByText("Error in value").count()).toBe(0);
     await visit.page.keyboard.press("ArrowDown");
     expect(await tip.isHidden()).toBe(true);
     await visit.close();

@@ -13,14 +13,14 @@ import { FUniver } from "@univerjs/core/facade";
 import { UniverDocsPlugin } from "@univerjs/docs";
 import { UniverDocsUIPlugin } from "@univerjs/docs-ui";
 import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
-import { UniverRenderEnginePlugin } from "@univerjs/engine-render";
+import { IRenderManagerService, UniverRenderEnginePlugin } from "@univerjs/engine-render";
 import { UniverNetworkPlugin } from "@univerjs/network";
 import { UniverSheetsPlugin } from "@univerjs/sheets";
 import { UniverSheetsFormulaPlugin, CalculationMode } from "@univerjs/sheets-formula";
 import { UniverSheetsFormulaUIPlugin } from "@univerjs/sheets-formula-ui";
 import { UniverSheetsNumfmtPlugin } from "@univerjs/sheets-numfmt";
 import { UniverSheetsNumfmtUIPlugin } from "@univerjs/sheets-numfmt-ui";
-import { UniverSheetsUIPlugin } from "@univerjs/sheets-ui";
+import { CellAlertManagerService, CellPopupManagerService, UniverSheetsUIPlugin } from "@univerjs/sheets-ui";
 import { UniverUIPlugin } from "@univerjs/ui";
 import { english } from "./english";
 import { GuardedCommands } from "./guarded-commands";
@@ -60,6 +60,7 @@ export function createGrid(container: HTMLElement, darkMode: boolean): Grid {
     [
       UniverSheetsUIPlugin,
       {
+        override: [[CellAlertManagerService, QUIET]],
         formulaBar: true,
         footer: {
           sheetBar: true,
@@ -85,4 +86,14 @@ const GUARDED = {
   useFactory: (injector: Injector, log: ILogService, config: IConfigService) =>
     new GuardedCommands(injector, log, config),
   deps: [Injector, ILogService, IConfigService],
+};
+
+/** What is wrong in a cell is said once, by the page, which knows more of it than "Error in value". */
+class QuietAlerts extends CellAlertManagerService {
+  override showAlert(): void {}
+}
+
+const QUIET = {
+  useFactory: (render: IRenderManagerService, popups: CellPopupManagerService) => new QuietAlerts(render, popups),
+  deps: [IRenderManagerService, CellPopupManagerService],
 };
