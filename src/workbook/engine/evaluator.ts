@@ -227,7 +227,11 @@ export class Evaluator {
 
   /** Relative references in a defined name count from A1 to the formula's cell. */
   private nameScope(scope: Scope, sheet: number): Scope {
-    return { ...scope, sheet, rowShift: scope.row, columnShift: scope.column, arrays: true, variables: undefined };
+    const { row, column } = scope;
+    const same = scope.sheet === sheet && scope.rowShift === row && scope.columnShift === column;
+    // Names that lead to names need not copy it for each of them.
+    if (same && scope.arrays && !scope.variables) return scope;
+    return { ...scope, sheet, rowShift: row, columnShift: column, arrays: true, variables: undefined };
   }
 
   private namedLambda(name: string, scope: Scope): { value: Value } | undefined {
