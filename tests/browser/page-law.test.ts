@@ -8,6 +8,7 @@ const NAMES = [
   "a blank sheet as the spreadsheet program writes it",
   "an empty sheet",
   "a shop's workbook with names, a table, rules and a chart",
+  "spilled and older array formulas",
 ];
 /** Sequences with each workbook. */
 const SEQUENCES = 26;

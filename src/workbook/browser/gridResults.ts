@@ -18,13 +18,17 @@ export function valuesOf({ values }: Results, places: Iterable<string>): BySheet
 }
 
 /** All spilled ranges and what stands in them, as the grid's library is told. */
-export function arraysOf({ spills }: Results, unitId: string) {
+export function arraysOf({ spills, filled }: Results, unitId: string) {
   const ranges: BySheet<object> = {};
   const cells: BySheet<ICellData> = {};
   for (const { sheet, row, column, area, values } of spills.values()) {
     const { top, left, bottom, right } = area;
     set(ranges, sheet, row, column, { startRow: top, startColumn: left, endRow: bottom, endColumn: right });
     values.forEach((line, y) => line.forEach((value, x) => set(cells, sheet, top + y, left + x, cellData(value))));
+  }
+  for (const [at, value] of filled) {
+    const [sheet, row, column] = at.split(" ").map(Number) as [number, number, number];
+    set(cells, sheet, row, column, cellData(value));
   }
   return {
     arrayFormulaRange: { [unitId]: ranges },

@@ -81,6 +81,25 @@ export class Contents {
     return this.anchored[sheet]!.get(cellKey(row, column))?.isKept ?? false;
   }
 
+  /** The cells that such an array formula has filled and still fills, with what the file holds in them. */
+  *keptCells(sheet: number): Generator<Cell, void> {
+    for (const { key, isKept, filled } of this.arrays[sheet]!) {
+      if (!isKept || this.typed[sheet]!.has(key)) continue;
+      for (const at of filled) {
+        const cell = this.typed[sheet]!.has(at) ? undefined : this.book.sheets[sheet]!.cells.get(at);
+        if (cell) yield cell;
+      }
+    }
+  }
+
+  /** Whether what stands in a cell was put there by such an array formula, and by nobody else. */
+  isKeptFilled(sheet: number, row: number, column: number): boolean {
+    const key = cellKey(row, column);
+    if (this.typed[sheet]!.has(key)) return false;
+    const arrays = this.filling[sheet]!.get(key) ?? [];
+    return arrays.some(({ isKept, key: own }) => isKept && !this.typed[sheet]!.has(own));
+  }
+
   private keep(sheet: number, array: ArrayFormula, isKept: boolean): void {
     array.isKept = isKept;
     this.refreshArray(sheet, array);

@@ -71,8 +71,16 @@ export class EditedWorkbook {
     return this.contents.cells(this.place(sheet));
   }
 
+  /** What a person put into a cell; what a formula fills holds nothing of its own, whether it is worked out or not. */
   content(sheet: SheetRef, row: number, column: number): Content {
-    return contentOf(this.contents.cell(this.place(sheet), row, column));
+    const place = this.place(sheet);
+    if (this.contents.isKeptFilled(place, row, column)) return null;
+    return contentOf(this.contents.cell(place, row, column));
+  }
+
+  /** The cells that formulas fill which are not worked out, with the values that the file has for them. */
+  keptCells(sheet: SheetRef): Iterable<Cell> {
+    return this.contents.keptCells(this.place(sheet));
   }
 
   /** The value that the file has for a formula; that of one which nobody can work out is an error. */
@@ -169,7 +177,7 @@ export class EditedWorkbook {
     this.stage.ids.forEach((sheet, place) => {
       for (const cell of this.contents.cells(place)) {
         const { row, column } = cell;
-        const edit = { sheet, row, column, content: contentOf(cell) };
+        const edit = { sheet, row, column, content: this.content(place, row, column) };
         all.set(placeOf(edit), edit);
       }
     });

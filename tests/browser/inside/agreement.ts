@@ -87,6 +87,10 @@ function saidByEngine(started: Started): Map<string, string> {
   for (const { sheet, area } of book.results.spills.values())
     for (let row = area.top; row <= area.bottom; row++)
       for (let column = area.left; column <= area.right; column++) places.push([byIndex.get(sheet)!, row, column]);
+  for (const at of book.results.filled.keys()) {
+    const [sheet, row, column] = at.split(" ").map(Number) as [number, number, number];
+    places.push([byIndex.get(sheet)!, row, column]);
+  }
   for (const [sheet, row, column] of places) {
     const content = gridContent(grid, unitId, sheet.getSheetId(), row, column);
     const value =

@@ -8,14 +8,16 @@ export type Difference = { [K in keyof Results]: { set: Results[K]; gone: string
 /** Small edits change little, and no more than that goes from the worker to the page. */
 export const difference = (before: Results, now: Results): Difference => ({
   values: changed(before.values, now.values, sameScalar),
+  filled: changed(before.filled, now.filled, sameScalar),
   spills: changed(before.spills, now.spills, sameSpill),
   messages: changed(before.messages, now.messages, Object.is),
   formats: changed(before.formats, now.formats, Object.is),
 });
 
 /** Makes results that stand at `before` stand at what they differed from it by. */
-export function apply(results: Results, { values, spills, messages, formats }: Difference): void {
+export function apply(results: Results, { values, filled, spills, messages, formats }: Difference): void {
   merge(results.values, values);
+  merge(results.filled, filled);
   merge(results.spills, spills);
   merge(results.messages, messages);
   merge(results.formats, formats);

@@ -9,6 +9,8 @@ import type { EditedWorkbook } from "../../edit/index";
 export interface Results {
   /** The values in cells that hold a formula. */
   values: Map<string, Scalar>;
+  /** The values in cells that a formula fills which is not worked out, as the file has them. */
+  filled: Map<string, Scalar>;
   /** What more than one cell shows, by the formula's cell. */
   spills: Map<string, Spill>;
   /** The sentence behind an error, or behind a formula that is not worked out. */
@@ -31,6 +33,7 @@ export function resultsOf(workbook: EditedWorkbook): Results {
   const outcome = workbook.calculate();
   const results: Results = {
     values: new Map(),
+    filled: new Map(),
     spills: new Map(),
     messages: keptMessages(outcome),
     formats: new Map(),
@@ -52,12 +55,17 @@ export function resultsOf(workbook: EditedWorkbook): Results {
   }
   for (const { sheet, row, column } of outcome.kept)
     results.values.set(place(sheet, row, column), workbook.storedValue(sheet, row, column));
+  workbook.sheets.forEach((_, sheet) => {
+    for (const { row, column, value } of workbook.keptCells(sheet))
+      results.filled.set(place(sheet, row, column), value);
+  });
   return results;
 }
 
 /** The value in a cell that holds a formula, or that one has spilled into. */
-export function valueAt({ values, spills }: Results, sheet: number, row: number, column: number): Scalar {
-  const own = values.get(place(sheet, row, column));
+export function valueAt({ values, filled, spills }: Results, sheet: number, row: number, column: number): Scalar {
+  const at = place(sheet, row, column);
+  const own = values.has(at) ? values.get(at) : filled.get(at);
   if (own !== undefined) return own;
   for (const { sheet: on, area, values } of spills.values())
     if (on === sheet && contains(area, row, column)) return values[row - area.top]![column - area.left] ?? null;
