@@ -124,7 +124,8 @@ describe("solve(problem, effort) refuses", () => {
   test("nothing without a case here: every fault of the folder has one", () => {
     const folder = new URL("../../../src/core/sheets/", import.meta.url);
     const source = readdirSync(folder, { recursive: true, encoding: "utf8" })
-      .filter((file) => file.endsWith(".ts"))
+      // Faults of matching have their cases in match.test.ts.
+      .filter((file) => file.endsWith(".ts") && file !== "match.ts")
       .map((file) => readFileSync(new URL(file, folder), "utf8"))
       .join("\n");
     const thrown = [...source.matchAll(/new Fault\("([\w.]+)"/g)].map(([, code]) => code);

@@ -1,51 +1,74 @@
 import { describe, expect, test } from "vitest";
-import { parseLength, ratio, type Unit } from "../../../src/core/length";
-import { matchStock, type PartToCut, type SheetStock } from "../../../src/core/sheets";
+import { ratio, type Fault } from "../../../src/core/length";
+import { matchStock, type OfMaterial, type PartToCut, type SheetStock } from "../../../src/core/sheets";
 
-const part = (thickness: string, unit: Unit): PartToCut => ({
-  name: "Shelf",
-  place: 2,
-  quantity: 1,
-  length: ratio(10),
-  width: ratio(5),
-  grain: "any",
-  material: "",
-  thickness: parseLength(thickness, unit),
-});
-const sheet = (place: number, thickness: string, unit: Unit): SheetStock => ({
-  name: `row ${place}`,
+interface Board extends OfMaterial {
+  isBoard: true;
+}
+type Row = SheetStock | Board;
+
+const isBoard = (row: Row): row is Board => "isBoard" in row;
+const sheet = (place: number, material: string, thickness = ratio(1, 2)): SheetStock => ({
+  name: material,
   place,
+  material,
+  thickness,
   length: ratio(96),
   width: ratio(48),
-  material: "",
-  thickness: parseLength(thickness, unit),
 });
-const isSolid = (_: unknown): _ is never => false;
-const match = (thickness: string, stock: readonly string[], unit: Unit): string[] =>
-  matchStock(
-    [part(thickness, unit)],
-    stock.map((own, i) => sheet(i + 2, own, unit)),
-    isSolid,
-    unit,
-  ).sheets.flatMap((group) => group.stock.map(({ name }) => name));
+const board = (place: number, material: string): Board => ({ name: material, place, material, isBoard: true });
+const part = (place: number, material: string, thickness = ratio(1, 2)): PartToCut => ({
+  name: `P${place}`,
+  place,
+  material,
+  thickness,
+  quantity: 1,
+  length: ratio(20),
+  width: ratio(10),
+  grain: "any",
+});
+const match = (parts: PartToCut[], stock: Row[]) => matchStock(parts, stock, isBoard, "in");
 
-/** Common practice: a sheet measures up to 1/32 in (0.8 mm) less than its name. */
-describe("matchStock(parts, stock) finds the stock of a part's thickness, exactly", () => {
-  test.each([
-    ["23/32", ["3/4"], "in"],
-    ["18", ["18.8"], "mm"],
-  ] as const)("%s may be cut from %s, in %s", (thickness, stock, unit) =>
-    expect(match(thickness, stock, unit)).toEqual(["row 2"]),
-  );
+describe("matchStock(parts, stock, isSolid, unit)", () => {
+  test("what has to do with each other goes together, in the order of the lists", () => {
+    const stock = [sheet(1, "Birch"), sheet(2, "Maple"), sheet(3, "")];
+    const { sheets } = match([part(2, "Maple"), part(1, "Birch"), part(3, "Maple", ratio(1, 2))], stock);
+    expect(
+      sheets.map(({ parts, stock: rows }) => [parts.map(({ place }) => place), rows.map(({ place }) => place)]),
+    ).toEqual([
+      [
+        [1, 2, 3],
+        [1, 2, 3],
+      ],
+    ]);
+    expect(sheets[0]!.parts.map(({ from }) => from)).toEqual([
+      [0, 2],
+      [1, 2],
+      [1, 2],
+    ]);
+  });
 
-  test.each([
-    ["23/32", ["3000001/4000000"], "in"],
-    ["18", ["18.8000001"], "mm"],
-  ] as const)("%s may not be cut from %s, in %s", (thickness, stock, unit) =>
-    expect(() => match(thickness, stock, unit)).toThrow("sheets.noStockFor"),
-  );
+  test("materials apart are groups apart, by the order of their stock; boards take their parts without a layout", () => {
+    const { sheets, solid } = match(
+      [part(1, "Oak"), part(2, "Maple"), part(3, "Birch")],
+      [sheet(1, "Birch"), board(2, "Oak"), sheet(3, "Maple")],
+    );
+    expect(sheets.map(({ parts }) => parts.map(({ name }) => name))).toEqual([["P3"], ["P2"]]);
+    expect(solid.map(({ stock, parts }) => [stock.place, parts.map(({ name }) => name)])).toEqual([[2, ["P1"]]]);
+  });
 
-  test("the nearest is taken, and all that are equally near", () => {
-    expect(match("1/2", ["17/32", "33/64", "31/64"], "in")).toEqual(["row 3", "row 4"]);
+  test.each<[string, string, PartToCut[], Row[], Record<string, unknown>]>([
+    ["a part of a material that is not there", "sheets.noStockFor", [part(1, "Oak")], [sheet(1, "Birch")], {}],
+    [
+      "a part that could be cut from a board or a sheet",
+      "stock.severalMeasures",
+      [part(1, "Oak")],
+      [sheet(4, "Oak"), board(7, "Oak")],
+      { name: "P1", first: 4, second: 7 },
+    ],
+  ])("refuses %s, as %s", (_, code, parts, stock, data) => {
+    expect(() => match(parts, stock)).toThrow(
+      expect.objectContaining({ code, data: expect.objectContaining(data) }) as Fault,
+    );
   });
 });
