@@ -142,7 +142,8 @@ function bestOfShare(share: Problem, sizes: Exact, effort: Effort, meter: Meter)
 /** The same sheets so many times over. */
 function repeated({ model }: Reduced, share: Answer | undefined, times: number): Answer | undefined {
   if (!share) return undefined;
-  const sheets = Array.from({ length: times }, () => share.cut()).flat();
+  const once = share.cut();
+  const sheets = Array.from({ length: times }, () => once).flat();
   const weight = sheets.reduce((sum, { stock }) => sum + model.sizes[stock]!.weight, 0);
   return { weight, offcut: share.offcut, cut: () => sheets };
 }

@@ -13,9 +13,13 @@ import { stripLayouts } from "./strips";
  */
 export function neat(model: Model, draft: Draft): Draft {
   if (draft.waiting > 0 || draft.sheets.length === 0) return draft;
+  // Large jobs repeat their sheets.
+  const known = new Map<string, Choice[]>();
   const choices = draft.sheets.map(({ size, root }) => {
-    const layouts = [root, ...stripLayouts(model, size, root)];
-    return [...layouts, ...layouts.flatMap((layout) => freed(layout, root))].map((layout) => choiceOf(layout, model));
+    const key = `${size} ${JSON.stringify(root)}`;
+    const of = known.get(key) ?? choicesOf(model, size, root);
+    known.set(key, of);
+    return of;
   });
   const most = Math.max(...choices.flat().map(({ rest }) => rest));
   const neatest = choices.map((of) => of.reduce((a, b) => (isNeater(b, a) ? b : a)));
@@ -44,6 +48,11 @@ interface Choice {
 
 const isNeater = (a: Choice, b: Choice): boolean =>
   a.cuts < b.cuts || (a.cuts === b.cuts && (a.settings < b.settings || (a.settings === b.settings && a.rest > b.rest)));
+
+function choicesOf(model: Model, size: number, root: Block): Choice[] {
+  const layouts = [root, ...stripLayouts(model, size, root)];
+  return [...layouts, ...layouts.flatMap((layout) => freed(layout, root))].map((layout) => choiceOf(layout, model));
+}
 
 function choiceOf(root: Block, { kerf }: Model): Choice {
   const stages: Set<string>[] = [];
