@@ -20,7 +20,7 @@ export function grouped(docs: readonly FunctionDoc[]): FunctionGroup[] {
   })).filter(({ functions }) => functions.length > 0);
 }
 
-const entry = ({ name, description, described, returns, throws, examples }: FunctionDoc): FunctionEntry => ({
+const entry = ({ name, description, described, returns, throws, examples, sources }: FunctionDoc): FunctionEntry => ({
   name,
   description,
   parameters: described,
@@ -30,4 +30,5 @@ const entry = ({ name, description, described, returns, throws, examples }: Func
     const [, formula = text, result = ""] = EXAMPLE.exec(text) ?? [];
     return { formula, result };
   }),
+  sources,
 });

@@ -11,6 +11,7 @@ export interface FunctionEntry {
   returns: string;
   throws: string[];
   examples: Example[];
+  sources: string[];
 }
 
 export interface Parameter {

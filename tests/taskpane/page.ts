@@ -21,6 +21,7 @@ const entry = (name: string, description: string, parameters: string[]) => ({
   returns: `What ${name} gives`,
   throws: ["#VALUE! where it cannot"],
   examples: [{ formula: `=DRAWER.${name}(24)`, result: "23" }],
+  sources: ["common practice"],
 });
 
 /** A short function list. */

@@ -19,15 +19,30 @@ export function readPasted(grid: Grid, formats: TypedFormats, reading: Reading, 
   const commands = injector.get(ICommandService);
   const clipboard = injector.get(ISheetClipboardService);
   commands.beforeCommandExecuted(({ id, params }) => {
-    if (id !== SheetPasteShortKeyCommand.id) return;
-    const { htmlContent, textContent } = params as { htmlContent?: string; textContent?: string };
-    const copyId = /data-copy-id="([^"]+)"/.exec(htmlContent ?? "")?.[1];
-    if (copyId !== undefined && clipboard.copyContentCache().get(copyId)) return;
+    if (!PASTES.test(id)) return;
+    const { htmlContent, textContent } = (params ?? {}) as { htmlContent?: string; textContent?: string };
+    const copyId = /data-copy-id="([^"]+)"/.exec(htmlContent ?? "")?.[1] ?? "";
+    const copied = clipboard.copyContentCache().get(copyId);
+    // The library would insert the rows that are missing, which is refused.
+    if (copied || id !== SheetPasteShortKeyCommand.id) return makeRoomFor(copied ?? lastCopied());
     queueMicrotask(() => {
       paste(pastedTable({ html: htmlContent, text: textContent }));
     });
     throw new CanceledError();
   });
+
+  const lastCopied = () => clipboard.copyContentCache().get(clipboard.copyContentCache().getLastCopyId() ?? "");
+  const makeRoomFor = (copied: ReturnType<typeof lastCopied>): void => {
+    const [book, start] = [
+      api.getActiveWorkbook(),
+      injector.get(SheetsSelectionsService).getCurrentLastSelection()?.range,
+    ];
+    if (!copied?.range || !book || !start) return;
+    makeRoom(grid, book.getId(), book.getActiveSheet().getSheetId(), {
+      rows: start.startRow + copied.range.rows.length,
+      columns: start.startColumn + copied.range.cols.length,
+    });
+  };
 
   const paste = (texts: readonly (readonly string[])[]): void => {
     const book = api.getActiveWorkbook();
@@ -87,4 +102,5 @@ function isCovered(sheet: Worksheet, row: number, column: number): boolean {
   return merged !== null && merged !== undefined && (merged.startRow !== row || merged.startColumn !== column);
 }
 
+const PASTES = /^(?:sheet|univer)\.command\.(?:optional-)?paste/;
 const NOTHING = "There is nothing to paste that could stand in a cell.";
