@@ -9,5 +9,5 @@ export type { Part, Problem, Stock } from "./problem";
 export { keyOfProblem } from "./problem-key";
 export { safeSizes, type SafeSizes } from "./safe-sizes";
 export * from "./solution";
-export { solve } from "./solve";
+export { solve, type Look } from "./solve";
 export { flaws } from "./verify";

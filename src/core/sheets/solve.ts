@@ -1,5 +1,5 @@
 import { Fault, orElse, ratio, type Rational } from "../length";
-import { everything, gather, isFew, largestRest, search, type Effort } from "./algorithms";
+import { everything, gather, isFew, largestRest, neat, search, type Effort } from "./algorithms";
 import { leastWeight } from "./bounds";
 import { Meter } from "./meter";
 import type { Draft } from "./model";
@@ -15,9 +15,10 @@ import { flaws } from "./verify";
 /**
  * Cuts the parts from the stock at least cost, then from fewest sheets, then leaving the largest single offcut.
  * @param meter how many steps it may take
+ * @param look whether the layout is one that somebody cuts; a price only asks what lies on which sheets
  * @throws Fault where something is wrong with the problem, or its stock does not suffice
  */
-export function solve(problem: Problem, effort: Effort, meter = new Meter()): Solution {
+export function solve(problem: Problem, effort: Effort, meter = new Meter(), look: Look = "neat"): Solution {
   const sizes = exact(problem);
   const pieces = problem.parts.reduce((sum, { quantity }) => sum + quantity, 0);
   if (pieces === 0)
@@ -34,7 +35,7 @@ export function solve(problem: Problem, effort: Effort, meter = new Meter()): So
   const solution: Solution = {
     problem,
     exact: sizes,
-    sheets: best.cut(),
+    sheets: best.cut(look),
     least: leastOf(problem, sizes, least, model.pieces),
     proven: best.weight <= least,
     isShort: meter.isShort && best.weight > least,
@@ -76,8 +77,10 @@ interface Answer {
   offcut: number;
   /** A weight below which no answer lies, where trying everything has shown one. */
   least?: number;
-  cut: () => CutSheet[];
+  cut: (look: Look) => CutSheet[];
 }
+
+export type Look = "neat" | "any";
 
 /** Of a few pieces the best there is, which need not be tried for where a quick answer is as good. */
 function bestOfFew(reduced: Reduced, sizes: Exact, effort: Effort, least: number, meter: Meter): Answer | undefined {
@@ -90,7 +93,10 @@ function bestOfFew(reduced: Reduced, sizes: Exact, effort: Effort, least: number
 const answerOf = (draft: Draft, reduced: Reduced, sizes: Exact, effort: Effort): Answer => ({
   weight: draft.weight,
   offcut: largestRest(draft, reduced.model.kerf),
-  cut: () => build(gather(reduced.model, draft, effort), reduced, sizes),
+  cut(look) {
+    const gathered = gather(reduced.model, draft, effort);
+    return build(look === "neat" ? neat(reduced.model, gathered) : gathered, reduced, sizes);
+  },
 });
 
 function bestOf(
@@ -142,10 +148,10 @@ function bestOfShare(share: Problem, sizes: Exact, effort: Effort, meter: Meter)
 /** The same sheets so many times over. */
 function repeated({ model }: Reduced, share: Answer | undefined, times: number): Answer | undefined {
   if (!share) return undefined;
-  const once = share.cut();
-  const sheets = Array.from({ length: times }, () => once).flat();
-  const weight = sheets.reduce((sum, { stock }) => sum + model.sizes[stock]!.weight, 0);
-  return { weight, offcut: share.offcut, cut: () => sheets };
+  const once = share.cut("any");
+  const weight = times * once.reduce((sum, { stock }) => sum + model.sizes[stock]!.weight, 0);
+  const again = (sheets: CutSheet[]): CutSheet[] => Array.from({ length: times }, () => sheets).flat();
+  return { weight, offcut: share.offcut, cut: (look) => again(look === "any" ? once : share.cut(look)) };
 }
 
 const better = (a: Answer, b: Answer | undefined): Answer =>

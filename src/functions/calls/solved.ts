@@ -6,6 +6,7 @@ import {
   solve,
   stockUses,
   type SheetGroup,
+  type Look,
   type Solution,
   type StockUse,
 } from "../../core/sheets";
@@ -18,13 +19,13 @@ const takings = new Memo<readonly StockUse[]>(1200);
 
 /** The layout of a group. */
 export const solved = (group: SheetGroup, cutting: Cutting): Solution =>
-  layouts.of(keyOf(group, cutting), () => solveGroup(group, cutting));
+  layouts.of(keyOf(group, cutting), () => solveGroup(group, cutting, "neat"));
 
-/** What the layout of a group takes of each row of stock. It pushes no whole layout out of memory. */
+/** What the layout of a group takes of each row of stock: how it is cut makes no difference. It pushes no whole layout out of memory. */
 export function usesOf(group: SheetGroup, cutting: Cutting): readonly StockUse[] {
   const key = keyOf(group, cutting);
   return takings.of(key, () =>
-    stockUses(layouts.get(key) ?? solveGroup(group, cutting)).map(({ largestOffcut: _, ...use }) => use),
+    stockUses(layouts.get(key) ?? solveGroup(group, cutting, "any")).map(({ largestOffcut: _, ...use }) => use),
   );
 }
 
@@ -32,9 +33,9 @@ const keyOf = (group: SheetGroup, { effort, halvings, ...cutting }: Cutting): st
   `${effort} ${halvings} ${keyOfProblem({ ...group, ...cutting })}`;
 
 /** A part that was typed is named with its row. */
-const solveGroup = (group: SheetGroup, { effort, halvings, ...cutting }: Cutting): Solution =>
+const solveGroup = (group: SheetGroup, { effort, halvings, ...cutting }: Cutting, look: Look): Solution =>
   orElse(
-    () => solve({ ...group, ...cutting }, effort, Meter.halved(halvings)),
+    () => solve({ ...group, ...cutting }, effort, Meter.halved(halvings), look),
     ({ code, data }): never => {
       const part = group.parts[data.index as number];
       throw new Fault(code, part && !part.planned ? { ...data, row: part.place } : data);

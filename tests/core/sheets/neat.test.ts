@@ -1,14 +1,24 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { ratio, toDouble } from "../../../src/core/length";
-import { flaws, Meter, offcuts, sawCuts, solve, type Effort, type Part, type Solution } from "../../../src/core/sheets";
+import {
+  flaws,
+  Meter,
+  offcuts,
+  sawCuts,
+  solve,
+  stockUses,
+  type Effort,
+  type Part,
+  type Solution,
+} from "../../../src/core/sheets";
 import { search } from "../../../src/core/sheets/algorithms";
 import { neat } from "../../../src/core/sheets/algorithms/neat";
 import { gatherOffcut } from "../../../src/core/sheets/algorithms/offcut";
 import { build } from "../../../src/core/sheets/build";
 import { exact } from "../../../src/core/sheets/exact";
 import { reduce } from "../../../src/core/sheets/reduce";
-import { kerf, many, problem } from "../../laws/sheet-problems";
+import { kerf, many, problem, sheet } from "../../laws/sheet-problems";
 
 const SAFE = { guided: ratio(0), wide: ratio(0) };
 const cutsOf = (solution: Solution): string[] =>
@@ -81,6 +91,19 @@ test("a rip of a piece that is wider than it is long counts as two cuts", () => 
 });
 
 describe("what a layout loses by being cut otherwise", () => {
+  test("what is taken of each row of stock is the same, neat or not", () => {
+    fc.assert(
+      fc.property(many, kerf, (parts, k) => {
+        const asked = problem(parts, k, { stock: [sheet(), sheet({ name: "half", width: ratio(4) })] });
+        const [neatly, anyhow] = (["neat", "any"] as const).map((look) =>
+          stockUses(solve(asked, "quick", new Meter(2_000_000), look)).map(({ largestOffcut: _, ...use }) => use),
+        );
+        expect(neatly).toEqual(anyhow);
+      }),
+      { seed: 16, numRuns: 100 },
+    );
+  });
+
   test("no piece changes its sheet, the largest offcut is no smaller, and the rest takes no more cuts", () => {
     fc.assert(
       fc.property(many, kerf, (parts, k) => {

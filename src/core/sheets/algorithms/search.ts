@@ -4,7 +4,6 @@ import { loosened, tightened } from "../tighten";
 import { columns } from "./columns";
 import { constructive } from "./constructive";
 import { gatherOffcut } from "./offcut";
-import { neat } from "./neat";
 import { regroup, remainder } from "./regroup";
 import { ruinAndRecreate } from "./ruin-recreate";
 
@@ -89,9 +88,9 @@ function lightest(model: Model, effort: Effort, least: number, meter: Meter, bel
   });
 }
 
-/** The same sheets with a larger single offcut, then fewer cuts. */
+/** A larger single offcut from the same sheets. */
 export const gather = (model: Model, draft: Draft, effort: Effort): Draft =>
-  neat(model, gatherOffcut(model, draft, STEPS[effort].offcut));
+  gatherOffcut(model, draft, STEPS[effort].offcut);
 
 const repeats = ({ kinds, pieces }: Model): boolean => pieces >= MANY * kinds.length;
 
