@@ -24,7 +24,7 @@ export interface Desk {
   close(): Promise<void>;
 }
 
-/** @param start the module that starts the page, where it is not the page's own */
+/** @param start the module that starts the page and lets tests inside, where it is not the page's own */
 export async function openDesk(start?: string): Promise<Desk> {
   const [server, browser] = await Promise.all([startServer(start), startBrowser()]);
   return {
@@ -33,10 +33,12 @@ export async function openDesk(start?: string): Promise<Desk> {
       const context = await browser.newContext({
         viewport: { width: 1280, height: 800 },
         acceptDownloads: true,
+        permissions: ["clipboard-read", "clipboard-write"],
         ...options,
       });
       const visit = new Visit(await context.newPage(), server.address);
       await visit.load();
+      if (start !== undefined) await visit.page.waitForFunction(() => window.inside);
       return visit;
     },
     close: async () => {

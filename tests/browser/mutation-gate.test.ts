@@ -10,8 +10,6 @@ let visit: Visit;
 beforeAll(async () => {
   desk = await openDesk(INSIDE);
   visit = await desk.visit();
-  await visit.page.waitForFunction(() => window.inside);
-  await visit.page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
 });
 afterAll(() => desk.close());
 beforeEach(async () => {

@@ -15,9 +15,7 @@ export async function openLawDesk(): Promise<LawDesk> {
   const tabs: Visit[] = [];
   for (let i = 0; i < TABS; i++) {
     // The less there is to draw, the more can be tried.
-    const visit = await desk.visit({ viewport: { width: 500, height: 400 } });
-    await visit.page.waitForFunction(() => window.inside);
-    tabs.push(visit);
+    tabs.push(await desk.visit({ viewport: { width: 500, height: 400 } }));
   }
   return {
     async try(bytes, { seeds, steps, every }) {

@@ -10,7 +10,6 @@ vi.setConfig({ testTimeout: 180_000 });
 beforeAll(async () => {
   desk = await openDesk();
   visit = await desk.visit();
-  await visit.page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
 });
 afterAll(() => desk.close());
 beforeEach(() => visit.startOver());

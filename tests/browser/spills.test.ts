@@ -24,7 +24,7 @@ afterEach(async () => {
 /** Sees what is read in B2:B5, and that it is drawn without anything else being done. */
 async function expectShown(texts: string[]): Promise<void> {
   await expect.poll(async () => (await visit.page.evaluate(() => window.inside!.shown("B2:B5"))).flat()).toEqual(texts);
-  expect(await visit.page.evaluate(() => window.inside!.isDrawn())).toBe(true);
+  expect(await visit.page.evaluate(() => window.inside!.undrawn())).toBeUndefined();
 }
 
 const undo = () => visit.page.keyboard.press("Control+z");

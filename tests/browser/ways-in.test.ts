@@ -9,7 +9,6 @@ let visit: Visit;
 beforeAll(async () => {
   desk = await openDesk();
   visit = await desk.visit();
-  await visit.page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
 });
 afterAll(() => desk.close());
 afterEach(() => expect(visit.faults).toEqual([]));

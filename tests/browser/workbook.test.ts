@@ -64,7 +64,6 @@ describe("the grid", () => {
   });
 
   test("shows what formulas have spilled, in a workbook that was opened after another too", async () => {
-    await visit.page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
     await visit.sheet("Plan");
     await visit.goTo("A6");
     await visit.page.keyboard.press("Control+c");
@@ -85,7 +84,6 @@ describe("the grid", () => {
   });
 
   test("shows the result of a formula that is typed over one with the same result", async () => {
-    await visit.page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
     const shown = async () => {
       await visit.page.keyboard.press("Control+c");
       return (await visit.page.evaluate(() => navigator.clipboard.readText())).trim();
@@ -99,7 +97,6 @@ describe("the grid", () => {
   });
 
   test("shows a length in inches as a fraction where the cell has no format", async () => {
-    await visit.page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
     await visit.enter("G8", "=DRAWER.BOXWIDTH(24.4375)");
     await visit.expectValue("G8", 23.4375);
     await visit.page.keyboard.press("Control+c");
@@ -122,7 +119,6 @@ describe("the grid", () => {
   });
 
   test("copies a formula, whose references move with it", async () => {
-    await visit.page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
     await visit.goTo("B32");
     await visit.page.keyboard.press("Control+c");
     await visit.goTo("G33");

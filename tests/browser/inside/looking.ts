@@ -32,18 +32,42 @@ export function edgeOf({ grid, work }: Started, row: number, column: number): { 
   return { x: left + endX, y: top + (startY + endY) / 2 };
 }
 
-const picture = () => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve)));
-
-/** Whether the picture of the grid is the one that it is when all of it is drawn anew. */
-export async function isDrawn({ grid, work }: Started): Promise<boolean> {
-  const pictures = () =>
-    [...document.querySelectorAll<HTMLCanvasElement>("#grid canvas")].map((one) => one.toDataURL());
+/** What of the grid's picture changes when all of it is drawn anew: nothing where each change was drawn by itself. */
+export async function undrawn({ grid, work }: Started): Promise<string | undefined> {
   await work.opened.calculation.settled();
   // The dashes around what was copied last wander.
   grid.univer.__getInjector().get(IMarkSelectionService).removeAllShapes();
-  await picture();
-  const before = pictures();
+  const before = await still();
   redraw(grid, work.opened.unitId);
-  await picture();
-  return JSON.stringify(before) === JSON.stringify(pictures());
+  return difference(before, await still());
+}
+
+/** The picture once it has stopped changing: a slow machine draws a change some frames late. */
+async function still(): Promise<ImageData[]> {
+  let last = pictures();
+  for (let same = 0, looks = 0; same < 4 && looks < 200; looks++) {
+    await nextFrame();
+    const next = pictures();
+    same = difference(last, next) === undefined ? same + 1 : 0;
+    last = next;
+  }
+  return last;
+}
+
+const nextFrame = () => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve)));
+
+const pictures = (): ImageData[] =>
+  [...document.querySelectorAll<HTMLCanvasElement>("#grid canvas")]
+    .filter((canvas) => canvas.width > 0 && canvas.height > 0)
+    .map((canvas) => canvas.getContext("2d")!.getImageData(0, 0, canvas.width, canvas.height));
+
+function difference(before: ImageData[], after: ImageData[]): string | undefined {
+  if (before.length !== after.length) return `${before.length} canvases became ${after.length}`;
+  for (const [i, { data, width }] of before.entries()) {
+    const changed = [...data.keys()].filter((at) => data[at] !== after[i]!.data[at]).map((at) => Math.floor(at / 4));
+    if (changed.length === 0) continue;
+    const [from, to] = [changed[0]!, changed.at(-1)!].map((pixel) => `${pixel % width},${Math.floor(pixel / width)}`);
+    return `canvas ${i}: ${changed.length} values from ${from} to ${to}`;
+  }
+  return undefined;
 }

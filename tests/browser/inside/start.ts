@@ -2,7 +2,7 @@ import "../../../src/workbook/browser/page.css";
 import { startPage } from "../../../src/workbook/browser/page";
 import { disagreement, structure, type Started } from "./agreement";
 import { tryTheLaw } from "./law";
-import { edgeOf, isDrawn, shown } from "./looking";
+import { edgeOf, undrawn, shown } from "./looking";
 import { registered, tryAmid, tryCommand, tryMutation, type How } from "./gate";
 
 /** The page as it is, with what the tests do inside of it within reach. */
@@ -16,7 +16,7 @@ function inside(started: Started) {
     tryTheLaw: (bytes: readonly number[], how: Parameters<typeof tryTheLaw>[2]) =>
       tryTheLaw(started, new Uint8Array(bytes), how),
     shown: (range: string) => shown(started, range),
-    isDrawn: () => isDrawn(started),
+    undrawn: () => undrawn(started),
     edgeOf: (row: number, column: number) => edgeOf(started, row, column),
     structure: () => structure(started),
     open: (bytes: readonly number[], name: string) =>
