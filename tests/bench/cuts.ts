@@ -13,9 +13,8 @@ export function benchCuts(): void {
     for (let i = 0; i < JOBS; i++) {
       const parts = PARTS(...job(i)) as never[][];
       const rest = [STOCK as never[][], "1/8", "", effort as never] as const;
-      const rows = CUTS(parts, ...rest).slice(1);
-      const head = CUTS(parts, ...rest)[0] as unknown[];
-      const [sheet, cut, setting] = ["Sheet", "Cut", "Setting"].map((name) => head.indexOf(name));
+      const [head, ...rows] = CUTS(parts, ...rest) as unknown[][];
+      const [sheet, cut, setting] = ["Sheet", "Cut", "Setting"].map((name) => head!.indexOf(name));
       const saw = rows.map((row) => [row[sheet!], row[cut!], plain(row[setting!])].join(" "));
       cuts += saw.length;
       settings += saw.filter((one, r) => one !== saw[r - 1]).length;
