@@ -1,9 +1,9 @@
 import { addPart } from "../xlsx/add-part";
 import { applyEdits, type Edit } from "../xlsx/edits";
 import { readDynamicMarks } from "../xlsx/metadata";
+import { appended, type List } from "../xlsx/list-edits";
 import type { OpenWorkbook } from "../xlsx/openWorkbook";
 import type { PackageDraft } from "../xlsx/package-draft";
-import { withAttributes } from "../xlsx/tagText";
 import { readXml, type Tag } from "../xlsx/xml";
 
 /**
@@ -36,7 +36,7 @@ const ORDER = [
   "extLst",
 ];
 
-type List = Tag & { inner: number; outer: number; items: number };
+type Counted = List & { outer: number; items: number };
 
 /** Records of other kinds keep their numbers: the new one comes last in each list. */
 function withDynamicRecord(text: string, part: string): { text: string; mark: string } {
@@ -49,8 +49,8 @@ function withDynamicRecord(text: string, part: string): { text: string; mark: st
   const element = (name: string, inside: string, attributes = "") =>
     `<${prefix}${name}${attributes}>${inside}</${prefix}${name}>`;
   const edits: Edit[] = [];
-  const add = (list: List | undefined, name: string, inside: string, attributes: string) => {
-    if (list) return void edits.push(...appended(text, list, inside));
+  const add = (list: Counted | undefined, name: string, inside: string, attributes: string) => {
+    if (list) return void edits.push(...appended(text, list, inside, list.items + 1));
     const at = lists.find((later) => ORDER.indexOf(later.name) > ORDER.indexOf(name))?.start ?? root.inner;
     edits.push({ start: at, end: at, text: element(name, inside, attributes) });
   };
@@ -70,8 +70,8 @@ function withDynamicRecord(text: string, part: string): { text: string; mark: st
   return { text: applyEdits(text, edits), mark: String((cells?.items ?? 0) + 1) };
 }
 
-function readLists(text: string, part: string): { root: Tag & { inner: number }; lists: List[]; types: string[] } {
-  const lists: List[] = [];
+function readLists(text: string, part: string): { root: Tag & { inner: number }; lists: Counted[]; types: string[] } {
+  const lists: Counted[] = [];
   const types: string[] = [];
   let root: (Tag & { inner: number }) | undefined;
   let depth = 0;
@@ -90,18 +90,6 @@ function readLists(text: string, part: string): { root: Tag & { inner: number };
     },
   });
   return { root: root!, lists, types };
-}
-
-function appended(text: string, list: List, inside: string): Edit[] {
-  const tag = withAttributes(text.slice(list.start, list.end), { count: String(list.items + 1) });
-  if (list.selfClosing) {
-    const end = `</${list.prefix}${list.name}>`;
-    return [{ start: list.start, end: list.end, text: `${tag.replace(/\s*\/>$/, ">")}${inside}${end}` }];
-  }
-  return [
-    { start: list.start, end: list.end, text: tag },
-    { start: list.inner, end: list.inner, text: inside },
-  ];
 }
 
 const KIND = "XLDAPR";

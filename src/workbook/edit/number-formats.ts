@@ -1,6 +1,7 @@
 import { BUILT_IN_FORMATS } from "../look/builtIn";
 import { addPart } from "../xlsx/add-part";
 import { applyEdits, type Edit } from "../xlsx/edits";
+import { appended, type List } from "../xlsx/list-edits";
 import type { OpenWorkbook } from "../xlsx/openWorkbook";
 import type { PackageDraft } from "../xlsx/package-draft";
 import { withAttributes } from "../xlsx/tagText";
@@ -92,12 +93,9 @@ export class NumberFormats {
 
   private styleEdits(): Edit[] {
     const added = this.addedStyles.join("");
-    const count = String(this.styles.length + this.addedStyles.length);
-    return (
-      listEdits(this.text, this.styleList, added, count) ?? [
-        { start: this.stylesAt, end: this.stylesAt, text: this.list("cellXfs", added, count) },
-      ]
-    );
+    const count = this.styles.length + this.addedStyles.length;
+    if (this.styleList) return appended(this.text, this.styleList, added, count);
+    return [{ start: this.stylesAt, end: this.stylesAt, text: this.list("cellXfs", added, count) }];
   }
 
   private numberOf(format: string): string {
@@ -112,33 +110,15 @@ export class NumberFormats {
   private formatEdits(): Edit[] {
     if (this.addedFormats.length === 0) return [];
     const added = this.addedFormats.join("");
-    const count = String(this.formatCount + this.addedFormats.length);
-    return (
-      listEdits(this.text, this.formatList, added, count) ?? [
-        { start: this.root.end, end: this.root.end, text: this.list("numFmts", added, count) },
-      ]
-    );
+    const count = this.formatCount + this.addedFormats.length;
+    if (this.formatList) return appended(this.text, this.formatList, added, count);
+    return [{ start: this.root.end, end: this.root.end, text: this.list("numFmts", added, count) }];
   }
 
-  private list(name: string, inside: string, count: string): string {
+  private list(name: string, inside: string, count: number): string {
     const { prefix } = this.root;
     return `<${prefix}${name} count="${count}">${inside}</${prefix}${name}>`;
   }
-}
-
-/** `inner` is where the list's end tag begins. */
-type List = Tag & { inner: number };
-
-/** What is put behind the items of a list that is there. */
-function listEdits(text: string, list: List | undefined, added: string, count: string): Edit[] | undefined {
-  if (!list) return undefined;
-  const { start, end, inner, prefix, name, selfClosing } = list;
-  const tag = withAttributes(text.slice(start, end), { count });
-  if (selfClosing) return [{ start, end, text: `${tag.replace(/\s*\/>$/, ">")}${added}</${prefix}${name}>` }];
-  return [
-    { start, end, text: tag },
-    { start: inner, end: inner, text: added },
-  ];
 }
 
 /** The text, its root with an end tag, so that something can be put into it. */
