@@ -1,7 +1,7 @@
 import { equal, writeNumber } from "../core/length";
 import { safeSizes, sawCuts, type SawPiece } from "../core/sheets";
 import { cellFunction, laidOut, SHEET_ARGUMENTS } from "./calls";
-import { lengthResult, table, type CellResult } from "./cells";
+import { lengthResult, letters, table, type CellResult } from "./cells";
 import { cutCaution } from "./words";
 
 /** @customenum {string} */
@@ -74,9 +74,3 @@ const call = cellFunction(SHEET_ARGUMENTS, (values) => {
 });
 
 const HEADINGS = ["Sheet", "Step", "Cut", "Setting", "From", "Gives"];
-
-/** A, B … Z, AA, AB … */
-function letters(n: number): string {
-  const last = String.fromCharCode(64 + (((n - 1) % 26) + 1));
-  return n <= 26 ? last : letters(Math.floor((n - 1) / 26)) + last;
-}

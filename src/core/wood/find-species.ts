@@ -49,8 +49,8 @@ const holds = (all: readonly string[], some: readonly string[]): boolean =>
 const sameWords = (a: readonly string[], b: readonly string[]): boolean => holds(a, b) && holds(b, a);
 
 /**
- * Up to three names with the fewest edits to them, give or take one: each typed word is counted to the word that is most like it, or all
- * of them together, for `bass wood` is one.
+ * Up to three names with the fewest edits to them, give or take one: each typed word is counted to the word that is
+ * most like it, or all of them together, for `bass wood` is one.
  */
 function nearest(typed: readonly string[]): string[] {
   const edits = ({ name }: Species): number => {

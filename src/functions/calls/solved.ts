@@ -21,7 +21,10 @@ const takings = new Memo<readonly StockUse[]>(1200);
 export const solved = (group: SheetGroup, cutting: Cutting): Solution =>
   layouts.of(keyOf(group, cutting), () => solveGroup(group, cutting, "neat"));
 
-/** What the layout of a group takes of each row of stock: how it is cut makes no difference. It pushes no whole layout out of memory. */
+/**
+ * What the layout of a group takes of each row of stock: how it is cut makes no difference. It pushes no whole layout
+ * out of memory.
+ */
 export function usesOf(group: SheetGroup, cutting: Cutting): readonly StockUse[] {
   const key = keyOf(group, cutting);
   return takings.of(key, () =>

@@ -1,5 +1,6 @@
 import { groupsOf, type AnyOpening, type Cabinet, type Job } from "../../core/drawer";
 import { Fault, naming } from "../../core/length";
+import { letters } from "../cells";
 import { OPENING_COLUMNS, readOpening, type OpeningHeading } from "./opening";
 import { placeOf, type Row, type Table } from "./row";
 import { readStandards, readUnit, type StandardValues } from "./standards";
@@ -30,18 +31,12 @@ function readLabels(rows: readonly Row<OpeningHeading>[]): string[] {
     if (other !== undefined) throw new Fault("openings.sameLabel", { label, first: other, second: rows[i]!.number });
     taken.set(label.toUpperCase(), rows[i]!.number);
   });
-  let next = 0;
+  let next = 1;
   return typed.map((label) => {
     if (label !== undefined) return label;
     while (taken.has(letters(next))) next++;
     return letters(next++);
   });
-}
-
-/** A, B … Z, AA, AB … */
-function letters(n: number): string {
-  const last = String.fromCharCode(65 + (n % 26));
-  return n < 26 ? last : letters(Math.floor(n / 26) - 1) + last;
 }
 
 function groupByCabinet(openings: readonly AnyOpening[], rows: readonly Row<OpeningHeading>[]): Cabinet[] {

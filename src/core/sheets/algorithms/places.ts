@@ -76,17 +76,20 @@ export class Places {
     this.steps += (end - forest.nodes(0)) / (4 * STRIDE);
   }
 
-  /**
-   * Whether nothing more can be laid, whatever its size. Whoever stops there counts the steps of what waits, so that an
-   * answer does not depend on it.
-   */
-  get isFull(): boolean {
-    return this.count === 0 && !this.mayOpen;
-  }
-
   /** Whether a sheet may be opened: most of the time none. */
   private get mayOpen(): boolean {
     return this.forest.weight + this.lightest <= this.goal;
+  }
+
+  /** Lays one piece after another. Those that wait when nothing more can be laid count as if each had been tried. */
+  layAll(kinds: Int32Array, count: number): void {
+    for (let i = 0; i < count; i++) {
+      if (this.count === 0 && !this.mayOpen) {
+        this.steps += LAY * (count - i);
+        return;
+      }
+      this.lay(kinds[i]!);
+    }
   }
 
   /** Lays a piece where least is spoilt, or on a new sheet; false where neither can be. */
@@ -205,4 +208,4 @@ export class Places {
 }
 
 /** Steps of laying a piece, beside the rectangles that are looked at for it. */
-export const LAY = 4;
+const LAY = 4;

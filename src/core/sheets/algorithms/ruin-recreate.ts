@@ -1,7 +1,7 @@
 import { BLOCK, CHILD, DEAD, Forest, KIND, NEXT, NONE, PARENT, SIZE, STRIDE } from "./forest";
 import type { Meter } from "../meter";
 import type { Draft, Model } from "../model";
-import { LAY, Places } from "./places";
+import { Places } from "./places";
 import { Random } from "./random";
 
 /**
@@ -232,13 +232,7 @@ class Search {
         keys[at] = key;
       }
     }
-    for (let i = 0; i < waiting; i++) {
-      if (places.isFull) {
-        places.steps += LAY * (waiting - i);
-        break;
-      }
-      places.lay(order[i]!);
-    }
+    places.layAll(order, waiting);
   }
 
   private shuffledSizes(): number[] {
