@@ -18,7 +18,7 @@ import { takeBack } from "./takeBack";
 import type { Grid } from "./univer";
 import type { Difference } from "./worker/difference";
 import type { Placed } from "./worker/messages";
-import { place } from "./worker/results";
+import { place, reaches } from "./worker/results";
 
 /** Keeps grid and workbook the same: what is typed goes into the workbook, what comes of it goes back into the grid. */
 export interface Calculation {
@@ -56,8 +56,7 @@ export function keepCalculated(grid: Grid, unitId: string, book: Book, watcher: 
   const showArrays = (): void =>
     void commands.syncExecuteCommand(SetArrayFormulaDataMutation.id, arraysOf(book.results, unitId), local);
   const show = (places: Iterable<string>): void => {
-    for (const { sheet, area } of book.results.spills.values())
-      makeRoom(grid, unitId, sheetId(sheet), { rows: area.bottom + 1, columns: area.right + 1 });
+    for (const [sheet, used] of reaches(book.results)) makeRoom(grid, unitId, sheetId(sheet), used);
     showArrays();
     const unitData = { [unitId]: valuesOf(book.results, places) };
     commands.syncExecuteCommand(SetFormulaCalculationResultMutation.id, { unitData, unitOtherData: {} }, local);

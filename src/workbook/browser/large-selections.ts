@@ -9,8 +9,8 @@ const MOST_CELLS = 1_000_000;
 const MANY_CELLS = 10_000;
 
 /**
- * To be called once a workbook is there. A whole sheet may be selected, which can have more cells than any memory. Clearing it clears what is there; to copy or
- * fill so much is refused.
+ * A whole sheet may be selected, which can have more cells than any memory. Clearing it clears what is there; to copy
+ * or fill so much is refused. To be called once a workbook is there.
  * @param refuse told in words why nothing was done
  */
 export function boundSelections({ univer, api }: Grid, refuse: (words: string) => void): void {

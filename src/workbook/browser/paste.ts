@@ -31,27 +31,30 @@ export function readPasted(grid: Grid, formats: TypedFormats, reading: Reading, 
     throw new CanceledError();
   });
 
+  /** Where what is pasted goes: the sheet that is seen, from the selection on. */
+  const destination = () => {
+    const book = api.getActiveWorkbook();
+    const range = injector.get(SheetsSelectionsService).getCurrentLastSelection()?.range;
+    if (!book || !range) return undefined;
+    const sheet = book.getActiveSheet();
+    return { sheet, range, unitId: book.getId(), subUnitId: sheet.getSheetId() };
+  };
   const lastCopied = () => clipboard.copyContentCache().get(clipboard.copyContentCache().getLastCopyId() ?? "");
   const makeRoomFor = (copied: ReturnType<typeof lastCopied>): void => {
-    const [book, start] = [
-      api.getActiveWorkbook(),
-      injector.get(SheetsSelectionsService).getCurrentLastSelection()?.range,
-    ];
-    if (!copied?.range || !book || !start) return;
-    makeRoom(grid, book.getId(), book.getActiveSheet().getSheetId(), {
-      rows: start.startRow + copied.range.rows.length,
-      columns: start.startColumn + copied.range.cols.length,
+    const to = destination();
+    if (!copied?.range || !to) return;
+    makeRoom(grid, to.unitId, to.subUnitId, {
+      rows: to.range.startRow + copied.range.rows.length,
+      columns: to.range.startColumn + copied.range.cols.length,
     });
   };
 
   const paste = (texts: readonly (readonly string[])[]): void => {
-    const book = api.getActiveWorkbook();
-    const sheet = book?.getActiveSheet();
-    const selection = injector.get(SheetsSelectionsService).getCurrentLastSelection();
-    if (!book || !sheet || !selection) return;
+    const to = destination();
+    if (!to) return;
     if (texts.length === 0) return refuse(NOTHING);
-    const [unitId, subUnitId] = [book.getId(), sheet.getSheetId()];
-    const target = targetOf(selection.range, texts);
+    const { sheet, range, unitId, subUnitId } = to;
+    const target = targetOf(range, texts);
     makeRoom(grid, unitId, subUnitId, { rows: target.endRow + 1, columns: target.endColumn + 1 });
     const words = whyNot(sheet.getSheet(), target, texts);
     if (words) return refuse(words);

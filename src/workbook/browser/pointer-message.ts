@@ -26,7 +26,7 @@ export function tellAtPointer(
     clearTimeout(waiting);
     tip.hidden = true;
   };
-  for (const event of ["pointerleave", "pointerdown", "wheel", "keydown"])
+  for (const event of ["pointerleave", "pointerdown", "wheel"])
     grid.addEventListener(event, hide, { capture: true, passive: true });
   addEventListener("keydown", hide, { capture: true, passive: true });
 

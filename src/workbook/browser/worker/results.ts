@@ -87,3 +87,13 @@ function keptMessages({ kept, results }: Outcome): Map<string, string> {
   }
   return messages;
 }
+
+/** How far spills reach, sheet by sheet. */
+export function reaches({ spills }: Results): Map<number, { rows: number; columns: number }> {
+  const sheets = new Map<number, { rows: number; columns: number }>();
+  for (const { sheet, area } of spills.values()) {
+    const { rows, columns } = sheets.get(sheet) ?? { rows: 0, columns: 0 };
+    sheets.set(sheet, { rows: Math.max(rows, area.bottom + 1), columns: Math.max(columns, area.right + 1) });
+  }
+  return sheets;
+}

@@ -12,10 +12,7 @@ export const workdays: Record<string, Ordinary> = {
   },
   "NETWORKDAYS.INTL": {
     signature: "VVVR",
-    call([a, b, kind, holidays], evaluator) {
-      const free = weekend(kind);
-      return free instanceof CellError ? free : count(a, b, free, holidays, evaluator);
-    },
+    call: ([a, b, kind, holidays], evaluator) => inWeek(kind, (free) => count(a, b, free, holidays, evaluator)),
   },
   WORKDAY: {
     signature: "VVR",
@@ -23,11 +20,8 @@ export const workdays: Record<string, Ordinary> = {
   },
   "WORKDAY.INTL": {
     signature: "VVVR",
-    call([a, days, kind, holidays], evaluator) {
-      const free = weekend(kind);
-      if (free instanceof CellError) return free;
-      return free.every(Boolean) ? fail("#VALUE!") : after(a, days, free, holidays, evaluator);
-    },
+    call: ([a, days, kind, holidays], evaluator) =>
+      inWeek(kind, (free) => (free.every(Boolean) ? fail("#VALUE!") : after(a, days, free, holidays, evaluator))),
   },
 };
 
@@ -35,6 +29,11 @@ export const workdays: Record<string, Ordinary> = {
 type Week = readonly boolean[];
 
 const SATURDAY_SUNDAY: Week = [false, false, false, false, false, true, true];
+
+function inWeek(kind: Value, work: (free: Week) => Scalar): Scalar {
+  const free = weekend(kind);
+  return free instanceof CellError ? free : work(free);
+}
 
 /** 1 to 7 are pairs of days from Saturday and Sunday on, 11 to 17 single ones from Sunday on; or seven digits from Monday on. */
 function weekend(kind: Value): Week | CellError {
