@@ -60,14 +60,14 @@ const PAIRS: [finding: RegExp, loud: Job, quiet: Job][] = [
     { standards: { "rail below": 1, "front gap": 1 } },
   ],
   [
-    /A stop Fronts overlay the frame by 1\/2 in from both sides of a rail above of 3\/4 in/,
+    /A stop Fronts overlay the frame by 1\/2 in from both sides of a rail above of 3\/4 in, and collide/,
     {
       standards: { construction: "face frame", "rail above": "3/4" },
       rows: [["A", 18, 20, 20.5, 1, 19]],
       heads: ["Case width"],
     },
     {
-      standards: { construction: "face frame", "rail above": 1 },
+      standards: { construction: "face frame", "rail above": "1 1/8" },
       rows: [["A", 18, 20, 20.5, 1, 19]],
       heads: ["Case width"],
     },

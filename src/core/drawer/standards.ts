@@ -60,6 +60,8 @@ const STANDARDS = {
   "front step": length("1/16", "1"),
   "cabinet thickness": length("3/4", "18"),
   "partition thickness": open<Rational>(),
+  "stile width": open<Rational>(),
+  "rail width": length("1 1/2", "38"),
   "rail above": open<Rational | "none">(),
   "rail below": open<Rational | "none">(),
   "top reveal": length("1/8", "3"),

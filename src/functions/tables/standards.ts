@@ -68,6 +68,8 @@ const KINDS: { [N in StandardName]: Kind<Standards[N]> } = {
   "front step": notNegative,
   "cabinet thickness": positive,
   "partition thickness": positive,
+  "stile width": positive,
+  "rail width": positive,
   "rail above": rail,
   "rail below": rail,
   "top reveal": anySign,

@@ -1,8 +1,8 @@
 import type { Finding, Verdict } from "../../core/drawer";
-import type { Fault, Unit } from "../../core/length";
+import { isNegative, isZero, type Fault, type Rational, type Unit } from "../../core/length";
 import { message } from "./messages";
 import { changeWords, missWords } from "./verdict";
-import { worded, type Wording } from "./wording";
+import { worded, type Data, type Wording } from "./wording";
 
 /** A finding in words: what is wrong or doubtful, and what to do about it. */
 export function wordingOf({ code, data }: Finding, unit: Unit): [finding: string, remedy: string] {
@@ -44,9 +44,17 @@ const FINDINGS: Record<string, readonly [finding: Wording, remedy: Wording]> = {
     "The front stops short of the opening's {side} edge, and the opening shows beside it.",
     "Make the reveal or the gap less, or the rail, partition or carcase thicker.",
   ],
-  "overlay.collides": [
-    "Fronts overlay the frame by {overlay} from both sides of a {name} of {rail}, and meet.",
-    "Make the frame overlay less than half the rail.",
+  "overlay.stile": [
+    (data) => `The fronts overlay the stile between them, {stile} wide, by {a} and {b}${meeting(data)}.`,
+    "Make the frame overlay or the front gap less, or the stile wider.",
+  ],
+  "overlay.rail": [
+    (data) => `Fronts overlay the frame by {overlay} from both sides of a {name} of {rail}${meeting(data)}.`,
+    "Make the frame overlay or the front gap less, or the rail wider.",
+  ],
+  "overlay.past": [
+    "Fronts overlay the frame by {overlay}, and stand {by} past its {part} of {width} at the {side}.",
+    "Make the frame overlay less, or give the stile width and rail width of this frame.",
   ],
   "cabinet.heights": [
     "Openings {a} and {b} high cannot share one top and one bottom.",
@@ -186,6 +194,14 @@ const FINDINGS: Record<string, readonly [finding: Wording, remedy: Wording]> = {
     "Measure the sheet, and give what it measures.",
   ],
 };
+
+/** What two overlays leave of what they meet on. */
+const meeting = ({ room }: Data): string =>
+  isNegative(room as Rational)
+    ? ", and collide"
+    : isZero(room as Rational)
+      ? ", and meet"
+      : ": that leaves {room}, and the front gap is {gap}";
 
 const weight = (unit: Unit): string => (unit === "in" ? "lb" : "kg");
 

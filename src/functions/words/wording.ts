@@ -9,7 +9,7 @@ export type Template = string;
 /** Words, or how they are chosen by what the data are. */
 export type Wording = Template | ((data: Data, unit: Unit) => Template);
 
-type Data = Readonly<Record<string, unknown>>;
+export type Data = Readonly<Record<string, unknown>>;
 
 /**
  * The words with their holes filled.

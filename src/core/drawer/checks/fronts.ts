@@ -1,9 +1,10 @@
-import { equal, isNegative, isPositive, less, negate, roundFigure, subtract, times } from "../../length";
+import { equal, isNegative, isPositive, less, negate, roundFigure, subtract } from "../../length";
 import { stripOf } from "../plan/parts";
 import type { PlannedOpening } from "../plan/plan";
 import { pullsOf } from "../plan/pulls";
 import type { Standards } from "../standards";
 import { isMoreThan, look, stop, type Found } from "./finding";
+import { checkFrame } from "./frame";
 import { isSolidWood } from "./stock";
 
 /** What is doubtful about the fronts of an opening. */
@@ -39,14 +40,14 @@ export function checkFronts(planned: PlannedOpening, ends: { left: boolean; righ
       found.push(look("match.kerf", { kerf: s.kerf, gap: hung, jump: subtract(between, hung) }));
     }
   }
-  return [...found, ...checkReveals(s, ends), ...checkShares(planned)];
+  return [...found, ...checkReveals(s, ends), ...checkShares(planned), ...checkFrame(opening, ends)];
 }
 
 /** Where a rail or partition is thinner than the gap between the fronts before it, the opening shows beside it. */
 function checkShares({ opening, face }: PlannedOpening): Found[] {
   const s = opening.standards;
   if (s["front style"] === "inset") return [];
-  if (s.construction === "face frame") return checkRails(s);
+  if (s.construction === "face frame") return [];
   const over: [string, boolean][] = [
     ["left", isNegative(face.left.value)],
     ["right", isNegative(face.right.value)],
@@ -54,15 +55,6 @@ function checkShares({ opening, face }: PlannedOpening): Found[] {
     ["top", less(face.top.value, opening.least.height)],
   ];
   return over.filter(([, shows]) => shows).map(([side]) => stop("front.short", { side }));
-}
-
-/** Fronts above and below a frame's rail overlay it from both sides. */
-function checkRails(s: Standards): Found[] {
-  return (["rail above", "rail below"] as const).flatMap((name): Found[] => {
-    const rail = s[name];
-    if (rail === undefined || rail === "none" || !isMoreThan(times(2, s["frame overlay"]), rail)) return [];
-    return [stop("overlay.collides", { name, rail, overlay: s["frame overlay"] })];
-  });
 }
 
 /** An overlay front must cover the carcase's edge, and should not stand out past it unseen. */

@@ -3,6 +3,7 @@ import type { AnyOpening, Job } from "../opening";
 import { failed, within, type Plan, type PlannedOpening } from "../plan/plan";
 import { checkBox, checkStock } from "./boxes";
 import { look, stop, type Finding, type Found } from "./finding";
+import { checkStile } from "./frame";
 import { checkFit } from "./fit";
 import { checkFronts } from "./fronts";
 import { checkPull, checkScrews } from "./hardware";
@@ -20,6 +21,7 @@ export function findingsOf(job: Job, plan: Plan, noted: readonly Finding[] = [])
   return together([
     ...noted,
     ...checkCabinets(job, plan),
+    ...checkStiles(job, plan),
     ...plan.flatMap((planned) => [
       ...at(planned.opening.label, checkMeasurements(planned.opening)),
       ...(failed(planned) ? at(planned.opening.label, [asFinding(planned.fault)]) : checkReadable(planned)),
@@ -33,6 +35,17 @@ const checkReadable = (planned: PlannedOpening): Finding[] =>
     () => within(planned.opening, () => checkPlanned(planned)),
     (fault) => at(planned.opening.label, [asFinding(fault)]),
   );
+
+/** What two openings side by side do to the stile between them. */
+function checkStiles({ cabinets }: Job, plan: Plan): Finding[] {
+  const planned = new Map(plan.flatMap((one) => (failed(one) ? [] : [[one.opening as AnyOpening, one.opening]])));
+  return cabinets.flatMap(({ openings }) =>
+    openings.flatMap((one, i) => {
+      const [left, right] = [planned.get(one), planned.get(openings[i + 1]!)];
+      return left && right ? at(`${left.label}, ${right.label}`, checkStile(left, right)) : [];
+    }),
+  );
+}
 
 /** Openings side by side under one top and over one bottom are equally high, unless rails say otherwise. */
 function checkCabinets({ cabinets }: Job, plan: Plan): Finding[] {

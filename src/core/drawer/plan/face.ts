@@ -1,4 +1,4 @@
-import { Fault, isPositive, less, type Rational } from "../../length";
+import { Fault, isPositive, less, roundFigure, type Rational, type Unit } from "../../length";
 import { minus, minusSum, plus, plusSum, shared, sum, type Size, type Term } from "../size";
 import { standardOf, type AnyOpening, type Opening } from "../opening";
 import type { Standards } from "../standards";
@@ -80,13 +80,30 @@ function sideShare(opening: Opening, neighbour: AnyOpening | undefined, side: "l
     return [plus("cabinet thickness", s["cabinet thickness"]), minus(`${side} reveal`, reveal)];
   }
   const partition = partitionRightOf(side === "left" ? neighbour : opening);
-  const gap = greater(s["front gap"], standardOf(neighbour, "front gap"));
-  return [plusSum(halfBesideGap("partition", partition, gap))];
+  return [plusSum(halfBesideGap("partition", partition, gapBeside(opening, neighbour)))];
 }
 
 /** The partition between an opening and its neighbour to the right. */
 export const partitionRightOf = (opening: AnyOpening): Rational =>
   standardOf(opening, "partition thickness") ?? standardOf(opening, "cabinet thickness");
+
+/**
+ * The stile of a face frame between an opening and its neighbor to the right: where it was not typed and the partition
+ * behind it was, it is as wide as that.
+ */
+export const stileRightOf = (opening: AnyOpening): Rational =>
+  standardOf(opening, "stile width") ?? standardOf(opening, "partition thickness") ?? usualStile(opening.unit);
+
+/** The stile of a face frame at the end of its cabinet, before the end that it belongs to. */
+export const endStileOf = (opening: AnyOpening): Rational =>
+  standardOf(opening, "stile width") ?? usualStile(opening.unit);
+
+/** @source common practice: stiles and rails of face frames are 1 1/2 in (38 mm) wide */
+const usualStile = (unit: Unit): Rational => roundFigure("1 1/2", "38", unit);
+
+/** The gap between the fronts of two openings side by side: the larger one counts. */
+export const gapBeside = (a: AnyOpening, b: AnyOpening): Rational =>
+  greater(standardOf(a, "front gap"), standardOf(b, "front gap"));
 
 const greater = (a: Rational, b: Rational): Rational => (less(a, b) ? b : a);
 
