@@ -8,7 +8,7 @@ enum BottomFit {
   /** In a groove on all four sides */
   grooved = "grooved",
   /** Slid in under the back, flush with its outer face */
-  open_back = "open back",
+  under_back = "under back",
   /** Nailed and glued on from below, as deep as the box */
   applied = "applied",
 }
@@ -17,8 +17,8 @@ enum BottomFit {
 enum Unit {
   /** Inches, and inches in the result */
   inches = "in",
-  /** Millimetres, and millimetres in the result */
-  millimetres = "mm",
+  /** Millimeters, and millimeters in the result */
+  millimeters = "mm",
 }
 
 /**
@@ -29,14 +29,14 @@ enum Unit {
  * @param {any} end_thickness Thickness of box front and back as measured, more than 0
  * @param {any} groove_depth Depth of the grooves in the ends: more than 0, less than their thickness; an applied bottom needs none
  * @param {any} [play] Play of the bottom in all, less than it is held by: 1/16 in, 1.5 mm (default)
- * @param {BottomFit} [bottom_fit] grooved (default), open back or applied
+ * @param {BottomFit} [bottom_fit] grooved (default), under back or applied
  * @param {Unit} [unit] Unit of numbers without a mark, and of the result: in (default) or mm
  * @returns {any} Bottom depth, in the unit
  * @throws #VALUE! where a groove is missing or goes through the end, or the play would let the bottom drop out
  * @example =DRAWER.BOTTOMDEPTH(22, 0.5, 0.25) // => 21.4375
- * @example =DRAWER.BOTTOMDEPTH(22, 0.75, 0.25, , "open back") // => 21.4375
+ * @example =DRAWER.BOTTOMDEPTH(22, 0.75, 0.25, , "under back") // => 21.4375
  * @example =DRAWER.BOTTOMDEPTH(22, 0.5, , , "applied") // => 22
- * @source common practice: D − 2t + 2g − play grooved, D − t + g − play with an open back, D applied
+ * @source common practice: D − 2t + 2g − play grooved, D − t + g − play under the back, D applied
  */
 export function BOTTOMDEPTH(
   box_depth: any,

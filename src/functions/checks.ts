@@ -10,9 +10,9 @@ import { wordingOf } from "./words";
  * @group Plan
  * @param {any[][]} openings One row an opening, as in PLAN
  * @param {any[][]} [standards] Two columns, name and value, as in PLAN
- * @returns {any[][]} A table: Where, Level (stop or look), Finding, Remedy; one row All clear where there is nothing
+ * @returns {any[][]} A table: Where, Level (wrong or doubtful), Finding, Remedy; one row All clear where there is nothing
  * @throws nothing of its own: rows and tables that cannot be read are findings
- * @example =DRAWER.CHECKS({"Opening","Width","Height","Depth","Drawers";"B",24,26.25,9,1}) // => {"Where","Level","Finding","Remedy";"B","stop","Opening B: No slide fits: an inside depth of 9 in leaves 8 1/2 in, and the shortest slide is 10 in.",…}
+ * @example =DRAWER.CHECKS({"Opening","Width","Height","Depth","Drawers";"B",24,26.25,9,1}) // => {"Where","Level","Finding","Remedy";"B","wrong","Opening B: No slide fits: an inside depth of 9 in leaves 8 1/2 in, and the shortest slide is 10 in.",…}
  * @source common practice; ANSI/KCMA A161.1 for loads; NIST Voluntary Product Standard PS 1 for plywood
  */
 export function CHECKS(openings: any[][], standards?: any[][]): any[][] {
@@ -34,5 +34,5 @@ const everythingFound = (read: JobTables | Fault): Finding[] =>
 /** A table that cannot be read at all is the one thing found. */
 function unreadable(fault: Fault): Finding[] {
   const where = String(fault.data.table ?? fault.data.argument ?? "openings").split(",")[0]!;
-  return [{ where, level: "stop", code: "plan.fault", data: { fault } }];
+  return [{ where, level: "wrong", code: "plan.fault", data: { fault } }];
 }

@@ -23,8 +23,8 @@ enum CornerJoint {
 enum Unit {
   /** Inches, and inches in the result */
   inches = "in",
-  /** Millimetres, and millimetres in the result */
-  millimetres = "mm",
+  /** Millimeters, and millimeters in the result */
+  millimeters = "mm",
 }
 
 /**

@@ -8,8 +8,8 @@ import { column, lengthResult } from "./cells";
 enum Unit {
   /** Inches, and inches in the result */
   inches = "in",
-  /** Millimetres, and millimetres in the result */
-  millimetres = "mm",
+  /** Millimeters, and millimeters in the result */
+  millimeters = "mm",
 }
 
 /**
@@ -18,7 +18,7 @@ enum Unit {
  * @group Fronts
  * @param {any} face_height Height of the face that the fronts fill, more than 0
  * @param {any[][]} drawers A count of equal fronts (1 to 100), or a list from top to bottom, as a range or a text: 5 1/2; 1 part; 2 parts
- * @param {any} [gap] Gap between neighbours, 0 or more: 1/8 in, 3 mm (default)
+ * @param {any} [gap] Gap between neighbors, 0 or more: 1/8 in, 3 mm (default)
  * @param {any} [top_reveal] How far the fronts stay short of the face's upper edge; negative where they run past it: 0 (default)
  * @param {any} [bottom_reveal] The same at the lower edge: 0 (default)
  * @param {any} [step] Step that shared heights are rounded down to, spare steps going to the lowest fronts; 0 (default) does not round

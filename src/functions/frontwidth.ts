@@ -8,8 +8,8 @@ import { lengthResult } from "./cells";
 enum Unit {
   /** Inches, and inches in the result */
   inches = "in",
-  /** Millimetres, and millimetres in the result */
-  millimetres = "mm",
+  /** Millimeters, and millimeters in the result */
+  millimeters = "mm",
 }
 
 /**
@@ -18,7 +18,7 @@ enum Unit {
  * @group Fronts
  * @param {any} face_width Width of the face that the fronts fill, more than 0
  * @param {any} columns How many fronts, a whole number from 1 to 100
- * @param {any} [gap] Gap between neighbours, 0 or more: 1/8 in, 3 mm (default)
+ * @param {any} [gap] Gap between neighbors, 0 or more: 1/8 in, 3 mm (default)
  * @param {any} [left_reveal] How far the fronts stay short of the face's left edge; negative where they run past it: 0 (default)
  * @param {any} [right_reveal] The same at the right edge: 0 (default)
  * @param {Unit} [unit] Unit of numbers without a mark, and of the result: in (default) or mm

@@ -17,8 +17,8 @@ enum FrontProgression {
 enum Unit {
   /** Inches, and inches in the result */
   inches = "in",
-  /** Millimetres, and millimetres in the result */
-  millimetres = "mm",
+  /** Millimeters, and millimeters in the result */
+  millimeters = "mm",
 }
 
 /**
@@ -29,7 +29,7 @@ enum Unit {
  * @param {any} count How many fronts, a whole number from 1 to 100
  * @param {FrontProgression} [rule] equal (default), arithmetic or geometric
  * @param {any} [amount] What each front is taller by: a length of 0 or more (arithmetic), a factor from 1 to 10 (geometric)
- * @param {any} [gap] Gap between neighbours, 0 or more: 1/8 in, 3 mm (default)
+ * @param {any} [gap] Gap between neighbors, 0 or more: 1/8 in, 3 mm (default)
  * @param {Unit} [unit] Unit of numbers without a mark, and of the result: in (default) or mm
  * @returns {any[][]} A column of front heights, top to bottom, in the unit
  * @throws #VALUE! where the rule has no amount, or gaps and steps leave nothing for the top front

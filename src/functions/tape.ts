@@ -7,7 +7,7 @@ import { isEmpty } from "./cells";
 enum TapeRounding {
   /** To the nearest mark, halves away from zero */
   nearest = "nearest",
-  /** Towards zero */
+  /** Toward zero */
   down = "down",
   /** Away from zero */
   up = "up",
@@ -17,8 +17,8 @@ enum TapeRounding {
 enum Unit {
   /** Inches, and inches in the result */
   inches = "in",
-  /** Millimetres, and millimetres in the result */
-  millimetres = "mm",
+  /** Millimeters, and millimeters in the result */
+  millimeters = "mm",
 }
 
 /**
@@ -27,14 +27,14 @@ enum Unit {
  * @group Lengths
  * @param {any} length The length
  * @param {any} [precision] In inches the denominator 2, 4, 8, 16 (default), 32 or 64; in mm the decimals 0 (default), 1 or 2
- * @param {TapeRounding} [rounding] nearest (default; halves away from zero), down (towards zero) or up (away from zero)
+ * @param {TapeRounding} [rounding] nearest (default; halves away from zero), down (toward zero) or up (away from zero)
  * @param {Unit} [unit] Unit of a length without a mark, and of the text: in (default) or mm
  * @returns {string} The text
  * @throws #VALUE! where the length is blank or none, or the precision is not one of those listed
  * @example =DRAWER.TAPE(23.4375) // => "23 7/16"""
  * @example =DRAWER.TAPE(9.1667, 32, "down") // => "9 5/32"""
  * @example =DRAWER.TAPE("23 7/16 in", 1, "nearest", "mm") // => "595.3 mm"
- * @source common practice: tapes are divided into 16ths or 32nds of an inch, or into millimetres
+ * @source common practice: tapes are divided into 16ths or 32nds of an inch, or into millimeters
  */
 export function TAPE(length: any, precision?: any, rounding?: TapeRounding, unit?: Unit): string {
   return call([length, precision, rounding, unit]);

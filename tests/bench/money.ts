@@ -8,7 +8,7 @@ const STOCK = [
   ["3/4", 96, 48, 84],
 ];
 const RATES = [
-  ["labour rate", 65],
+  ["labor rate", 65],
   ["box minutes", 45],
   ["front minutes", 20],
   ["fitting minutes", 25],

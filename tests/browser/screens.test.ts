@@ -32,7 +32,7 @@ async function violations(where: Page | Frame): Promise<string[]> {
 
 const paneFrame = (page: Page): Frame => page.frames().find((frame) => frame.url().endsWith("pane.html"))!;
 
-describe.each(["light", "dark"] as const)("in %s colours", (colorScheme) => {
+describe.each(["light", "dark"] as const)("in %s colors", (colorScheme) => {
   test("page, pane, message and dialog are accessible", async () => {
     visit = await desk.visit({ colorScheme });
     await visit.enter("C7", "1");

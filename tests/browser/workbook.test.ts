@@ -155,7 +155,7 @@ describe("the grid", () => {
   });
 });
 
-/** Where the grid's picture has fields of a colour, from the top. */
+/** Where the grid's picture has fields of a color, from the top. */
 async function marked({ page }: Visit, color: string): Promise<{ left: number; top: number }[]> {
   return page.evaluate((wanted) => {
     const rgb = [1, 3, 5].map((at) => Number.parseInt(wanted.slice(at, at + 2), 16));

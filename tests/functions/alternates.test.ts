@@ -11,7 +11,7 @@ const STOCK = [
   ["1/2", 96, 48, 58],
   ["3/4", 96, 48, 84],
 ];
-const RATES = rates({ ...FREE, "slide price": 18.4, "labour rate": 60, "box minutes": 45, markup: 30 });
+const RATES = rates({ ...FREE, "slide price": 18.4, "labor rate": 60, "box minutes": 45, markup: 30 });
 const OPENINGS = PARTS_BENCH.openings.map((row) => row.slice(0, 5));
 const SIDES = [
   ["Standard", "Half-inch sides", "Three-quarter sides", "Inset fronts"],
@@ -44,8 +44,8 @@ describe("ALTERNATES(openings, standards, stock, rates)", () => {
       "Total against base",
       "Inside volume",
       "Volume against base",
-      "Stops",
-      "Looks",
+      "Wrong",
+      "Doubtful",
       "First finding",
     ]);
     expect(column(compare(), "Alternate")).toEqual(["Half-inch sides", "Three-quarter sides", "Inset fronts"]);
@@ -65,8 +65,8 @@ describe("ALTERNATES(openings, standards, stock, rates)", () => {
     );
     ALONE.forEach((own, i) => {
       const levels = column(CHECKS(OPENINGS, own), "Level");
-      expect(column(rows, "Stops")[i]).toBe(levels.filter((level) => level === "stop").length);
-      expect(column(rows, "Looks")[i]).toBe(levels.filter((level) => level === "look").length);
+      expect(column(rows, "Wrong")[i]).toBe(levels.filter((level) => level === "wrong").length);
+      expect(column(rows, "Doubtful")[i]).toBe(levels.filter((level) => level === "doubtful").length);
     });
   });
 
@@ -105,7 +105,7 @@ describe("ALTERNATES(openings, standards, stock, rates)", () => {
     expect(volumes[1]).toBeLessThan(volumes[0]!);
   });
 
-  test("copies of a cabinet count, and metric jobs have litres", () => {
+  test("copies of a cabinet count, and metric jobs have liters", () => {
     const [row] = ALTERNATES(
       [
         ["Width", "Height", "Depth", "Drawers", "Quantity"],

@@ -19,15 +19,15 @@ function findings({ standards = {}, rows = [["A", 18, 20, 20.5, 2]], heads = [] 
     .join("\n");
 }
 
-/** Each finding, a job that has it and its neighbour, just on the quiet side. */
+/** Each finding, a job that has it and its neighbor, just on the quiet side. */
 const PAIRS: [finding: RegExp, loud: Job, quiet: Job][] = [
   [
-    /A stop An applied bottom leaves no recess/,
+    /A wrong An applied bottom leaves no recess/,
     { standards: { slide: "undermount", "undermount deduction": 1.25, "bottom fit": "applied", "space below": "1/2" } },
     { standards: { "bottom fit": "applied" } },
   ],
   [
-    /A, B look A gap of 0 in between fronts/,
+    /A, B doubtful A gap of 0 in between fronts/,
     {
       standards: { "front gap": "none" },
       rows: [
@@ -60,7 +60,7 @@ const PAIRS: [finding: RegExp, loud: Job, quiet: Job][] = [
     { standards: { "rail below": 1, "front gap": 1 } },
   ],
   [
-    /A stop Fronts overlay the frame by 1\/2 in from both sides of a rail above of 3\/4 in, and collide/,
+    /A wrong Fronts overlay the frame by 1\/2 in from both sides of a rail above of 3\/4 in, and collide/,
     {
       standards: { construction: "face frame", "rail above": "3/4" },
       rows: [["A", 18, 20, 20.5, 1, 19]],
@@ -83,7 +83,7 @@ const PAIRS: [finding: RegExp, loud: Job, quiet: Job][] = [
     { standards: { "space below": "1/16", "space above": "1/16" }, rows: [["A", 18, 20, 20.5, 1]] },
   ],
   [
-    /A, B look Openings 20 in and 30 in high cannot share/,
+    /A, B doubtful Openings 20 in and 30 in high cannot share/,
     {
       rows: [
         ["A", 18, 20, 20.5, 2],
@@ -182,7 +182,7 @@ describe("CHECKS raises each finding at its limit, and is quiet just beside it",
   });
 });
 
-describe("CHECKS in millimetres", () => {
+describe("CHECKS in millimeters", () => {
   const mm = (standards: Record<string, unknown>, rows: unknown[][] = [["A", 500, 600, 525, 2]]) =>
     findings({ standards, rows }, QUIET_MM);
 

@@ -34,21 +34,21 @@ describe("CHECKS(openings, standards)", () => {
       "a bottom groove near the edge",
       one([["groove offset", "3/16"]]),
       "A",
-      "look",
+      "doubtful",
       /^Only 3\/16 in of wood stands below the groove/,
     ],
     [
       "a groove deeper than half the side",
       one([["groove depth", "1/4"]]),
       "A",
-      "look",
+      "doubtful",
       /takes more than half of the side and end's 15\/32 in/,
     ],
     [
       "a groove through the side",
       one([["groove depth", "15/32"]]),
       "A",
-      "stop",
+      "wrong",
       /groove depth is 15\/32 in\. It must be less than the side is thick/,
     ],
     [
@@ -58,17 +58,17 @@ describe("CHECKS(openings, standards)", () => {
         ["undermount deduction", 1.5],
       ]),
       "A",
-      "look",
+      "doubtful",
       /little for an undermount slide/,
     ],
     [
       "a side lower than its slide",
       one([], 18, 8, 20.5, 4),
       "A1, A2, A3, A4",
-      "stop",
+      "wrong",
       /lower than the slide, 1 3\/4 in/,
     ],
-    ["a box of little use", one([], 18, 6.75, 20.5, 2), "A1, A2", "look", /left inside/],
+    ["a box of little use", one([], 18, 6.75, 20.5, 2), "A1, A2", "doubtful", /left inside/],
     [
       "a deep rabbet",
       one([
@@ -76,7 +76,7 @@ describe("CHECKS(openings, standards)", () => {
         ["joint depth", "3/8"],
       ]),
       "A",
-      "look",
+      "doubtful",
       /leaves little of stock 15\/32 in/,
     ],
     [
@@ -86,75 +86,81 @@ describe("CHECKS(openings, standards)", () => {
         ["space below", "1/8"],
       ]),
       "A",
-      "look",
+      "doubtful",
       /applied bottom has only 1\/8 in below/,
     ],
     [
       "a box much wider than deep",
       one([["bottom thickness", "15/32"]], 36, 20, 16.5),
       "A1, A2",
-      "look",
+      "doubtful",
       /much wider than deep/,
     ],
-    ["a thin bottom with a wide span", one([], 30, 20, 24), "A", "look", /spans 28 1\/16 in/],
-    ["a wide front with one pull", one([["pulls per front", 1]], 25, 20, 24), "A", "look", /has one pull/],
+    ["a thin bottom with a wide span", one([], 30, 20, 24), "A", "doubtful", /spans 28 1\/16 in/],
+    ["a wide front with one pull", one([["pulls per front", 1]], 25, 20, 24), "A", "doubtful", /has one pull/],
     [
       "plywood by its nominal size",
       one([["side thickness", "3/4"]]),
       "A",
-      "look",
+      "doubtful",
       /given as 3\/4 in; plywood sold by that name may measure 0\.688 to 0\.75 in \(PS 1\)/,
     ],
     [
       "upright grain on a wide solid front",
       one([["front material", "Cherry"]]),
       "A",
-      "look",
+      "doubtful",
       /^A front of Cherry, which reads as solid wood, with upright grain, 19 3\/8 in wide/,
     ],
-    ["a solid bottom held all round", one([["bottom material", "Cedar"]]), "A", "look", /cannot move with the seasons/],
     [
-      "a solid bottom under an open back",
+      "a solid bottom held all round",
+      one([["bottom material", "Cedar"]]),
+      "A",
+      "doubtful",
+      /cannot move with the seasons/,
+    ],
+    [
+      "a solid bottom slid in under the back",
       one([
         ["bottom material", "Cedar"],
-        ["bottom fit", "open back"],
+        ["bottom fit", "under back"],
       ]),
       "A",
-      "look",
+      "doubtful",
       /^The bottom is of Cedar, which reads as solid wood\./,
     ],
-    ["an opening out of square", one([], "18; 18 1/16"), "A", "look", /measured from 18 in to 18 1\/16 in/],
+    ["an opening out of square", one([], "18; 18 1/16"), "A", "doubtful", /measured from 18 in to 18 1\/16 in/],
     [
       "a unit that does not suit",
       one([["bottom thickness", "15/32"]], 610),
       "A",
-      "look",
+      "doubtful",
       /An opening width of 610 in is unlikely/,
     ],
-    ["a date where a fraction was typed", one([], 46219), "A", "stop", /may be a date/],
+    ["a date where a fraction was typed", one([], 46219), "A", "wrong", /may be a date/],
     [
       "fronts rounded down",
       one([["front step", "1/4"]], 18, 20.125),
       "A",
-      "look",
+      "doubtful",
       /^Rounding the fronts down to 1\/4 in leaves/,
     ],
-    ["fixed fronts that leave a rest", one([], 18, 20, 20.5, "6; 8 1/2"), "A", "look", /^The fixed fronts leave/],
+    ["fixed fronts that leave a rest", one([], 18, 20, 20.5, "6; 8 1/2"), "A", "doubtful", /^The fixed fronts leave/],
     [
       "a reveal wider than the carcase",
       one([["end reveal", 1]]),
       "A",
-      "stop",
+      "wrong",
       /stops short of the opening's left edge/,
     ],
     [
       "fronts that stand out of the carcase",
       one([["end reveal", "-1/4"]]),
       "A",
-      "look",
+      "doubtful",
       /^Fronts stand 1\/4 in past the carcase at the left/,
     ],
-    ["a tight gap", one([["front gap", "1/32"]]), "A", "look", /gap of 1\/32 in between fronts is tight/],
+    ["a tight gap", one([["front gap", "1/32"]]), "A", "doubtful", /gap of 1\/32 in between fronts is tight/],
     [
       "a kerf wider than the gap",
       one([
@@ -162,10 +168,10 @@ describe("CHECKS(openings, standards)", () => {
         ["front gap", "1/16"],
       ]),
       "A",
-      "look",
+      "doubtful",
       /the grain jumps by 1\/16 in/,
     ],
-    ["slides of too low a rating", one([["slide rating", 20]]), "A", "stop", /carry 20 lb; an even design load/],
+    ["slides of too low a rating", one([["slide rating", 20]]), "A", "wrong", /carry 20 lb; an even design load/],
     [
       "a box that takes its rear clearance",
       one([
@@ -173,23 +179,23 @@ describe("CHECKS(openings, standards)", () => {
         ["slide lengths", 20],
       ]),
       "A",
-      "look",
+      "doubtful",
       /leaves 1\/4 in behind it/,
     ],
-    ["side-mount slides behind a face frame", one([["construction", "face frame"]]), "A", "look", /need blocking/],
-    ["no slide that fits", one([], 18, 20, 9), "A", "stop", /No slide fits/],
+    ["side-mount slides behind a face frame", one([["construction", "face frame"]]), "A", "doubtful", /need blocking/],
+    ["no slide that fits", one([], 18, 20, 9), "A", "wrong", /No slide fits/],
     [
       "a slide that reaches past its box",
       one([["slide centerline", "1/2"]]),
       "A1, A2",
-      "look",
+      "doubtful",
       /reaches past the box's edge/,
     ],
     [
       "tolerances of the shop's own that the slides do not allow",
       one([["thickness tolerance", "1/32"]]),
       "A",
-      "look",
+      "doubtful",
       /^The side space is likely up to 3\/64 in short or 1\/64 in over a side of what the slide allows\.$/,
     ],
     [
@@ -200,38 +206,44 @@ describe("CHECKS(openings, standards)", () => {
         ["groove offset", "1/2"],
       ]),
       "A",
-      "stop",
+      "wrong",
       /^The side space is 0 in: the box is as wide as its opening, or wider/,
     ],
     [
       "a screw that comes out of its stock",
       one([["slide screw length", "5/8"]]),
       "A1, A2",
-      "stop",
+      "wrong",
       /^A slide screw of 5\/8 in comes out of its stock, 15\/32 in in all/,
     ],
     [
       "a screw that nobody sells",
       one([["screw lengths", "1/2; 1; 1 1/2"]]),
       "A1, A2",
-      "look",
+      "doubtful",
       /^None of the screw lengths suits as slide screw for this stock/,
     ],
     [
       "a front that no pull line falls on",
       one([["pull line", 40]]),
       "A1, A2",
-      "look",
+      "doubtful",
       /^None of the places of pull line/,
     ],
     [
       "a pull whose holes lie past the front's side",
       one([["pull line", 2]]),
       "A1, A2",
-      "look",
+      "doubtful",
       /^The holes of a pull lie past the side of a front 19 3\/8 in wide/,
     ],
-    ["a pull below its front", one([["pull height", 12]]), "A1, A2", "look", /^A pull 12 in down .* misses a front/],
+    [
+      "a pull below its front",
+      one([["pull height", 12]]),
+      "A1, A2",
+      "doubtful",
+      /^A pull 12 in down .* misses a front/,
+    ],
     [
       "a case narrower than its frame's opening",
       found(
@@ -242,7 +254,7 @@ describe("CHECKS(openings, standards)", () => {
         [["construction", "face frame"]],
       ),
       "A",
-      "look",
+      "doubtful",
       /narrower than the frame's opening, by 1\/4 in a side/,
     ],
     [
@@ -258,7 +270,7 @@ describe("CHECKS(openings, standards)", () => {
         2,
       ),
       "A1",
-      "look",
+      "doubtful",
       /reaches 1\/16 in below its front/,
     ],
   ])("%s", (_, rows, where, level, finding) => {
@@ -288,8 +300,8 @@ describe("CHECKS(openings, standards)", () => {
       ["B", 18, 20, 9, 2, ""],
     ];
     expect(found(table).map((row) => row.slice(0, 3))).toEqual([
-      ["A", "stop", 'openings, row 2, Front screws is "many". It must be a whole number from 0 to 20.'],
-      ["B", "stop", expect.stringMatching(/No slide fits/)],
+      ["A", "wrong", 'openings, row 2, Front screws is "many". It must be a whole number from 0 to 20.'],
+      ["B", "wrong", expect.stringMatching(/No slide fits/)],
     ]);
   });
 
@@ -305,23 +317,26 @@ describe("CHECKS(openings, standards)", () => {
       ["B", 18, 20, 20.5, 2, "", 0, "1/8", 0],
     ];
     expect(found(table).map((row) => row.slice(0, 3))).toEqual([
-      ["openings", "look", "The column Note is not read."],
-      ["A", "look", "The 0 under Front gap is read as a blank."],
-      ["B", "look", "The left reveal has no effect on a side that has a neighbour."],
+      ["openings", "doubtful", "The column Note is not read."],
+      ["A", "doubtful", "The 0 under Front gap is read as a blank."],
+      ["B", "doubtful", "The left reveal has no effect on a side that has a neighbor."],
     ]);
   });
 
   test("reports bad rows and tables, and never fails on them", () => {
     const rows = found(openings(["A", "wide", 20, 20.5, 2], ["B", 18, 20, 20.5, "5; tall"], ["C", 18, 20, 20.5, 2]));
     expect(rows.map((row) => row.slice(0, 2))).toEqual([
-      ["A", "stop"],
-      ["B", "stop"],
+      ["A", "wrong"],
+      ["B", "wrong"],
     ]);
-    expect(CHECKS([["a"], ["b"]])[1]!.slice(0, 2)).toEqual(["openings", "stop"]);
-    expect(CHECKS(openings(["A", 18, 20, 20.5, 2]), [["kerf", "thin"]])[1]!.slice(0, 2)).toEqual(["standards", "stop"]);
+    expect(CHECKS([["a"], ["b"]])[1]!.slice(0, 2)).toEqual(["openings", "wrong"]);
+    expect(CHECKS(openings(["A", 18, 20, 20.5, 2]), [["kerf", "thin"]])[1]!.slice(0, 2)).toEqual([
+      "standards",
+      "wrong",
+    ]);
     expect(CHECKS(openings(["A", 18, 20, 20.5, 2], ["A", 18, 20, 20.5, 2]))[1]!.slice(0, 2)).toEqual([
       "openings",
-      "stop",
+      "wrong",
     ]);
     expect(shown(() => CHECKS(openings(["A", "#N/A", 20, 20.5, 2])))).toBe("#N/A");
   });

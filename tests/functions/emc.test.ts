@@ -11,7 +11,7 @@ describe("EMC(temperature, humidity, scale)", () => {
     for (const [t, h, printed] of cells) expect(Math.abs(EMC(t, h) - printed)).toBeLessThanOrEqual(0.06);
   });
 
-  test("takes Celsius, and texts that name their own scale or their per cent", () => {
+  test("takes Celsius, and texts that name their own scale or their percent", () => {
     expect(EMC(21, 45, C)).toBeCloseTo(EMC(69.8, 45), 9);
     expect(EMC("21 C", 45)).toBe(EMC(21, 45, C));
     expect(EMC("21 °C", "45 %")).toBe(EMC(21, 45, C));
@@ -34,7 +34,7 @@ describe("EMC(temperature, humidity, scale)", () => {
     expectValueError(() => EMC(70, 0), "humidity is 0, which an empty cell also gives: write none or 0 % for zero.");
     expectValueError(
       () => EMC(70, 0.45),
-      "humidity is 0.45: is that 0.45 % or 45 %? Write the per cent as a plain number, such as 7, or as a text with its sign, such as '0.5 %. (A cell formatted as a percentage holds 0.07 for 7 %.)",
+      "humidity is 0.45: is that 0.45 % or 45 %? Write the percentage as a plain number, such as 7, or as a text with its sign, such as '0.5 %. (A cell formatted as a percentage holds 0.07 for 7 %.)",
     );
   });
 

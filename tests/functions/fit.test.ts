@@ -60,7 +60,7 @@ describe("FIT(openings, standards): the side space per side", () => {
     expect(cells[4]).toBeCloseTo(0.5 - Math.sqrt(4 + 1) / 128, 14);
   });
 
-  test("millimetres have tolerances of their own: 12.7 ∓ 0.6 likely, up to 13.5 allowed", () => {
+  test("millimeters have tolerances of their own: 12.7 ∓ 0.6 likely, up to 13.5 allowed", () => {
     const cells = row([["unit", "mm"]], openings(["B", 600, 660, 590, 1]));
     expect(cells.slice(1, 8)).toEqual([12.7, 11.7, 13.7, 12.1, 13.3, 12.7, 13.5]);
   });

@@ -133,10 +133,10 @@ describe("HARDWARE(openings, standards)", () => {
         ["nail spacing", 8],
       ]),
     ).toEqual([[0.75, 12, "each"]]);
-    expect(of("Bottom screw", [["bottom fit", "open back"]])).toEqual([[0.75, 2, "each"]]);
+    expect(of("Bottom screw", [["bottom fit", "under back"]])).toEqual([[0.75, 2, "each"]]);
     expect(
       of("Bottom screw", [
-        ["bottom fit", "open back"],
+        ["bottom fit", "under back"],
         ["bottom thickness", "1/2"],
         ["bottom screws", 5],
       ]),
@@ -170,7 +170,7 @@ describe("HARDWARE(openings, standards)", () => {
     expect(of("Pull screw", made)).toEqual([[2.25, 2, "each"]]);
   });
 
-  test("edge band goes round every front, glue along every corner; both in feet or metres, up to the next tenth", () => {
+  test("edge band goes round every front, glue along every corner; both in feet or meters, up to the next tenth", () => {
     // 2 × (483 + 533) = 2032 mm; 2 × (19 3/8 + 21 3/8) = 81 1/2 in = 6.79 ft.
     expect(of("Edge band", [["edge band", "1/32"]])).toEqual([[1 / 32, 6.8, "foot"]]);
     expect(note("Edge band", [["edge band", "1/32"]])).toMatch(/for edges 3\/4 in thick/);
@@ -183,7 +183,7 @@ describe("HARDWARE(openings, standards)", () => {
         ],
         openings(["A", 450, 500, 520, 1]),
       ),
-    ).toEqual([[1, 2.1, "metre"]]);
+    ).toEqual([[1, 2.1, "meter"]]);
     // Four corners of 19 1/4 are 77 in = 6.42 ft.
     expect(of("Glue")).toEqual([["", 6.5, "foot"]]);
     expect(of("Glue", [["glue", "none"]])).toEqual([]);

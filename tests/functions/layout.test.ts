@@ -38,7 +38,7 @@ describe("LAYOUT(parts, stock, kerf, trim, effort, unit)", () => {
     ),
   );
 
-  test("places every piece once, inside the trimmed sheet, a kerf or more from its neighbours", () => {
+  test("places every piece once, inside the trimmed sheet, a kerf or more from its neighbors", () => {
     expect(placed.map(({ name }) => name).sort()).toEqual([
       ...Array<string>(9).fill("End"),
       ...Array<string>(9).fill("Side"),

@@ -11,7 +11,7 @@ describe("PLAN(openings, standards): tables in", () => {
   test("headings match whatever the case, spaces, hyphens and punctuation, in any order; blank rows are skipped", () => {
     const table = [
       ["DRAWERS", "bottom-fit", "depth:", " Width ", "My note", "height", "opening"],
-      [1, "open back", 23.25, 24, "by the door", 26.25, "B"],
+      [1, "under back", 23.25, 24, "by the door", 26.25, "B"],
       ["", "", "", null, "", undefined, ""],
       [1, "", 23.25, 18, "", 26.25, ""],
     ];
@@ -334,9 +334,9 @@ describe("PLAN(openings, standards): tables that cannot be read", () => {
     [
       [
         ["Standard", "Value"],
-        ["colour", "red"],
+        ["color", "red"],
       ],
-      `standards, row 2 has the name "colour", which is none.`,
+      `standards, row 2 has the name "color", which is none.`,
     ],
     [
       [[0.5, "side thickness"]],
@@ -353,7 +353,7 @@ describe("PLAN(openings, standards): tables that cannot be read", () => {
     [[["", 0.1]], "standards, row 1 has a value and no name."],
     [[["kerf", "thin"]], `standards, kerf is "thin", which is no length.`],
     [[["kerf", -1]], "standards, kerf is -1 in. It must be 0 or more."],
-    [[["bottom fit", "glued"]], `standards, bottom fit is "glued". It can be "grooved", "open back", "applied".`],
+    [[["bottom fit", "glued"]], `standards, bottom fit is "glued". It can be "grooved", "under back", "applied".`],
     [[["unit", "cm"]], `standards, unit is "cm". It can be "in", "mm".`],
     [[["pulls per front", 3]], "standards, pulls per front is 3. It must be a whole number from 0 to 2."],
   ])("the standards %j are refused", (standards, message) => {

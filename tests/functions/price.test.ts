@@ -12,7 +12,7 @@ const STOCK = [
   ["3/4", 96, 48, 84],
 ];
 const RATES = rates({
-  "labour rate": 65,
+  "labor rate": 65,
   "box minutes": 45,
   "slide price": 18.4,
   "pull price": 6.25,

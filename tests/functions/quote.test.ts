@@ -21,7 +21,7 @@ const STOCK = [
   ["Cherry", "", "", "", 9.6, "board foot", 15],
 ];
 const RATES = {
-  "labour rate": 65,
+  "labor rate": 65,
   "box minutes": 45,
   "front minutes": 20,
   "fitting minutes": 25,
@@ -44,7 +44,7 @@ const simple = (more: Record<string, unknown>, stock = sheetsAt(40), standards: 
 
 describe("QUOTE(openings, standards, stock, rates)", () => {
   // Worked by hand. Boxes 17 × 5 1/8 × 22, fronts cut 6 9/16 × 19 5/16; four drawers in all.
-  test("goes from materials and labour to the total, section by section", () => {
+  test("goes from materials and labor to the total, section by section", () => {
     expect(quote()).toEqual([
       ["Section", "Item", "Qty", "Unit", "Rate", "Amount"],
       ["Sheets", "Plywood, 1/4 in, 96 × 48 in", 1, "sheet", 32, 32],
@@ -64,11 +64,11 @@ describe("QUOTE(openings, standards, stock, rates)", () => {
       ["Finish", "Boxes", expect.closeTo(20.6077473958, 9), "square foot", 0.85, 17.52],
       ["Finish", "Fronts", 3.5205078125, "square foot", 1.9, 6.69],
       ["Finish", "Subtotal", "", "", "", 24.21],
-      ["Labour", "Boxes", 3, "hour", 65, 195],
-      ["Labour", "Fronts", 4 / 3, "hour", 65, 86.67],
-      ["Labour", "Fitting", 5 / 3, "hour", 65, 108.33],
-      ["Labour", "Subtotal", "", "", "", 390],
-      ["Overhead", "On materials and labour", 12, "%", 651.64, 78.2],
+      ["Labor", "Boxes", 3, "hour", 65, 195],
+      ["Labor", "Fronts", 4 / 3, "hour", 65, 86.67],
+      ["Labor", "Fitting", 5 / 3, "hour", 65, 108.33],
+      ["Labor", "Subtotal", "", "", "", 390],
+      ["Overhead", "On materials and labor", 12, "%", 651.64, 78.2],
       ["Markup", "On cost", 30, "%", 729.84, 218.95],
       ["Extras", "Delivery", 1, "", 60, 60],
       ["Extras", "Loyal client", 1, "", -10, -10],
@@ -125,10 +125,8 @@ describe("QUOTE(openings, standards, stock, rates)", () => {
       ["Length", "Width", "Price (EUR)"],
       [96, 48, 40],
     ];
-    const plain = simple({ "labour rate": 60, "box minutes": 30, markup: 10 });
-    expect(simple({ "labour rate (an hour)": 60, "box minutes (each)": 30, "markup (%)": 10 }, remarked)).toEqual(
-      plain,
-    );
+    const plain = simple({ "labor rate": 60, "box minutes": 30, markup: 10 });
+    expect(simple({ "labor rate (an hour)": 60, "box minutes (each)": 30, "markup (%)": 10 }, remarked)).toEqual(plain);
   });
 
   test.each([
@@ -234,9 +232,9 @@ describe("QUOTE(openings, standards, stock, rates)", () => {
   });
 
   test("tax is on the price with its extras, on materials at cost, or on nothing", () => {
-    const more = { tax: 10, markup: 50, "labour rate": 60, "box minutes": 30, "extra delivery": 15 };
+    const more = { tax: 10, markup: 50, "labor rate": 60, "box minutes": 30, "extra delivery": 15 };
     const tax = (on: string) => lines(simple({ ...more, "tax on": on }), "Tax")[0];
-    // Sheet 40, labour 30, markup 35, delivery 15.
+    // Sheet 40, labor 30, markup 35, delivery 15.
     expect(tax("all")).toEqual(["On price", 10, "%", 120, 12]);
     expect(tax("materials")).toEqual(["On materials at cost", 10, "%", 40, 4]);
     expect(tax("none")).toBeUndefined();
@@ -252,7 +250,7 @@ describe("QUOTE(openings, standards, stock, rates)", () => {
     expect([amountOf(own, "Price"), amountOf(own, "Tax"), totalOf(own)]).toEqual([price, tax, total]);
   });
 
-  test("what costs nothing stands there with 0; finish, labour, overhead and tax that are not given do not", () => {
+  test("what costs nothing stands there with 0; finish, labor, overhead and tax that are not given do not", () => {
     expect(simple({}).map(([section]) => section)).toEqual([
       "Section",
       ...["Sheets", "Sheets"],
@@ -263,7 +261,7 @@ describe("QUOTE(openings, standards, stock, rates)", () => {
     expect(lines(simple({}), "Hardware")[0]).toEqual(["Side-mount slide, 22 in", 1, "pair", 0, 0]);
   });
 
-  test("metric jobs: metres of edge band, square metres of finish, cubic metres of wood", () => {
+  test("metric jobs: meters of edge band, square meters of finish, cubic meters of wood", () => {
     const own = QUOTE(
       [
         ["Width", "Height", "Depth", "Drawers"],
@@ -277,7 +275,7 @@ describe("QUOTE(openings, standards, stock, rates)", () => {
       [
         ["Material", "Length", "Width", "Price", "Sold by", "Waste"],
         ["Plywood", 2440, 1220, 50, "sheet", ""],
-        ["Oak", "", "", 1200, "cubic metre", 20],
+        ["Oak", "", "", 1200, "cubic meter", 20],
       ],
       rates({ ...FREE, "edge band price": 1, "front finish price": 10 }),
     );
@@ -293,16 +291,16 @@ describe("QUOTE(openings, standards, stock, rates)", () => {
       ],
     ).filter(([part]) => part === "Front");
     const square = fronts.reduce((sum, row) => sum + (row[2] as number) * (row[3] as number) * (row[4] as number), 0);
-    expect(lines(own, "Finish")[0]!.slice(1, 3)).toEqual([expect.closeTo(square / 1e6, 12), "square metre"]);
+    expect(lines(own, "Finish")[0]!.slice(1, 3)).toEqual([expect.closeTo(square / 1e6, 12), "square meter"]);
     expect(lines(own, "Solid stock")[0]!.slice(1, 3)).toEqual([
       expect.closeTo((square * 19 * 1.2) / 1e9, 12),
-      "cubic metre",
+      "cubic meter",
     ]);
     expect(
       lines(own, "Hardware")
         .find(([item]) => String(item).startsWith("Edge band"))!
         .slice(2, 3),
-    ).toEqual(["metre"]);
+    ).toEqual(["meter"]);
   });
 
   test("names are read in either spelling, under a row of titles, and blank values are left out", () => {
@@ -310,7 +308,7 @@ describe("QUOTE(openings, standards, stock, rates)", () => {
       ["Rate", "Value"],
       ...rates({ ...FREE, "Labor rate": 60, "Box minutes": 30, "Front minutes": "", "extra trip": "" }),
     ]);
-    expect(lines(own, "Labour")).toEqual([["Boxes", 0.5, "hour", 60, 30]]);
+    expect(lines(own, "Labor")).toEqual([["Boxes", 0.5, "hour", 60, 30]]);
     expect(lines(own, "Extras")).toEqual([]);
   });
 
@@ -335,7 +333,7 @@ describe("QUOTE names what is missing or wrong", () => {
     return () => QUOTE(CABINET, STANDARDS, STOCK, rates(rest));
   };
 
-  test.each(["slide price", "pull price", "screw price", "edge band price", "labour rate"])(
+  test.each(["slide price", "pull price", "screw price", "edge band price", "labor rate"])(
     "no %s where the job needs one",
     (name) =>
       expectValueError(
@@ -428,12 +426,12 @@ describe("QUOTE names what is missing or wrong", () => {
       'rates, charge sheets is "half". It can be "whole", "used".',
     ],
     [
-      "a labour rate without minutes",
-      () => simple({ "labour rate": 60 }),
-      'rates has a "labour rate" and no minutes. Give "box minutes", "front minutes" or "fitting minutes", a drawer.',
+      "a labor rate without minutes",
+      () => simple({ "labor rate": 60 }),
+      'rates has a "labor rate" and no minutes. Give "box minutes", "front minutes" or "fitting minutes", a drawer.',
     ],
     [
-      "a misspelt name",
+      "a misspelled name",
       () => simple({ overhed: 5 }),
       'rates, row 4 has the name "overhed", which is none. The nearest is "overhead". A charge of your own begins with "extra".',
     ],
@@ -452,7 +450,7 @@ describe("QUOTE names what is missing or wrong", () => {
   test("a percentage between 0 and 1 may be either and is refused; with its sign it is clear", () => {
     expectValueError(
       () => simple({ tax: 0.07 }),
-      "rates, tax is 0.07: is that 0.07 % or 7 %? Write the per cent as a plain number, such as 7, or as a text with its sign, such as '0.5 %. (A cell formatted as a percentage holds 0.07 for 7 %.)",
+      "rates, tax is 0.07: is that 0.07 % or 7 %? Write the percentage as a plain number, such as 7, or as a text with its sign, such as '0.5 %. (A cell formatted as a percentage holds 0.07 for 7 %.)",
     );
     const tax = (value: unknown) => amountOf(simple({ tax: value }), "Tax");
     expect(["7 %", "7%", "7", 7, { type: "Double", basicValue: 0.07, numberFormat: "0%" }].map(tax)).toEqual(

@@ -51,11 +51,11 @@ describe("what a cell of openings is read as", () => {
   });
 
   test("British headings are read, and near ones of fewer than five letters are the shop's own", () => {
-    const centre = [
+    const british = [
       [...H, "Slide centreline"],
       ["A", 18, 26, 20.5, 1, 3],
     ];
-    expect(column(PLAN(centre), "Slide centerline")).toEqual([3.5]);
+    expect(column(PLAN(british), "Slide centerline")).toEqual([3.5]);
     const own = [
       [...H, "Kerg", "Slid"],
       ["A", 18, 26, 20.5, 1, "x", "y"],
@@ -111,7 +111,7 @@ describe("what a cell of openings is read as", () => {
       expect(
         checks.map((row) => row.slice(0, 2)),
         heading,
-      ).toContainEqual(["A", "stop"]);
+      ).toContainEqual(["A", "wrong"]);
       expect(checks.map((row) => row[2]).join(), heading).toContain(`openings, row 2, ${heading} is`);
       expect(checks.map((row) => row[2]).join(), heading).toContain("Opening B: No slide fits");
       expect(messageOf(PLAN(bad(heading, value))[1]![2]), heading).toContain(`openings, row 2, ${heading} is`);
@@ -141,7 +141,7 @@ describe("which fault is named", () => {
       ["B", 18, 26, 20.5, 1, "abc"],
       ["C", 18, 26, 20.5, 1, ""],
     ]).slice(1);
-    expect(rows.filter(([, level]) => level === "stop").map(([where]) => where)).toEqual(["A, B, C"]);
+    expect(rows.filter(([, level]) => level === "wrong").map(([where]) => where)).toEqual(["A, B, C"]);
   });
 
   test("messages are in the job's own unit", () => {
@@ -153,7 +153,7 @@ describe("which fault is named", () => {
     ).toBe("standards, groove depth is -5 mm. It must be more than 0.");
   });
 
-  test("WORKING of a good drawer does not fail for a neighbour's cell", () => {
+  test("WORKING of a good drawer does not fail for a neighbor's cell", () => {
     const sizes = WORKING(openings(["A", "abc", 26, 20.5, 1], ["B", 18, 26, 20.5, 1]), "B1").map(([size]) => size);
     expect(sizes).toContain("Box width");
     expect(sizes).not.toContain("Cabinet outside width");
@@ -257,7 +257,7 @@ describe("sizes that few jobs show", () => {
       "opening width 18 + cabinet thickness 3/4 − left reveal 1/16 + (partition 3/4 − front gap 1/8) / 2",
     );
     expect(
-      WORKING(openings(["A", 18, 20, 20.5, 1]), "A1", [["bottom fit", "open back"]])
+      WORKING(openings(["A", 18, 20, 20.5, 1]), "A1", [["bottom fit", "under back"]])
         .find(([name]) => name === "Box back height")!
         .slice(1),
     ).toEqual([18.625, "inside height 18 5/8"]);

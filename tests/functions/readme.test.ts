@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { STANDARD_NAMES, usualWritten, type StandardName } from "../../src/core/drawer";
 
-/** Rows of the README's table of standards: name, default in inches, in millimetres. */
+/** Rows of the README's table of standards: name, default in inches, in millimeters. */
 const rows = [...readFileSync("README.md", "utf8").matchAll(/^\| `([a-z -]+)` \| ([^|]*)\| ([^|]*)\| [^|]*\|$/gm)].map(
   ([, name, inches, mm]) => [name!, inches!.trim(), mm!.trim()],
 );

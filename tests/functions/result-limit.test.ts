@@ -36,7 +36,7 @@ const TEXT_TOO_LONG =
 
 describe("an answer that the spreadsheet may lose on its way is refused with what to do", () => {
   const jobs = bench(260);
-  const labelled = openings(...Array.from({ length: 70 }, (_, i) => [`${LONG}${i}`, 18, 8, 23.25, 1]));
+  const labeled = openings(...Array.from({ length: 70 }, (_, i) => [`${LONG}${i}`, 18, 8, 23.25, 1]));
   const alternates = [
     ["", ...Array.from({ length: 70 }, (_, i) => `${LONG}${i}`)],
     ["side thickness", 0.5],
@@ -44,9 +44,9 @@ describe("an answer that the spreadsheet may lose on its way is refused with wha
   const CALLS: [name: string, call: () => unknown][] = [
     ["PLAN", () => PLAN(jobs)],
     ["MOUNTING", () => MOUNTING(bench(320))],
-    ["PARTS, one row a piece", () => PARTS(labelled, [], false)],
-    ["FIT", () => FIT(labelled)],
-    ["CHECKS", () => CHECKS(openings(...labelled.slice(1).map(([label]) => [label, "wide", 8, 23.25, 1])))],
+    ["PARTS, one row a piece", () => PARTS(labeled, [], false)],
+    ["FIT", () => FIT(labeled)],
+    ["CHECKS", () => CHECKS(openings(...labeled.slice(1).map(([label]) => [label, "wide", 8, 23.25, 1])))],
     ["LAYOUT", () => LAYOUT(parts(70, LONG), STOCK, 0.125, 0, "quick" as never)],
     ["CUTS", () => CUTS(parts(70, LONG), STOCK, 0.125, 0, "quick" as never)],
     ["ALTERNATES", () => ALTERNATES(openings(["A", 18, 8, 23.25, 1]), alternates, STOCK)],

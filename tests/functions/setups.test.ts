@@ -70,8 +70,8 @@ describe("SETUPS(openings, standards)", () => {
     ]);
   });
 
-  test("an open back leaves the box back without a groove, an applied bottom every piece", () => {
-    expect(steps("Groove", one, [["bottom fit", "open back"]])[0]!.slice(4)).toEqual([3, "Side A1; Box front A1"]);
+  test("a bottom under the back leaves the box back without a groove, an applied bottom every piece", () => {
+    expect(steps("Groove", one, [["bottom fit", "under back"]])[0]!.slice(4)).toEqual([3, "Side A1; Box front A1"]);
     expect(steps("Groove", one, [["bottom fit", "applied"]])).toEqual([]);
   });
 

@@ -33,7 +33,7 @@ const FAULTS: [string, unknown[], string][] = [
     "#N/A parts, row 2 (Top) finds no stock of Oak 3/4 in thick.",
   ],
   [
-    "no stock of that thickness, in millimetres: 1 mm is too far off",
+    "no stock of that thickness, in millimeters: 1 mm is too far off",
     [parts(["Top", 300, 200, 1, "", 18]), stock([2440, 1220, "", "", "", 19]), "", "", "", "mm"],
     "#N/A parts, row 2 (Top) finds no stock 18 mm thick.",
   ],

@@ -20,7 +20,7 @@ describe("SHEETS(parts, stock, kerf, trim, effort, unit)", () => {
     ]);
   });
 
-  test("the kerf lies between neighbours and at no edge, and trim is taken off first", () => {
+  test("the kerf lies between neighbors and at no edge, and trim is taken off first", () => {
     const count = (size: unknown, ...rest: unknown[]) =>
       column(sheets(parts(["Half", size, 48, 2, ""]), SHEET, ...rest), "Sheets")[0];
     expect([count("47 15/16"), count(48), count(48, "none")]).toEqual([1, 2, 1]);

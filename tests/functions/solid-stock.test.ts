@@ -42,7 +42,7 @@ describe("solid stock, sold by its volume", () => {
     ]);
   });
 
-  test("cubic metres, and measures as a person writes them", () => {
+  test("cubic meters, and measures as a person writes them", () => {
     const cubic = (soldBy: string) =>
       sheets(
         [
@@ -56,10 +56,10 @@ describe("solid stock, sold by its volume", () => {
         "mm",
       )[0]!.slice(2, 4);
     expect(["cubic metre", "Cubic meter", "cubic metres"].map(cubic)).toEqual(
-      Array.from({ length: 3 }, () => ["cubic metre", 0.1]),
+      Array.from({ length: 3 }, () => ["cubic meter", 0.1]),
     );
     expect(cubic("Board feet")[0]).toBe("board foot");
-    // A cubic metre is 423.776 board feet: 1000³ / (25.4³ × 144), NIST Handbook 44, Appendix C.
+    // A cubic meter is 423.776 board feet: 1000³ / (25.4³ × 144), NIST Handbook 44, Appendix C.
     expect(cubic("board foot")[1]).toBeCloseTo(42.3776, 4);
   });
 

@@ -3,7 +3,7 @@ import { TAPE } from "../../src/functions";
 import { expectValueError } from "../cell";
 
 describe("TAPE(length, precision, rounding, unit)", () => {
-  test("writes inches to the nearest sixteenth, and millimetres whole, where nothing else is said", () => {
+  test("writes inches to the nearest sixteenth, and millimeters whole, where nothing else is said", () => {
     expect(TAPE(23.4375)).toBe(`23 7/16"`);
     expect(TAPE(9 + 1 / 24)).toBe(`9 1/16"`);
     expect(TAPE(-1.5)).toBe(`-1 1/2"`);

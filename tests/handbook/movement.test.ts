@@ -27,11 +27,11 @@ describe(`movement of wood (${origin("movement.coefficients")})`, () => {
 });
 
 describe("coefficients follow from total shrinkage (Wood Handbook, FPL-GTR-190 (2010), Eq. 13-3, at 10 % moisture)", () => {
-  /** Eq. 13-3 for one per cent, in hundred thousandths. */
+  /** Eq. 13-3 for one percent, in hundred thousandths. */
   const coefficient = (shrinkage: number, saturation: number): number =>
     100_000 / ((saturation * 100) / shrinkage - saturation + 10);
 
-  test("every printed coefficient is that of a shrinkage in tenths of a per cent, to the last digit but one unit", () => {
+  test("every printed coefficient is that of a shrinkage in tenths of a percent, to the last digit but one unit", () => {
     const tenths = Array.from({ length: 140 }, (_, i) => (i + 5) / 10);
     for (const { CR, CT } of Object.values(
       reference("movement.coefficients").values as Record<string, { CR: number; CT: number }>,

@@ -7,7 +7,7 @@ const mm = "mm" as never;
 describe(`units, exact by definition (${origin("units")})`, () => {
   const values = reference("units").values as Record<string, string>;
 
-  test.each(["in", "ft"])("1 %s is what the table prints in millimetres", (mark) => {
+  test.each(["in", "ft"])("1 %s is what the table prints in millimeters", (mark) => {
     const printed = values[mark]!;
     expect(printed).toMatch(/^[\d.]+ mm$/);
     expect(LENGTH(`1 ${mark}`, mm)).toBe(Number.parseFloat(printed));

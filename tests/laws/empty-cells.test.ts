@@ -84,7 +84,7 @@ describe("a standard that is an empty cell means one thing, in whatever form it 
 
 describe("a rate that is an empty cell means one thing, in whatever form it comes", () => {
   const own = (rate: string, value: unknown) => [...RATES.filter(([name]) => name !== rate), [rate, value]];
-  test.each([...RATE_NAMES.map((name) => name.replace("labour", "labor")), "extra delivery"])("%s", (rate) =>
+  test.each([...RATE_NAMES.map((name) => name.replace("labor", "labour")), "extra delivery"])("%s", (rate) =>
     expectOneMeaning((value) => call("QUOTE", [OPENINGS, [["edge band", "1/32"]], STOCK, own(rate, value)])),
   );
 });

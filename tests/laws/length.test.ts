@@ -70,13 +70,13 @@ describe("laws of lengths", () => {
     );
   });
 
-  test("toDouble is the nearest double: neither neighbour is nearer", () => {
+  test("toDouble is the nearest double: neither neighbor is nearer", () => {
     fc.assert(
       fc.property(fc.bigInt(1n, 10n ** 40n), fc.bigInt(1n, 10n ** 40n), (n, d) => {
         const x = toDouble(ratio(n, d));
         const away = (y: number) => distance(ratio(n, d), y);
         const step = 2 ** (Math.floor(Math.log2(x)) - 52);
-        for (const neighbour of [x - step, x + step]) expect(isAtMost(away(x), away(neighbour))).toBe(true);
+        for (const neighbor of [x - step, x + step]) expect(isAtMost(away(x), away(neighbor))).toBe(true);
       }),
     );
   });

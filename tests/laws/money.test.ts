@@ -18,7 +18,7 @@ const price = (most: number) => cents(most).map((amount) => amount || "none");
 const percent = (most: number) => fc.integer({ min: 4, max: most * 4 }).map((n) => n / 4);
 
 const values = fc.record({
-  "labour rate": price(90),
+  "labor rate": price(90),
   "box minutes": fc.integer({ min: 0, max: 90 }),
   "front minutes": fc.integer({ min: 0, max: 40 }),
   "fitting minutes": fc.integer({ min: 0, max: 40 }),
@@ -80,7 +80,7 @@ describe("laws of money", () => {
     expect(checked).toBeGreaterThan(5);
   });
 
-  test("an amount is its quantity at its rate, a per cent of what stands there, to the currency's decimals", () => {
+  test("an amount is its quantity at its rate, a percent of what stands there, to the currency's decimals", () => {
     law((_o, _s, v, quote) => {
       const decimals = v["currency decimals"] ?? 2;
       const unit = 10 ** -(decimals === "none" ? 0 : decimals);
@@ -160,14 +160,14 @@ describe("laws of money", () => {
     );
   });
 
-  test("quantity 2 costs twice the labour, and at most twice the sheets", () => {
+  test("quantity 2 costs twice the labor, and at most twice the sheets", () => {
     law((o, s, v, quote) => {
       const column = o[0]!.indexOf("Quantity");
       const twice = o.map((row, i) => (i === 0 ? row : row.map((c, k) => (k === column ? 2 * (c as number) : c))));
       const doubled = QUOTE(twice, s, STOCK, rates(v));
       const of = (table: unknown[][], name: string, place: number) =>
         lines(table, name).map((line) => line[place] as number);
-      of(doubled, "Labour", 1).forEach((hours, i) => expect(hours).toBeCloseTo(2 * of(quote, "Labour", 1)[i]!, 9));
+      of(doubled, "Labor", 1).forEach((hours, i) => expect(hours).toBeCloseTo(2 * of(quote, "Labor", 1)[i]!, 9));
       of(doubled, "Sheets", 1).forEach((sheets, i) =>
         expect(sheets).toBeLessThanOrEqual(2 * of(quote, "Sheets", 1)[i]! + 1e-9),
       );

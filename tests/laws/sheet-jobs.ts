@@ -20,7 +20,7 @@ export interface Asked {
   unit: "in" | "mm";
 }
 
-/** Sizes of stock, in inches and millimetres: Birch in two sizes, Oak in one. */
+/** Sizes of stock, in inches and millimeters: Birch in two sizes, Oak in one. */
 export const STOCK = {
   in: [
     ["Birch", 96, 48, 60],
@@ -34,7 +34,7 @@ export const STOCK = {
   ],
 } as const;
 
-/** Parts of 4 to 40 in, in eighths or in halves of a millimetre. */
+/** Parts of 4 to 40 in, in eighths or in halves of a millimeter. */
 export const asked: fc.Arbitrary<Asked> = fc
   .record({
     unit: fc.constantFrom("in" as const, "mm" as const),

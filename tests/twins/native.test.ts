@@ -9,7 +9,7 @@ import { computedByLibreOffice, type Value } from "../libreoffice";
  */
 interface Twin {
   call: keyof typeof ours;
-  /** The arguments of one row; texts and numbers, millimetres or inches. */
+  /** The arguments of one row; texts and numbers, millimeters or inches. */
   row: fc.Arbitrary<Value[]>;
   native: string;
   /** The arguments of ours, where they are not the row as it stands. */
@@ -81,9 +81,9 @@ const TWINS: Twin[] = [
       sixtyFourths(24, 48),
       sixtyFourths(8, 20),
       sixtyFourths(0, 7),
-      fc.constantFrom("grooved", "open back", "applied"),
+      fc.constantFrom("grooved", "under back", "applied"),
     ),
-    native: `IF(E#="applied",A#,IF(E#="open back",A#-B#+C#-D#,A#-2*B#+2*C#-D#))`,
+    native: `IF(E#="applied",A#,IF(E#="under back",A#-B#+C#-D#,A#-2*B#+2*C#-D#))`,
   },
   {
     call: "FRONTHEIGHT",

@@ -76,7 +76,7 @@ const JOBS: SheetJob[] = [
     ],
   },
   {
-    name: "a seed merchant's chest, inset, millimetres",
+    name: "a seed merchant's chest, inset, millimeters",
     unit: "mm",
     style: "inset",
     faceFrame: false,
@@ -111,7 +111,7 @@ function tables({ unit, style, faceFrame, standards, openings }: SheetJob): [unk
       ["unit", unit],
       ["front style", style],
       ["construction", faceFrame ? "face frame" : "frameless"],
-      ["bottom fit", "open back"],
+      ["bottom fit", "under back"],
       ...Object.entries(standards)
         .filter(([name]) => !FOR_THE_SHEET_ALONE.includes(name))
         // A number 0 may be an empty cell; the word is meant.

@@ -8,7 +8,7 @@ export interface QuoteJob {
   /** Labels of the openings whose bottoms slide in under the back, on screws. */
   openBacks: readonly string[];
   sheets: readonly SheetStock[];
-  /** Solid wood by the board foot: its material, price and per cent of waste. */
+  /** Solid wood by the board foot: its material, price and percent of waste. */
   boards?: { material: string; price: number; waste: number };
   /** By name; all of them numbers. */
   rates: Readonly<Record<string, number>>;
@@ -104,11 +104,11 @@ export function quoteSheet(job: QuoteJob): QuoteSheet {
   line("Finish", `(${area(boxes)})/144`, rate["box finish price"]!);
   line("Finish", `(${area(["Front"])})/144`, rate["front finish price"]!);
   for (const name of ["box minutes", "front minutes", "fitting minutes"]) {
-    line("Labour", hours(name), rate["labour rate"]!);
+    line("Labor", hours(name), rate["labor rate"]!);
   }
   const materials = sumOf("Sheets", "Solid stock", "Hardware", "Finish");
-  line("Overhead", rate.overhead!, `${materials}+${sumOf("Labour")}`, true);
-  const cost = `${materials}+${sumOf("Labour", "Overhead")}`;
+  line("Overhead", rate.overhead!, `${materials}+${sumOf("Labor")}`, true);
+  const cost = `${materials}+${sumOf("Labor", "Overhead")}`;
   if (job.gain === "markup") line("Markup", rate.markup!, cost, true);
   else line("Margin", rate.margin!, `ROUND((${cost})/(1-${rate.margin}/100),2)`, true);
   for (const name of Object.keys(rate).filter((each) => each.startsWith("extra"))) line("Extras", "1", rate[name]!);

@@ -5,7 +5,7 @@ import { PARTS_BENCH } from "../worked/plans";
 import { quoteSheet, type QuoteJob, type SheetStock } from "./quote-sheet";
 
 const RATES = {
-  "labour rate": 64.5,
+  "labor rate": 64.5,
   "box minutes": 47,
   "front minutes": 19,
   "fitting minutes": 26,

@@ -1,6 +1,6 @@
 /**
  * Two invented jobs, worked by hand with exact fractions: a bicycle workshop's parts bench in inches, and a tea
- * merchant's sample chest in millimetres. Figures as texts are exact.
+ * merchant's sample chest in millimeters. Figures as texts are exact.
  */
 export interface WorkedBox {
   drawer: string;
@@ -11,7 +11,7 @@ export interface WorkedBox {
   depth: string;
   side: string;
   groove: string;
-  fit: "grooved" | "open back";
+  fit: "grooved" | "under back";
   setback: number;
   box: { width: string; height: string; depth: string };
   ends: string;
@@ -19,8 +19,8 @@ export interface WorkedBox {
 }
 
 const inch = { step: 0.25, depth: "23 1/4", side: "1/2", groove: "1/4", fit: "grooved", setback: 0 } as const;
-const thick = { ...inch, side: "3/4", fit: "open back" } as const;
-const mm = { step: 5, depth: "525", side: "12", groove: "6", fit: "open back", setback: 19 } as const;
+const thick = { ...inch, side: "3/4", fit: "under back" } as const;
+const mm = { step: 5, depth: "525", side: "12", groove: "6", fit: "under back", setback: 19 } as const;
 
 /** The zones are the middles of the gaps between fronts; equal boxes take the least of their heights. */
 export const BENCH: WorkedBox[] = [

@@ -123,7 +123,7 @@ describe("worked example: what is bought for bench and chest, through the built 
     );
   });
 
-  test("the chest: three pairs of 450 mm, and two screws of 20 mm up into each open back", () => {
+  test("the chest: three pairs of 450 mm, and two screws of 20 mm up into each back", () => {
     expect(bought(SAMPLE_CHEST)).toEqual(
       expect.arrayContaining([
         ["Side-mount slide", 450, 3, "pair"],

@@ -105,7 +105,7 @@ describe("worked examples: three jobs more", () => {
     [[["Width", "Height", "Depth", "Drawers"], opening], standards] as const;
   const inches = (...texts: string[]) => texts.map((text) => toDouble(parseLength(text, "in")));
 
-  test("15/32 stock, rabbets 1/4 deep, bottom 7/32, open back, in an opening 18 × 6 3/4 × 20 1/2", () => {
+  test("15/32 stock, rabbets 1/4 deep, bottom 7/32, under back, in an opening 18 × 6 3/4 × 20 1/2", () => {
     const parts = call(
       "PARTS",
       ...job(
@@ -114,7 +114,7 @@ describe("worked examples: three jobs more", () => {
           ["corner joint", "rabbet"],
           ["joint depth", "1/4"],
           ["bottom thickness", "7/32"],
-          ["bottom fit", "open back"],
+          ["bottom fit", "under back"],
         ],
         18,
         6.75,

@@ -17,7 +17,7 @@ export const PARTS_BENCH: WorkedPlan = {
     ["Opening", "Width", "Height", "Depth", "Drawers", "Side thickness", "Bottom thickness", "Bottom fit"],
     ["A", 18, "26 1/4", "23 1/4", "5 1/2; 1 part; 1 part", "", "", ""],
     ["B", 24, "26 1/4", "23 1/4", 3, "", "", ""],
-    ["C", 30, "26 1/4", "23 1/4", "1 part; 2 parts", "3/4", "1/2", "open back"],
+    ["C", 30, "26 1/4", "23 1/4", "1 part; 2 parts", "3/4", "1/2", "under back"],
   ],
   standards: [["height step", "1/4"]],
   plan: [
@@ -54,7 +54,7 @@ export const SAMPLE_CHEST: WorkedPlan = {
     ["front style", "inset"],
     ["height step", 5],
     ["front step", "none"],
-    ["bottom fit", "open back"],
+    ["bottom fit", "under back"],
   ],
   plan: [
     "7-1 | 408 | 140 | 513 | 386 3/5 | 120 | 450 | 523 1/2 | 450 | 583 1/2 | 362 3/5 | 426 | 104",

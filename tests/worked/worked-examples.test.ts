@@ -76,7 +76,7 @@ describe("worked examples: single sums", () => {
     expect(call("SLIDELENGTH", "20 1/2")).toBe(20);
     expect(call("BOXHEIGHT", "6 3/4", undefined, undefined, "1/8")).toBe(6);
     expect(call("BOTTOMWIDTH", 17, "15/32", "1/4")).toBe(exact("16 1/2"));
-    expect(call("BOTTOMDEPTH", 20, "15/32", "1/4", undefined, "open back")).toBe(exact("19 23/32"));
+    expect(call("BOTTOMDEPTH", 20, "15/32", "1/4", undefined, "under back")).toBe(exact("19 23/32"));
   });
 
   test("half-blind dovetails, box 16 1/4 × 21, all stock 5/8, sockets 3/8: sides 20 1/2, ends 16 1/4, bottom 15 7/16 × 20 3/16", () => {

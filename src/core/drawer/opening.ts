@@ -27,7 +27,7 @@ export interface Opening {
   boxHeights?: readonly Rational[];
 }
 
-/** An opening of which something cannot be read: it is not planned, but its neighbours may be. */
+/** An opening of which something cannot be read: it is not planned, but its neighbors may be. */
 export interface UnreadOpening extends Pick<Opening, "label" | "place" | "unit"> {
   /** What cannot be read, the first first, and why. */
   faults: ReadonlyMap<string, Fault>;
@@ -42,13 +42,13 @@ export type AnyOpening = Opening | UnreadOpening;
 
 export const isUnread = (opening: AnyOpening): opening is UnreadOpening => "faults" in opening;
 
-/** A standard of a neighbour. @throws its fault, where it cannot be read */
+/** A standard of a neighbor. @throws its fault, where it cannot be read */
 export function standardOf<N extends StandardName>(opening: AnyOpening, name: N): Standards[N] {
   refuseUnread(opening, name);
   return (opening.standards as Standards)[name];
 }
 
-/** The least width of a neighbour. @throws its fault, where it cannot be read */
+/** The least width of a neighbor. @throws its fault, where it cannot be read */
 export function widthOf(opening: AnyOpening): Rational {
   refuseUnread(opening, "width");
   return opening.least.width!;

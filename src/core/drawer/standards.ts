@@ -1,7 +1,7 @@
 import { parseLength, type Rational, type Unit } from "../length";
 import type { BottomFit, CornerJoint, Slide } from "./words";
 
-/** A standard of a shop: what holds where nothing else is said. Inches and millimetres have round values of their own. */
+/** A standard of a shop: what holds where nothing else is said. Inches and millimeters have round values of their own. */
 interface Standard<T> {
   usual(unit: Unit): T;
   /** The same as it is written. */

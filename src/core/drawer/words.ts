@@ -5,10 +5,14 @@ export type Slide = (typeof SLIDES)[number];
 /** How box front and back meet the sides. */
 export const CORNER_JOINTS = ["butt", "rabbet", "dado", "dovetail", "half-blind dovetail", "box joint"] as const;
 export type CornerJoint = (typeof CORNER_JOINTS)[number];
+/** What the British trade calls them. */
+export const CORNER_JOINTS_READ = { "finger joint": "box joint" } as const;
 
 /** How the bottom is held: grooved on four sides, slid in under the back, or nailed and glued on from below. */
-export const BOTTOM_FITS = ["grooved", "open back", "applied"] as const;
+export const BOTTOM_FITS = ["grooved", "under back", "applied"] as const;
 export type BottomFit = (typeof BOTTOM_FITS)[number];
+/** The back, which ends above the bottom, is called open there. */
+export const BOTTOM_FITS_READ = { "open back": "under back" } as const;
 
 /** How front heights grow downward. */
 export const PROGRESSIONS = ["equal", "arithmetic", "geometric"] as const;

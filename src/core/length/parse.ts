@@ -79,14 +79,14 @@ const VULGAR = "¼-¾⅐-⅞";
 /** What is copied along with a text and takes no room: zero-width spaces and joiners, soft hyphens, direction marks. */
 export const withoutInvisible = (text: string): string => text.replace(/\p{Cf}/gu, "");
 
-/** Typographic marks as the keyboard's, one space where there are several, a vulgar fraction spelt out. */
+/** Typographic marks as the keyboard's, one space where there are several, a vulgar fraction spelled out. */
 function tidy(text: string): string {
   const lower = withoutInvisible(text).trim().toLowerCase();
   if (/^(?!.*'')[!-~]*(?: [!-~]+)*$/.test(lower)) return lower;
   return lower
     .replace(new RegExp(`(\\d?)\\s*([${VULGAR}])`, "g"), (_, digit: string, sign: string) => {
-      const spelt = sign.normalize("NFKD");
-      return digit ? `${digit} ${spelt}` : spelt;
+      const spelled = sign.normalize("NFKD");
+      return digit ? `${digit} ${spelled}` : spelled;
     })
     .replace(/[！-～]/g, (wide) => String.fromCharCode(wide.charCodeAt(0) - 0xfee0))
     .replace(/[⁄∕]/g, "/")

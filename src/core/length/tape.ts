@@ -6,12 +6,12 @@ export type Rounding = "nearest" | "down" | "up";
 
 /** Denominators that tapes and rules are divided by. */
 export const TAPE_DENOMINATORS = [2, 4, 8, 16, 32, 64] as const;
-/** Decimals of a millimetre that a rule, a caliper or a saw's readout shows. */
+/** Decimals of a millimeter that a rule, a caliper or a saw's readout shows. */
 export const TAPE_DECIMALS = [0, 1, 2] as const;
 
 /**
  * A length as a tape reads it: `23 7/16"`, `3/4"`, `-1 1/2"`, `0"`; `595 mm`, `12.7 mm`.
- * Rounds the size without its sign: `nearest` takes halves away from zero, `down` goes towards zero, `up` away from it.
+ * Rounds the size without its sign: `nearest` takes halves away from zero, `down` goes toward zero, `up` away from it.
  * @param precision in inches a denominator of `TAPE_DENOMINATORS`; in mm the decimals, one of `TAPE_DECIMALS`
  * @example tape(ratio(375, 16), 16, "nearest", "in") // `23 7/16"`
  */

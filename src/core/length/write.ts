@@ -3,7 +3,7 @@ import type { Unit } from "./unit";
 
 /**
  * A length as an exact text with its mark, which `parseLength` reads back to the same length: `23 7/16 in`,
- * `-3/4 in`, `386.6 mm`, `168 1/3 mm`. Millimetres are decimal where that is exact within four places.
+ * `-3/4 in`, `386.6 mm`, `168 1/3 mm`. Millimeters are decimal where that is exact within four places.
  * @example writeLength(ratio(375, 16), "in") // "23 7/16 in"
  */
 export const writeLength = (length: Rational, unit: Unit): string => `${writeNumber(length, unit)} ${unit}`;

@@ -4,6 +4,6 @@ export * from "./solid-stock";
 export * from "./rates";
 export * from "./quote";
 export { pieceAreas } from "./finish";
-export { drawerCount } from "./labour";
+export { drawerCount } from "./labor";
 export { insideVolume } from "./volume";
 export type { Line, Section, What } from "./line";

@@ -8,7 +8,7 @@ export type Section =
   | "Solid stock"
   | "Hardware"
   | "Finish"
-  | "Labour"
+  | "Labor"
   | "Overhead"
   | "Markup"
   | "Margin"
@@ -32,7 +32,7 @@ export type Words =
   | "fronts"
   | "fitting"
   | "subtotal"
-  | "onMaterialsAndLabour"
+  | "onMaterialsAndLabor"
   | "onCost"
   | "ofPrice"
   | "beforeTax"
@@ -40,9 +40,9 @@ export type Words =
   | "onMaterials"
   | "total";
 
-/** The measure of a quantity; `foot` and `square foot` stand for the metre in a metric job. */
+/** The measure of a quantity; `foot` and `square foot` stand for the meter in a metric job. */
 export type LineUnit =
-  "sheet" | "board foot" | "cubic metre" | "pair" | "each" | "length" | "area" | "hour" | "percent";
+  "sheet" | "board foot" | "cubic meter" | "pair" | "each" | "length" | "area" | "hour" | "percent";
 
 export interface Line {
   section: Section;

@@ -15,7 +15,7 @@ import {
 } from "../length";
 import { finishLines } from "./finish";
 import { hardwareLines } from "./hardware";
-import { drawerCount, labourLines } from "./labour";
+import { drawerCount, laborLines } from "./labor";
 import { charged, words, type Line, type Section } from "./line";
 import { rounded } from "./currency";
 import type { Rates } from "./rates";
@@ -36,7 +36,7 @@ export interface StockCharge {
   length?: Rational;
   width?: Rational;
   soldBy: "sheet" | Measure;
-  /** Whole sheets, or board feet or cubic metres with their waste. */
+  /** Whole sheets, or board feet or cubic meters with their waste. */
   bought: Rational;
   /** Of sheets the part that becomes pieces. */
   used: Rational;
@@ -50,7 +50,7 @@ export interface Quote {
 }
 
 /**
- * A quote from materials and labour to the total. Every amount is rounded where it stands, and all that follows is
+ * A quote from materials and labor to the total. Every amount is rounded where it stands, and all that follows is
  * worked out from what stands there, so that a person with a calculator finds the same.
  * @throws Fault where a rate that the job needs is missing, or a discount takes the price below 0
  */
@@ -69,14 +69,14 @@ export function quoteOf({ unit, plan, parts, stock }: CostedJob, rates: Rates): 
     hardwareLines(plan, rates, unit),
     finishLines(parts, rates, unit),
   ];
-  const labour = labourLines(drawers, rates);
+  const labor = laborLines(drawers, rates);
   const atCost = sumOf(materials.flat());
-  const cost = [...materials, labour].flatMap(withSubtotal);
-  const gains = gainLines(add(atCost, sumOf(labour)), rates);
+  const cost = [...materials, labor].flatMap(withSubtotal);
+  const gains = gainLines(add(atCost, sumOf(labor)), rates);
   const extras = rates.extras.map(({ label, amount }) =>
     charged("Extras", { kind: "extra", label }, ratio(1), undefined, amount, decimals),
   );
-  const price = total([atCost, sumOf(labour), sumOf(gains), sumOf(extras)]);
+  const price = total([atCost, sumOf(labor), sumOf(gains), sumOf(extras)]);
   if (isNegative(price)) throw new Fault("quote.belowZero", { price: toDouble(price) });
   const tax = taxLines(price, atCost, rates);
   return done(
@@ -99,11 +99,11 @@ const stockLines = (section: "Sheets" | "Solid stock", stock: readonly StockChar
       ),
     );
 
-/** Overhead on materials and labour, then a markup on the cost, or what makes the margin of the price. */
+/** Overhead on materials and labor, then a markup on the cost, or what makes the margin of the price. */
 function gainLines(cost: Rational, { overhead, markup, margin, "currency decimals": decimals }: Rates): Line[] {
   const percent = (section: Section, what: Line["what"], rate: Rational, base: Rational): Line =>
     charged(section, what, rate, "percent", base, decimals);
-  const over = overhead ? [percent("Overhead", words("onMaterialsAndLabour"), overhead, cost)] : [];
+  const over = overhead ? [percent("Overhead", words("onMaterialsAndLabor"), overhead, cost)] : [];
   const base = add(cost, sumOf(over));
   if (markup) return [...over, percent("Markup", words("onCost"), markup, base)];
   if (!margin) return over;

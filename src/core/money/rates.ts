@@ -3,7 +3,7 @@ import { Fault, type Rational } from "../length";
 /** What a shop charges. None has a default but decimals, charge and what is taxed. */
 export interface Rates {
   "currency decimals": number;
-  "labour rate"?: Rational;
+  "labor rate"?: Rational;
   "box minutes"?: Rational;
   "front minutes"?: Rational;
   "fitting minutes"?: Rational;
@@ -27,7 +27,7 @@ export interface Rates {
 export type RateName = Exclude<keyof Rates, "extras">;
 
 /** Names of amounts of money. */
-export type PriceName = Extract<RateName, `${string} price` | "labour rate">;
+export type PriceName = Extract<RateName, `${string} price` | "labor rate">;
 
 export interface Extra {
   label: string;

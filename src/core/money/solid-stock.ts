@@ -15,7 +15,7 @@ import {
 import type { OfMaterial, SheetStock } from "../sheets";
 
 /** What solid wood is sold by. */
-export type Measure = "board foot" | "cubic metre";
+export type Measure = "board foot" | "cubic meter";
 
 /** What a piece takes of solid stock. */
 export interface SolidPart {
@@ -29,7 +29,7 @@ export interface SolidPart {
 /** Solid stock, sold by its volume: as thick as it is sold, if that is told, else as thick as each part. */
 export interface SolidStock extends OfMaterial {
   soldBy: Measure;
-  /** Per cent added to the net quantity. */
+  /** Percent added to the net quantity. */
   waste: Rational;
   price?: Rational;
 }

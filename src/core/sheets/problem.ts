@@ -4,7 +4,7 @@ import type { Rational } from "../length";
 export interface Problem {
   parts: readonly Part[];
   stock: readonly Stock[];
-  /** What the blade takes between neighbours. */
+  /** What the blade takes between neighbors. */
   kerf: Rational;
   /** Taken off each edge of a sheet first. */
   trim: Rational;

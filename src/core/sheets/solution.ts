@@ -35,7 +35,7 @@ export interface Piece {
 /** Edge-to-edge cuts in one direction: `rip` along the sheet's length, `crosscut` across it. */
 export interface Cut {
   kind: "rip" | "crosscut";
-  /** From the lower edge up, or from the left; a kerf lies between neighbours, and less than one may be lost at the end. */
+  /** From the lower edge up, or from the left; a kerf lies between neighbors, and less than one may be lost at the end. */
   into: readonly Piece[];
 }
 

@@ -49,7 +49,7 @@ function* cutFlaws(piece: Piece, { kerf }: Exact): Generator<string> {
         ? child.x === piece.x && child.length === piece.length
         : child.y === piece.y && child.width === piece.width;
       if (!edge) yield "a cut does not run edge to edge";
-      if ((rip ? child.y : child.x) !== at) yield "neighbours do not lie one kerf apart";
+      if ((rip ? child.y : child.x) !== at) yield "neighbors do not lie one kerf apart";
       at = (rip ? child.y + child.width : child.x + child.length) + kerf;
     }
     const lost = end - (at - kerf);

@@ -27,7 +27,7 @@ interface Moments {
 }
 
 function edgeMoments(b: number): Moments {
-  const [levelShort, levelLong] = [levelling(1, b), levelling(b, 1)];
+  const [levelShort, levelLong] = [leveling(1, b), leveling(b, 1)];
   let short: number[] = ODD.map(() => 0);
   let long = short;
   for (let turn = 0; turn < TURNS; turn++) {
@@ -41,7 +41,7 @@ function edgeMoments(b: number): Moments {
 const TURNS = 24;
 
 /** Tells the moments along the edges `a` long that level these, from those along the edges `b` long. */
-function levelling(a: number, b: number): (others: readonly number[]) => number[] {
+function leveling(a: number, b: number): (others: readonly number[]) => number[] {
   const rows = ODD.map((i) => {
     const alpha = (i * PI * b) / (2 * a);
     const bent = alpha / cosh(alpha) ** 2;
@@ -55,7 +55,7 @@ function levelling(a: number, b: number): (others: readonly number[]) => number[
     rows.map(({ load, turned, give }) => (load - turned.reduce((sum, turn, k) => sum + turn * others[k]!, 0)) / give);
 }
 
-/** The deflection along the middle line, at `y` from the middle towards a short edge. */
+/** The deflection along the middle line, at `y` from the middle toward a short edge. */
 function middleLine(b: number, { short, long }: Moments): (y: number) => number {
   const terms = ODD.map((m, k) => {
     const [alpha, beta] = [(m * PI * b) / 2, (m * PI) / (2 * b)];

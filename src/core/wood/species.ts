@@ -1,4 +1,4 @@
-/** A wood, and the share of its width, in hundred thousandths, that one per cent of moisture moves it by. */
+/** A wood, and the share of its width, in hundred thousandths, that one percent of moisture moves it by. */
 export interface Species {
   name: string;
   /** Quarter sawn. */

@@ -3,11 +3,11 @@ import { FIBER_SATURATION } from "../../core/wood";
 import { isBlank, readPercent, type Cell } from "../cells";
 import { scalar, type Argument } from "./argument";
 
-/** Relative humidity in per cent. */
+/** Relative humidity in percent. */
 export const humidity = (name: string): Argument<Rational> =>
   scalar(name, (cell) => readPercent(given(cell, "relative humidity in %, such as 45"), 100));
 
-/** Moisture in wood in per cent, up to where it moves no more. */
+/** Moisture in wood in percent, up to where it moves no more. */
 export const moisture = (name: string): Argument<Rational> =>
   scalar(name, (cell) => {
     const read = readPercent(given(cell, "moisture content in %, such as 8"));

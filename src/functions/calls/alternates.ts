@@ -85,7 +85,7 @@ function rowOf({ name, findings, fault, made }: Outcome, all: readonly Outcome[]
   if (!made) {
     const error = cellError(fault, unit);
     // What cannot even be read has not been checked.
-    const checked = findings.length > 0 ? [count("stop"), count("look")] : [error, error];
+    const checked = findings.length > 0 ? [count("wrong"), count("doubtful")] : [error, error];
     return [name, ...Array.from({ length: 6 }, () => error), ...checked, message(fault!, unit)];
   }
   const than = (own: Rational | undefined, other: Rational | undefined): CellResult =>
@@ -98,16 +98,16 @@ function rowOf({ name, findings, fault, made }: Outcome, all: readonly Outcome[]
     than(made.total, base.made?.total),
     toDouble(made.volume),
     than(made.volume, base.made?.volume),
-    count("stop"),
-    count("look"),
+    count("wrong"),
+    count("doubtful"),
     firstOf(findings, all),
   ];
 }
 
-/** Stops before looks; of equals what tells this alternate from others. */
+/** What is wrong before what is doubtful; of equals what tells this alternate from others. */
 function firstOf(findings: Outcome["findings"], all: readonly Outcome[]): string {
   const isCommon = (words: string): boolean => all.every((one) => one.findings.some((other) => other.words === words));
-  const rank = ({ level, words }: Told): number => (level === "stop" ? 0 : 2) + Number(isCommon(words));
+  const rank = ({ level, words }: Told): number => (level === "wrong" ? 0 : 2) + Number(isCommon(words));
   const ranks = findings.map(rank);
   return findings[ranks.indexOf(Math.min(...ranks))]?.words ?? "";
 }

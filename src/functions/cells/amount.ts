@@ -28,7 +28,7 @@ export function readPrice({ value, format }: Typed, negative = false): Rational 
 }
 
 /**
- * A percentage: 7, "7" and "7 %" are seven per cent, and so is the 0.07 of a cell whose format is known to show it
+ * A percentage: 7, "7" and "7 %" are seven percent, and so is the 0.07 of a cell whose format is known to show it
  * as one. Any other number between 0 and 1 may be either, and is refused.
  * @param most the greatest that is allowed
  * @throws Fault `percent.doubtful`, `number.wrongType`, `number.outOfRange`, `number.negative`

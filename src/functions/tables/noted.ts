@@ -1,4 +1,4 @@
-import { look, type Finding, type Job, type StandardName } from "../../core/drawer";
+import { doubtful, type Finding, type Job, type StandardName } from "../../core/drawer";
 import { isRational, isZero } from "../../core/length";
 import type { OpeningHeading } from "./opening";
 import type { Table } from "./row";
@@ -8,10 +8,10 @@ import { takesZero } from "./standards";
 export function notedIn({ rows, unread, zeros }: Table<OpeningHeading>, job: Job): Finding[] {
   const labels = new Map(rows.map(({ number }, i) => [number, job.openings[i]!.label]));
   return [
-    ...unread.map((heading) => ({ where: "openings", ...look("heading.unread", { heading }) })),
+    ...unread.map((heading) => ({ where: "openings", ...doubtful("heading.unread", { heading }) })),
     ...zeros
       .filter(({ heading }, i) => couldMeanZero(heading, job) && zeros.findIndex((z) => z.heading === heading) === i)
-      .map(({ row, heading }) => ({ where: labels.get(row)!, ...look("zero.blank", { heading }) })),
+      .map(({ row, heading }) => ({ where: labels.get(row)!, ...doubtful("zero.blank", { heading }) })),
   ];
 }
 

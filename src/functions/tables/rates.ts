@@ -46,7 +46,7 @@ const word =
 /** How each rate is read. */
 const KINDS: { [N in RateName]-?: (typed: Typed) => Required<Rates>[N] } = {
   "currency decimals": (typed: Typed): number => numberCell(0, 4, true)(typed, "in"),
-  "labour rate": price,
+  "labor rate": price,
   "box minutes": price,
   "front minutes": price,
   "fitting minutes": price,

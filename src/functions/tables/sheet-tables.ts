@@ -53,7 +53,7 @@ export const readParts = (raw: unknown, unit: Unit): PartToCut[] =>
 export const readStock = (raw: unknown, unit: Unit): AnyStock[] =>
   readTable<StockHeading>("stock", raw, STOCK_HEADINGS, ["length", "width"], { unless: "sold by" }).rows.map((row) => {
     const cell = cellsOf("stock", row, unit);
-    const soldBy = cell.word("sold by", ["sheet", "board foot", "cubic metre"], MEASURES);
+    const soldBy = cell.word("sold by", ["sheet", "board foot", "cubic meter"], MEASURES);
     const common = {
       place: row.number,
       name: `row ${row.number}`,
@@ -81,7 +81,7 @@ const MEASURES = {
   "board ft": "board foot",
   "bd ft": "board foot",
   bf: "board foot",
-  "cubic metres": "cubic metre",
+  "cubic meters": "cubic meter",
 } as const;
 
 /** A cell that nothing would come of must not stand there as if something did. */

@@ -10,7 +10,7 @@ import type { Row, Table } from "./row";
  * @param required headings without which it is no such table
  * @param unless a heading beside which they are not required
  * @param rowless whether a table may have a header row alone
- * @throws Fault `table.blank`, `table.noHeader`, `table.headingTwice`, `table.headingMisspelt`, `table.headingMissing`,
+ * @throws Fault `table.blank`, `table.noHeader`, `table.headingTwice`, `table.headingMisspelled`, `table.headingMissing`,
  * `table.headingUnit`, `table.noRows`, `table.tooLong`
  */
 export function readTable<N extends string>(
@@ -72,12 +72,12 @@ function checkHeadings<N extends string>(
   if (missing.length > 0) throw new Fault("table.headingMissing", { table, missing });
 }
 
-/** A heading within two edits of one of ours is one of ours misspelt; shorter words are near to too many. */
+/** A heading within two edits of one of ours is one of ours misspelled; shorter words are near to too many. */
 function checkSpelling<N extends string>(table: string, typed: string, names: Names<N>): void {
   const bare = bareHeading(typed);
   if (fold(bare).length < 5) return;
   const { name, edits } = names.nearest(bare);
-  if (edits <= 2) throw new Fault("table.headingMisspelt", { table, heading: typed, nearest: name });
+  if (edits <= 2) throw new Fault("table.headingMisspelled", { table, heading: typed, nearest: name });
 }
 
 /** Headings that say nothing to us, and columns that hold something under no heading at all. */

@@ -33,7 +33,7 @@ const FINDINGS: Record<string, readonly [finding: Wording, remedy: Wording]> = {
     "The least is planned with. True the opening up, or shim the slides where it is wider.",
   ],
   "reveal.inner": [
-    "The {side} reveal has no effect on a side that has a neighbour.",
+    "The {side} reveal has no effect on a side that has a neighbor.",
     "Set the front gap or the partition thickness instead.",
   ],
   "reveal.edge": [
@@ -117,7 +117,7 @@ const FINDINGS: Record<string, readonly [finding: Wording, remedy: Wording]> = {
   ],
   "bottom.noRecess": [
     "An applied bottom leaves no recess for an undermount slide.",
-    "Take bottom fit grooved or open back, with the offset that the slide's data sheet asks for.",
+    "Take bottom fit grooved or under back, with the offset that the slide's data sheet asks for.",
   ],
   "bottom.rubs": [
     "An applied bottom has only {below} below it, and sags under load.",
@@ -130,7 +130,7 @@ const FINDINGS: Record<string, readonly [finding: Wording, remedy: Wording]> = {
   ],
   "bottom.solidHeld": [
     "The bottom is of {material}, which reads as solid wood, and is held all round ({fit}): it cannot move with the seasons.",
-    "Take bottom fit open back with the grain from side to side, or a sheet.",
+    "Take bottom fit under back with the grain from side to side, or a sheet.",
   ],
   "groove.nearEdge": [
     "Only {offset} of wood stands below the groove.",

@@ -4,7 +4,7 @@ import { mayBeDate } from "../cells";
 
 /** The wording of a fault, for the unit of the call: which argument, what was received, what is allowed. */
 export function message(fault: Fault, unit: Unit): string {
-  const text = worded(CATALOGUE[fault.code] ?? fault.code, fault.data, unit);
+  const text = worded(CATALOG[fault.code] ?? fault.code, fault.data, unit);
   const { openingLabel, argument } = fault.data;
   // In a plan a sum has no arguments: their names are the trade's words with the opening before them.
   return openingLabel === undefined || argument !== undefined
@@ -25,7 +25,7 @@ function partOf({ row, part, drawer }: Fault["data"]): string {
   return part === `row ${row}` ? "parts, row {row}" : `parts, row {row} (${name})`;
 }
 
-const CATALOGUE: Record<string, Wording> = {
+const CATALOG: Record<string, Wording> = {
   "argument.blank": ({ wanted, received }) =>
     `{argument} is ${received === 0 ? "0" : "blank"}. It needs ${wanted === "length" ? `a length: ${LENGTHS}` : "a {wanted}"}.`,
   "zero.doubtful": (data, unit) => `${zero(data, unit)}, or leave it out for {usual}.`,
@@ -122,7 +122,7 @@ const CATALOGUE: Record<string, Wording> = {
   "table.headingTwice": "{table} has the heading {Name} twice.",
   "table.headingMissing": ({ missing }) =>
     `{table} lacks the heading${(missing as string[]).length > 1 ? "s" : ""} {Missing}.`,
-  "table.headingMisspelt":
+  "table.headingMisspelled":
     '{table} has the heading {"heading"}. Is it {Nearest}? A column of your own needs a name less like it.',
   "table.headingUnit": '{table}: {"heading"} has no unit in its bracket. It can be in, ft, mm, cm or m.',
   "table.notTwoColumns": "{table} has {columns} columns. It takes two, name and value.",
@@ -181,11 +181,11 @@ const CATALOGUE: Record<string, Wording> = {
   "tipping.none": "No open drawer reaches in front of the tipping line: nothing tips the cabinet.",
 
   "percent.doubtful": ({ received }) =>
-    `{argument} is {"received"}: is that {received} % or ${hundredfold(received)} %? Write the per cent as a plain number, such as 7, or as a text with its sign, such as '0.5 %. (A cell formatted as a percentage holds 0.07 for 7 %.)`,
+    `{argument} is {"received"}: is that {received} % or ${hundredfold(received)} %? Write the percentage as a plain number, such as 7, or as a text with its sign, such as '0.5 %. (A cell formatted as a percentage holds 0.07 for 7 %.)`,
   "rates.missing":
     'rates lacks {"name"}, which this job needs, or has it as 0, which an empty cell also gives. Give it, or write none where nothing is charged.',
   "rates.minutesMissing":
-    'rates has a "labour rate" and no minutes. Give "box minutes", "front minutes" or "fitting minutes", a drawer.',
+    'rates has a "labor rate" and no minutes. Give "box minutes", "front minutes" or "fitting minutes", a drawer.',
   "rates.markupAndMargin": 'rates has both "markup" and "margin". Give one: on the cost, or of the price.',
   "rates.marginHigh": 'rates, margin is {"received"}. It must be less than 100 %.',
   "alternates.noNames":

@@ -44,8 +44,8 @@ export const measureWord = (measure: Measure, unit: Unit): string => MEASURES[me
 type Measure = NonNullable<Line["unit"]>;
 
 const MEASURES: { [M in Measure]?: Record<Unit, string> } = {
-  length: { in: "foot", mm: "metre" },
-  area: { in: "square foot", mm: "square metre" },
+  length: { in: "foot", mm: "meter" },
+  area: { in: "square foot", mm: "square meter" },
   percent: { in: "%", mm: "%" },
 };
 
@@ -56,7 +56,7 @@ const WORDS: Record<Extract<What, { kind: "words" }>["words"], string> = {
   fronts: "Fronts",
   fitting: "Fitting",
   subtotal: "Subtotal",
-  onMaterialsAndLabour: "On materials and labour",
+  onMaterialsAndLabor: "On materials and labor",
   onCost: "On cost",
   ofPrice: "Of price",
   beforeTax: "Before tax",

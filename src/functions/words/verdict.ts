@@ -31,6 +31,6 @@ export function changeWords({ narrower, spread, kind }: Verdict, unit: Unit): st
   return `${change}${kind === "binds" ? "" : ", or shim the slides"}${spread ? `, and m${measure}` : "."}`;
 }
 
-/** Up to the next 64th, or tenth of a millimetre. */
+/** Up to the next 64th, or tenth of a millimeter. */
 const fine = (length: Rational, unit: Unit): string =>
   len(roundUp(length, parseLength(unit === "in" ? "1/64" : "0.1", unit)), unit);

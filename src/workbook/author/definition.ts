@@ -29,7 +29,7 @@ export interface PageDefinition {
   footer?: string;
 }
 
-/** Numbers coloured from the least to the greatest, or a look wherever a formula is true. */
+/** Numbers colored from the least to the greatest, or a look wherever a formula is true. */
 export type RuleDefinition = { area: string } & (
   | { colors: readonly [least: string, greatest: string] | readonly [least: string, middle: string, greatest: string] }
   | {
@@ -56,7 +56,7 @@ export interface CellDefinition<Style extends string = string> {
 
 export interface StyleDefinition {
   font?: { name?: string; size?: number; bold?: boolean; italic?: boolean; color?: string };
-  /** Six hexadecimal digits, like every colour here. */
+  /** Six hexadecimal digits, like every color here. */
   fill?: string;
   borders?: Partial<Record<"left" | "right" | "top" | "bottom", { line: "thin" | "medium" | "thick"; color: string }>>;
   horizontal?: "left" | "center" | "right";

@@ -58,7 +58,7 @@ function font({ font = {} }: StyleDefinition): string {
   return `<font>${marks}<sz val="${size}"/><color rgb="FF${color}"/><name val="${name}"/></font>`;
 }
 
-/** What a rule changes, and nothing else; a solid fill's colour is the background's here (ECMA-376, 18.8.14). */
+/** What a rule changes, and nothing else; a solid fill's color is the background's here (ECMA-376, 18.8.14). */
 function change({ font, fill, borders, format }: RuleLook, numbers: ReadonlyMap<string, number>): string {
   const { bold, italic, color } = font ?? {};
   const marks = `${bold ? "<b/>" : ""}${italic ? "<i/>" : ""}${color ? `<color rgb="FF${color}"/>` : ""}`;

@@ -64,7 +64,7 @@ export const BENCH: SheetDefinition<Style> = {
     ),
     across("Side thickness", "input", [0.5, 0.5, 0.75], "As the caliper has it, not as it is sold."),
     across("Bottom thickness", "input", [0.25, 0.25, 0.5], "Likewise."),
-    across("Bottom fit", "inputWord", ["grooved", "grooved", "open back"], "grooved, open back or applied."),
+    across("Bottom fit", "inputWord", ["grooved", "grooved", "under back"], "grooved, under back or applied."),
     gap(),
     heading("For all of them", ["", "", ""]),
     whole("Cabinet thickness", "input", 0.75, "Ends, top, bottom and partitions."),
@@ -100,7 +100,7 @@ export const BENCH: SheetDefinition<Style> = {
       "Butt joints: between the sides.",
     ),
     across("Bottom, width", "result", each(bottomWidth), "Between the sides, plus grooves, less 1/16 of play."),
-    across("Bottom, depth", "result", each(bottomDepth), "An open back lets it run out under the back."),
+    across("Bottom, depth", "result", each(bottomDepth), "Under the back it runs out behind."),
     gap(),
     heading("Fronts", OPENINGS, "Where it comes from"),
     across(

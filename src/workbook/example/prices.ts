@@ -12,7 +12,7 @@ const SHEET_GOODS: [thickness: number, price: number][] = [
 ];
 
 const RATE_ROWS: [name: string, style: Style, value: number | string | null, note: string][] = [
-  ["labour rate", "inputMoney", 48, "An hour."],
+  ["labor rate", "inputMoney", 48, "An hour."],
   ["box minutes", "inputPlain", 40, "A drawer: cutting, grooves, gluing up, sanding."],
   ["front minutes", "inputPlain", 20, "A drawer: cutting and edges."],
   ["fitting minutes", "inputPlain", 25, "A drawer: slides, front, pull."],
@@ -22,11 +22,11 @@ const RATE_ROWS: [name: string, style: Style, value: number | string | null, not
   ["box finish price", "inputMoney", 0.85, "A square foot of one face."],
   ["front finish price", "inputMoney", 1.9, "Likewise."],
   ["charge sheets", "inputWord", "whole", "whole; or used, the part that becomes pieces."],
-  ["overhead", "inputPlain", 12, "Per cent of materials and labour: 12, not 0.12."],
-  ["markup", "inputPlain", null, "Per cent on cost. Give this one …"],
-  ["margin", "inputPlain", 25, "… or this one, per cent of the price."],
+  ["overhead", "inputPlain", 12, "Percent of materials and labor: 12, not 0.12."],
+  ["markup", "inputPlain", null, "Percent on cost. Give this one …"],
+  ["margin", "inputPlain", 25, "… or this one, percent of the price."],
   ["extra delivery", "inputMoney", 60, "Extras have names of your own; add as many as you like."],
-  ["tax", "inputPlain", 6.5, "Per cent. What is taxed, and how, ask your own adviser."],
+  ["tax", "inputPlain", 6.5, "Percent. What is taxed, and how, ask your own adviser."],
   ["tax on", "inputWord", "all", "all, materials or none."],
 ];
 
@@ -34,7 +34,7 @@ const STOCK_COLUMNS = ["Thickness", "Length", "Width", "Price", "Available", "So
 const STOCK_STYLES: Style[] = ["input", "input", "input", "inputMoney", "inputCount", "inputWord", "inputPlain"];
 const STOCK_NOTE =
   "Length runs with the grain. Available: blank where as many as needed are bought; a count without a price for free offcuts. " +
-  "Sold by: sheet, board foot or cubic metre, with the waste in per cent.";
+  "Sold by: sheet, board foot or cubic meter, with the waste in percent.";
 const STOCK_TOP = 4;
 const STOCK_BOTTOM = STOCK_TOP + SHEET_GOODS.length + FREE.stock;
 const RATES_TOP = STOCK_BOTTOM + 2;

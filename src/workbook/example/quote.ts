@@ -38,7 +38,7 @@ export const QUOTE: SheetDefinition<Style> = {
   ],
   rows: [
     tall(36, cell("title", "Quote")),
-    row(cell("subtitle", "In dollars. For tax, labour law and the wording of contracts ask your own adviser.")),
+    row(cell("subtitle", "In dollars. For tax, labor law and the wording of contracts ask your own adviser.")),
     gap(),
     headRow("For", cell("inputText", "An invented bicycle workshop"), "Number", cell("inputWord", "Q-104")),
     headRow("Job", cell("inputText", "Drawers for the parts bench"), "Date", cell("inputWord", "4th of May")),

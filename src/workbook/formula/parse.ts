@@ -110,7 +110,7 @@ function operand(scanner: Scanner): Node {
   scanner.skipSpace();
   const text = scanner.take(PATTERN.text);
   if (text) return { kind: "text", value: text[1]!.replaceAll('""', '"') };
-  if (scanner.takeText("(")) return parenthesised(scanner);
+  if (scanner.takeText("(")) return parenthesized(scanner);
   if (scanner.takeText("{")) return arrayConstant(scanner);
   const error = scanner.take(PATTERN.error);
   if (error) return lost(scanner, error[0].toUpperCase() as ErrorCode);
@@ -127,7 +127,7 @@ function lost(scanner: Scanner, code: ErrorCode): Node {
   return { kind: "error", code };
 }
 
-function parenthesised(scanner: Scanner): Node {
+function parenthesized(scanner: Scanner): Node {
   let node = scanner.inside(() => comparison(scanner));
   for (scanner.skipSpace(); scanner.takeText(","); scanner.skipSpace()) {
     node = { kind: "join", operator: ",", left: node, right: comparison(scanner) };

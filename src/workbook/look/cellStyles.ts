@@ -3,7 +3,7 @@ import { isTrue } from "../xlsx/workbookPart";
 import { BUILT_IN_FORMATS } from "./builtIn";
 import { colorOf } from "./themeColors";
 
-/** One cell style, as far as a grid shows it. Colours are six hexadecimal digits. */
+/** One cell style, as far as a grid shows it. Colors are six hexadecimal digits. */
 export interface CellStyle {
   font: Font;
   fill?: string;

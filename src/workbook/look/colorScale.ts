@@ -1,7 +1,7 @@
 import type { Stop } from "./conditions";
 
 /**
- * The colour of a number on a scale of two or three colours.
+ * The color of a number on a scale of two or three colors.
  * @param sorted all numbers that the scale lies over, the least first
  */
 export function scaleColor(stops: readonly Stop[], sorted: readonly number[], value: number): string | undefined {
@@ -14,7 +14,7 @@ export function scaleColor(stops: readonly Stop[], sorted: readonly number[], va
   return mixed(stops[above - 1]!.color, stops[above]!.color, (value - from) / (to - from));
 }
 
-/** The number that a colour stands at; not a number where it hangs on a formula. */
+/** The number that a color stands at; not a number where it hangs on a formula. */
 function pointOf({ type, value }: Stop, sorted: readonly number[]): number {
   const [least, greatest] = [sorted[0] ?? Number.NaN, sorted.at(-1) ?? Number.NaN];
   if (type === "min") return least;

@@ -12,11 +12,11 @@ export interface Condition {
   stops: boolean;
   /** A formula that must be true, as it stands for the first area's upper left cell, and what it then changes. */
   test?: { formula: string; change: StyleChange };
-  /** Numbers coloured by where they lie between the least and the greatest. */
+  /** Numbers colored by where they lie between the least and the greatest. */
   scale?: Stop[];
 }
 
-/** One colour of a scale, and the number that it stands at. */
+/** One color of a scale, and the number that it stands at. */
 export interface Stop {
   type: string;
   value: string;
@@ -24,7 +24,7 @@ export interface Stop {
 }
 
 /**
- * Reads a worksheet's rules: colour scales, and whatever has a formula. Bars, icons and rules about ranks have none, are
+ * Reads a worksheet's rules: color scales, and whatever has a formula. Bars, icons and rules about ranks have none, are
  * not shown and stay in the file.
  */
 export function readConditions(

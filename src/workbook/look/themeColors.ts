@@ -1,7 +1,7 @@
 import { readXml } from "../xlsx/xml";
 import { INDEXED_COLORS } from "./builtIn";
 
-/** The theme's colours in the order in which styles number them: light and dark change places. */
+/** The theme's colors in the order in which styles number them: light and dark change places. */
 export function readThemeColors(text: string, part: string): string[] {
   const found: string[] = [];
   let inScheme = false;
@@ -19,14 +19,14 @@ export function readThemeColors(text: string, part: string): string[] {
   return [light1, dark1, light2, dark2, ...accents].filter((color) => color !== undefined);
 }
 
-/** A colour of the theme, lighter (tint over 0) or darker. */
+/** A color of the theme, lighter (tint over 0) or darker. */
 export function tinted(color: string, tint: number): string {
   const channels = [0, 2, 4].map((at) => Number.parseInt(color.slice(at, at + 2), 16));
   const moved = channels.map((channel) => (tint < 0 ? channel * (1 + tint) : channel + (255 - channel) * tint));
   return moved.map((channel) => Math.round(channel).toString(16).padStart(2, "0")).join("");
 }
 
-/** The colour that an element's attributes name in one of three ways: itself, by the theme, or by the old palette. */
+/** The color that an element's attributes name in one of three ways: itself, by the theme, or by the old palette. */
 export function colorOf(attributes: Record<string, string>, colors: readonly string[]): string | undefined {
   const { rgb, theme, indexed, tint } = attributes;
   const base = rgb?.slice(-6) ?? (theme === undefined ? INDEXED_COLORS[Number(indexed)] : colors[Number(theme)]);

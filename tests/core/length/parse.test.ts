@@ -55,7 +55,7 @@ describe("parseLength(text, unit)", () => {
     ["1 in", "25.4 mm"],
     [`1' 11 7/16"`, "595.3125 mm"],
     ["168 1/3", "168 1/3 mm"],
-  ])("reads %j in millimetres as %s", (text, expected) => expect(read(text, "mm")).toBe(expected));
+  ])("reads %j in millimeters as %s", (text, expected) => expect(read(text, "mm")).toBe(expected));
 
   test("reads every digit of a text, never through a double", () => {
     expect(equal(parseLength("0.12345678901234567890123", "in"), ratio(12345678901234567890123n, 10n ** 23n))).toBe(

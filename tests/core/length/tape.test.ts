@@ -18,13 +18,13 @@ describe("tape(length, precision, rounding, unit)", () => {
     ["-1/100", `0"`],
   ])("%s in reads %s", (text, expected) => expect(inches(text)).toBe(expected));
 
-  test("`down` goes towards zero and `up` away from it, on both sides of zero", () => {
+  test("`down` goes toward zero and `up` away from it, on both sides of zero", () => {
     expect([inches("9 1/24", 16, "down"), inches("9 1/24", 16, "up")]).toEqual([`9"`, `9 1/16"`]);
     expect([inches("-9 1/24", 16, "down"), inches("-9 1/24", 16, "up")]).toEqual([`-9"`, `-9 1/16"`]);
     expect([inches("9 1/16", 16, "down"), inches("9 1/16", 16, "up")]).toEqual([`9 1/16"`, `9 1/16"`]);
   });
 
-  test("in millimetres the precision is the number of decimals, all of them shown", () => {
+  test("in millimeters the precision is the number of decimals, all of them shown", () => {
     const length = ratio(11907, 20);
     expect([0, 1, 2].map((places) => tape(length, places, "nearest", "mm"))).toEqual([
       "595 mm",

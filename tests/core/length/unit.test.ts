@@ -7,7 +7,7 @@ test("1 in = 25.4 mm and 1 ft = 304.8 mm, exactly (NIST Handbook 44, Appendix C;
 });
 
 test.each<Mark>(["in", "ft", "mm", "cm", "m"])(
-  "%s to inches and inches to millimetres is %s to millimetres",
+  "%s to inches and inches to millimeters is %s to millimeters",
   (mark) => {
     expect(equal(multiply(unitsIn(mark, "in"), unitsIn("in", "mm")), unitsIn(mark, "mm"))).toBe(true);
   },

@@ -9,7 +9,7 @@ test.each([
   [ratio(1, 20000), "1/20000 in", "1/20000 mm"],
   [ratio(1933, 5), "386 3/5 in", "386.6 mm"],
 ])(
-  "writeLength writes inches as a mixed number and millimetres as decimals where these are exact",
+  "writeLength writes inches as a mixed number and millimeters as decimals where these are exact",
   (length, inches, mm) => {
     expect([writeLength(length, "in"), writeLength(length, "mm")]).toEqual([inches, mm]);
   },

@@ -25,7 +25,7 @@ describe("flaws(solution)", () => {
     ["sheet 1: a part is cut up", (a) => (partOf(a, 1).cut = { kind: "rip", into: [piece(0, 0, 40, 20)] })],
     ["sheet 1: a cut does not run edge to edge", (a) => (strips(a)[2]!.length -= eighths(10))],
     ["sheet 1: a cut does not run edge to edge", (a) => (strips(a)[2]!.x += eighths(10))],
-    ["sheet 1: neighbours do not lie one kerf apart", (a) => (strips(a)[2]!.y -= 1)],
+    ["sheet 1: neighbors do not lie one kerf apart", (a) => (strips(a)[2]!.y -= 1)],
     ["sheet 1: pieces reach beyond what they are cut from", (a) => (strips(a)[2]!.width += 1)],
     ["sheet 1: something is left that is not listed", (a) => strips(a).pop()],
     ["sheet 1: something is left that is not listed", (a) => (strips(a)[2]!.width -= 2)],
@@ -115,7 +115,7 @@ describe("flaws(solution) of a grain group", () => {
     expect(flaws(answer)).toEqual([BROKEN]);
   });
 
-  test("finds a member that is no neighbour, though it can be cut so", () => {
+  test("finds a member that is no neighbor, though it can be cut so", () => {
     const answer = row();
     // The third front goes to the far end of the strip: 96 − 10 = 86; what was behind it now lies before it.
     const [first, second, third, rest] = strip(answer) as [Piece, Piece, Piece, Piece];

@@ -47,13 +47,13 @@ describe("readPrice(typed)", () => {
 });
 
 describe("readPercent(typed, most)", () => {
-  test("a number is per cent, and so is a text with the sign or without", () => {
+  test("a number is percent, and so is a text with the sign or without", () => {
     expect([7, "7", "7 %", "7%", "7.25 %"].map((value) => toDouble(readPercent({ value })))).toEqual([
       7, 7, 7, 7, 7.25,
     ]);
   });
 
-  test("a cell that is known to show per cent holds its hundredth", () => {
+  test("a cell that is known to show percent holds its hundredth", () => {
     expect(toDouble(readPercent({ value: 0.0725, format: "0.00%" }))).toBe(7.25);
   });
 

@@ -18,7 +18,7 @@ describe("where the host shows number formats that come with a result", () => {
     expect(BOXWIDTH("8 13/32")).toEqual({ ...fraction(7.40625), type: "FormattedNumber" });
   });
 
-  test("a length that the format would round, and millimetres, stay plain numbers", () => {
+  test("a length that the format would round, and millimeters, stay plain numbers", () => {
     globalThis.drawerHost = { showsNumberFormats: true };
     expect(LENGTH("595 mm")).toBe(23.4251968503937);
     expect(BOXWIDTH(412, null, "mm" as never)).toBe(386.6);

@@ -24,7 +24,7 @@ interface Given {
   names?: string[];
 }
 
-/** The codes given to `new Fault`, or to `look` and `stop`. */
+/** The codes given to `new Fault`, or to `doubtful` and `wrong`. */
 function given(files: readonly ts.SourceFile[], to: RegExp): Given[] {
   const found: Given[] = [];
   const visit = (node: ts.Node): void => {
@@ -44,8 +44,8 @@ function codesIn(expression: ts.Expression): string[] {
   return ts.isStringLiteral(expression) ? [expression.text] : [];
 }
 
-/** Of each code of a catalogue, the holes in its words. */
-function catalogue(file: string): Map<string, Set<string>> {
+/** Of each code of a catalog, the holes in its words. */
+function catalog(file: string): Map<string, Set<string>> {
   const holes = new Map<string, Set<string>>();
   walk(parsed(`src/functions/words/${file}.ts`), (node) => {
     if (!ts.isPropertyAssignment(node) || !ts.isStringLiteral(node.name) || !/^\w+\.\w+$/.test(node.name.text)) return;
@@ -57,13 +57,13 @@ function catalogue(file: string): Map<string, Set<string>> {
 
 const all = [...sources("src/core"), ...sources("src/functions")];
 const faults = given(all, /^Fault$/);
-const findings = given(all, /^(look|stop)$/).filter(({ code }) => code !== "plan.fault");
+const findings = given(all, /^(doubtful|wrong)$/).filter(({ code }) => code !== "plan.fault");
 
 describe.each([
   ["messages", faults, 50],
   ["findings", findings, 25],
-] as const)("the catalogue of %s", (file, places, least) => {
-  const words = catalogue(file);
+] as const)("the catalog of %s", (file, places, least) => {
+  const words = catalog(file);
   // What a fault is about is named on its way out.
   const added = file === "messages" ? ["argument"] : [];
 

@@ -39,7 +39,7 @@ const amount = (section: string, item?: string): number =>
 describe("the sheet Quote", () => {
   test("adds up: lines to subtotals, and all of them to the total", () => {
     const lines = quoteLines();
-    for (const section of ["Sheets", "Hardware", "Finish", "Labour", "Extras"]) {
+    for (const section of ["Sheets", "Hardware", "Finish", "Labor", "Extras"]) {
       const own = lines.filter(([of, item, , , , sum]) => of === section && item !== "Subtotal" && sum !== "");
       expect(own.length).toBeGreaterThan(0);
       expect(amount(section, "Subtotal")).toBe(own.reduce((sum, line) => sum + cents(line[5]!), 0));
@@ -79,11 +79,11 @@ describe("the sheet Quote", () => {
     expect([error.code, error.message]).toEqual(["#VALUE!", expect.stringContaining(words)]);
   });
 
-  test("tells its reader in one line who to ask about tax, labour law and contracts", () => {
+  test("tells its reader in one line who to ask about tax, labor law and contracts", () => {
     const texts = PARTS_BENCH.sheets[sheetNumber("Quote")]!.rows.flatMap(({ cells }) =>
       cells.map((cell) => cell?.content),
     );
-    expect(texts.filter((text) => /tax, labour law and .*contracts.* adviser/.test(String(text)))).toHaveLength(1);
+    expect(texts.filter((text) => /tax, labor law and .*contracts.* adviser/.test(String(text)))).toHaveLength(1);
   });
 });
 

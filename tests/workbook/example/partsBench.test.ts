@@ -109,7 +109,7 @@ describe("the parts bench", () => {
       }
     });
     expect(value("Cut list", "A6")).toBe("Side");
-    expect(value("Checks", "B6")).toBe("look");
+    expect(value("Checks", "B6")).toBe("doubtful");
     expect(value("Workings", "A6")).toBe("Opening width");
   });
 

@@ -100,7 +100,7 @@ describe("several rules over one cell", () => {
   });
 });
 
-describe("colour scales", () => {
+describe("color scales", () => {
   const MIN: ExcelJS.Cvfo = { type: "min" };
   const MAX: ExcelJS.Cvfo = { type: "max" };
 
@@ -122,7 +122,7 @@ describe("colour scales", () => {
     ]);
   });
 
-  test("may stand at numbers and at hundredths of the way; what lies beyond has the end's colour", async () => {
+  test("may stand at numbers and at hundredths of the way; what lies beyond has the end's color", async () => {
     const rule = scale(
       [
         { type: "num", value: 20 },

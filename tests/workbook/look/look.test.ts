@@ -46,7 +46,7 @@ test("reads widths, heights, hidden rows, panes and grid lines of sheets", async
   expect(sheet).toMatchObject({ gridlines: false, frozen: { rows: 2, columns: 1 } });
 });
 
-test("reads colours of the theme, lighter and darker", async () => {
+test("reads colors of the theme, lighter and darker", async () => {
   const look = await lookOf((sheet) => {
     sheet.getCell("A1").font = { color: { theme: 1 } };
     sheet.getCell("A1").fill = {

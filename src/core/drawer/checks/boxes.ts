@@ -14,7 +14,7 @@ import { DESIGN_RATE, evenLoad } from "../../wood";
 import { blockingOf } from "../hardware/slides";
 import { setbackOf } from "../plan/box-plan";
 import type { Drawer, PlannedOpening } from "../plan/plan";
-import { half, isMoreThan, look, stop, type Found } from "./finding";
+import { half, isMoreThan, doubtful, wrong, type Found } from "./finding";
 
 /** What is doubtful about one box. Limits are common practice. */
 export function checkBox(drawer: Drawer): Found[] {
@@ -25,27 +25,27 @@ export function checkBox(drawer: Drawer): Found[] {
   // A center-mount slide runs under the bottom, and a wood runner is as high as one makes it.
   const mounted = s.slide === "side-mount";
   if (mounted && less(drawer.sideHeight.value, s["slide height"])) {
-    found.push(stop("box.belowSlide", { height: drawer.sideHeight.value, slide: s["slide height"] }));
+    found.push(wrong("box.belowSlide", { height: drawer.sideHeight.value, slide: s["slide height"] }));
   } else if (mounted && drawer.slideCenterline) {
     const up = subtract(drawer.slideCenterline.value, boxBottom.value);
     const reach = half(s["slide height"]);
-    if (less(up, reach) || isMoreThan(add(up, reach), boxHeight.value)) found.push(look("slide.pastBox", { up }));
+    if (less(up, reach) || isMoreThan(add(up, reach), boxHeight.value)) found.push(doubtful("slide.pastBox", { up }));
   }
   if (less(insideHeight.value, roundFigure("2", "50", unit)))
-    found.push(look("box.shallow", { inside: insideHeight.value }));
+    found.push(doubtful("box.shallow", { inside: insideHeight.value }));
   const top = add(boxBottom.value, boxHeight.value);
-  if (isMoreThan(top, front.top)) found.push(look("box.aboveFront", { by: subtract(top, front.top) }));
+  if (isMoreThan(top, front.top)) found.push(doubtful("box.aboveFront", { by: subtract(top, front.top) }));
   if (less(boxBottom.value, front.bottom.value)) {
-    found.push(look("box.belowFront", { by: subtract(front.bottom.value, boxBottom.value) }));
+    found.push(doubtful("box.belowFront", { by: subtract(front.bottom.value, boxBottom.value) }));
   }
   const above = subtract(drawer.zone.top.value, top);
   const tight = roundFigure("1/16", "1.5", unit);
   if (less(s["space below"], tight) || less(above, tight))
-    found.push(look("box.rubs", { below: s["space below"], above }));
+    found.push(doubtful("box.rubs", { below: s["space below"], above }));
   else if (opening.boxHeights && less(above, s["space above"]))
-    found.push(look("box.tightAbove", { above, asked: s["space above"] }));
+    found.push(doubtful("box.tightAbove", { above, asked: s["space above"] }));
   if (isMoreThan(stock.width.value, multiply(stock.depth.value, ratio(3, 2)))) {
-    found.push(look("box.wide", { width: stock.width.value, depth: stock.depth.value }));
+    found.push(doubtful("box.wide", { width: stock.width.value, depth: stock.depth.value }));
   }
   return found;
 }
@@ -57,14 +57,14 @@ export function checkStock({ opening, drawers }: PlannedOpening): Found[] {
   const { stock } = drawers[0]!;
   const found: Found[] = [];
   if (s["bottom fit"] === "applied") {
-    if (s.slide === "undermount") found.push(stop("bottom.noRecess"));
+    if (s.slide === "undermount") found.push(wrong("bottom.noRecess"));
     if (less(s["space below"], roundFigure("1/4", "6", unit)))
-      found.push(look("bottom.rubs", { below: s["space below"] }));
+      found.push(doubtful("bottom.rubs", { below: s["space below"] }));
   } else {
     const offset = s["groove offset"];
-    if (less(offset, roundFigure("1/4", "6", unit))) found.push(look("groove.nearEdge", { offset }));
+    if (less(offset, roundFigure("1/4", "6", unit))) found.push(doubtful("groove.nearEdge", { offset }));
     if (s.slide === "undermount" && less(offset, roundFigure("1/2", "12.7", unit)))
-      found.push(look("groove.undermount", { offset }));
+      found.push(doubtful("groove.undermount", { offset }));
     const parts = equal(stock.side, stock.end)
       ? ([["side and end", stock.side]] as const)
       : ([
@@ -73,7 +73,7 @@ export function checkStock({ opening, drawers }: PlannedOpening): Found[] {
         ] as const);
     for (const [part, thickness] of parts) {
       if (isMoreThan(s["groove depth"], half(thickness)))
-        found.push(look("groove.deep", { part, depth: s["groove depth"], thickness }));
+        found.push(doubtful("groove.deep", { part, depth: s["groove depth"], thickness }));
     }
   }
   found.push(...checkJoint(s["corner joint"], s["joint depth"], stock.side, stock.end));
@@ -82,16 +82,16 @@ export function checkStock({ opening, drawers }: PlannedOpening): Found[] {
     less(bottom, roundFigure("3/8", "9", unit)) &&
     isMoreThan(stock.insideWidth.value, roundFigure("24", "600", unit))
   ) {
-    found.push(look("bottom.sags", { bottom, width: stock.insideWidth.value }));
+    found.push(doubtful("bottom.sags", { bottom, width: stock.insideWidth.value }));
   }
   found.push(...checkDepth(opening.least.depth, stock.depth.value, setbackOf(s), s["rear clearance"]));
   const rating = s["slide rating"];
   const load = evenLoad(stock.insideWidth.value, stock.insideDepth.value, DESIGN_RATE[unit], unit);
-  if (rating !== undefined && rating < load) found.push(stop("slide.overloaded", { rating, load }));
+  if (rating !== undefined && rating < load) found.push(wrong("slide.overloaded", { rating, load }));
   const blocking = blockingOf(drawers[0]!);
   // A center-mount slide hangs on the frame's rail.
-  if (!blocking && s.slide !== "center-mount") found.push(look("blocking.unknown"));
-  if (blocking && isNegative(blocking)) found.push(look("blocking.narrow", { by: negate(blocking) }));
+  if (!blocking && s.slide !== "center-mount") found.push(doubtful("blocking.unknown"));
+  if (blocking && isNegative(blocking)) found.push(doubtful("blocking.narrow", { by: negate(blocking) }));
   return found;
 }
 
@@ -99,10 +99,10 @@ export function checkStock({ opening, drawers }: PlannedOpening): Found[] {
 function checkJoint(joint: string, depth: Rational | undefined, side: Rational, end: Rational): Found[] {
   if (!depth || !["rabbet", "dado", "half-blind dovetail"].includes(joint)) return [];
   const stock = joint === "half-blind dovetail" ? end : side;
-  return isMoreThan(depth, multiply(stock, ratio(2, 3))) ? [look("joint.deep", { joint, depth, stock })] : [];
+  return isMoreThan(depth, multiply(stock, ratio(2, 3))) ? [doubtful("joint.deep", { joint, depth, stock })] : [];
 }
 
 function checkDepth(opening: Rational, box: Rational, setback: Rational, rear: Rational): Found[] {
   const behind = subtract(subtract(opening, setback), box);
-  return less(behind, rear) ? [look("box.rearClearance", { behind, rear })] : [];
+  return less(behind, rear) ? [doubtful("box.rearClearance", { behind, rear })] : [];
 }

@@ -1,7 +1,7 @@
 import { compare, divide, ratio, type Rational } from "../../length";
 
-/** What a careful person would raise: `stop` before anything is cut, `look` before it is too late. */
-export type Level = "stop" | "look";
+/** What a careful person would raise: what is `wrong` before anything is cut, what is `doubtful` before it is too late. */
+export type Level = "wrong" | "doubtful";
 
 /** A finding as a code with data; its wording and its remedy belong to whoever shows it. */
 export interface Finding {
@@ -14,8 +14,8 @@ export interface Finding {
 
 export type Found = Omit<Finding, "where">;
 
-export const stop = (code: string, data: Finding["data"] = {}): Found => ({ level: "stop", code, data });
-export const look = (code: string, data: Finding["data"] = {}): Found => ({ level: "look", code, data });
+export const wrong = (code: string, data: Finding["data"] = {}): Found => ({ level: "wrong", code, data });
+export const doubtful = (code: string, data: Finding["data"] = {}): Found => ({ level: "doubtful", code, data });
 
 export const isMoreThan = (a: Rational, b: Rational): boolean => compare(a, b) > 0;
 export const half = (length: Rational): Rational => divide(length, ratio(2));

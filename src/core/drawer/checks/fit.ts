@@ -3,7 +3,7 @@ import { fitOf, verdictOf } from "../plan/fit";
 import type { PlannedOpening } from "../plan/plan";
 import type { Opening } from "../opening";
 import { defaultStandards } from "../standards";
-import { look, stop, type Found } from "./finding";
+import { doubtful, wrong, type Found } from "./finding";
 
 /**
  * Boxes that will likely not fit their slides. The default tolerances are a guess at any shop, and with them every
@@ -12,10 +12,10 @@ import { look, stop, type Found } from "./finding";
  */
 export function checkFit(planned: PlannedOpening): Found[] {
   const fit = fitOf(planned);
-  if (!isPositive(fit.nominal)) return [stop("box.noSideSpace", { space: fit.nominal })];
+  if (!isPositive(fit.nominal)) return [wrong("box.noSideSpace", { space: fit.nominal })];
   const verdict = verdictOf(fit);
   if (verdict.kind === "always" || verdict.kind === "likely" || isGuessed(planned.opening)) return [];
-  return [look("fit.unlikely", { ...verdict })];
+  return [doubtful("fit.unlikely", { ...verdict })];
 }
 
 const TOLERANCES = [

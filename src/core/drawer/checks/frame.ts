@@ -1,7 +1,7 @@
 import { add, less, subtract, times, type Rational } from "../../length";
 import type { Opening } from "../opening";
 import { endStileOf, gapBeside, stileRightOf } from "../plan/face";
-import { isMoreThan, look, stop, type Found } from "./finding";
+import { isMoreThan, doubtful, wrong, type Found } from "./finding";
 
 /** Fronts of two openings side by side overlay the stile between them from both sides, and keep their gap on it. */
 export function checkStile(left: Opening, right: Opening): Found[] {
@@ -9,7 +9,7 @@ export function checkStile(left: Opening, right: Opening): Found[] {
   const [a, b] = [left.standards["frame overlay"], right.standards["frame overlay"]];
   const [stile, gap] = [stileRightOf(left), gapBeside(left, right)];
   const room = subtract(stile, add(a, b));
-  return less(room, gap) ? [stop("overlay.stile", { stile, a, b, room, gap })] : [];
+  return less(room, gap) ? [wrong("overlay.stile", { stile, a, b, room, gap })] : [];
 }
 
 /**
@@ -24,7 +24,7 @@ export function checkFrame(opening: Opening, ends: { left: boolean; right: boole
     const rail = s[name];
     if (!isLength(rail)) return [];
     const room = subtract(rail, times(2, overlay));
-    return less(room, gap) ? [stop("overlay.rail", { name, rail, overlay, room, gap })] : [];
+    return less(room, gap) ? [wrong("overlay.rail", { name, rail, overlay, room, gap })] : [];
   });
   const outer: (readonly [side: string, part: string, width: Rational, there: boolean])[] = [
     ["left", "stile", endStileOf(opening), ends.left],
@@ -34,7 +34,9 @@ export function checkFrame(opening: Opening, ends: { left: boolean; right: boole
   ];
   const past = outer
     .filter(([, , width, there]) => there && isMoreThan(overlay, width))
-    .map(([side, part, width]) => look("overlay.past", { overlay, side, part, width, by: subtract(overlay, width) }));
+    .map(([side, part, width]) =>
+      doubtful("overlay.past", { overlay, side, part, width, by: subtract(overlay, width) }),
+    );
   return [...shared, ...past];
 }
 

@@ -3,7 +3,7 @@ import { stripOf } from "../plan/parts";
 import type { PlannedOpening } from "../plan/plan";
 import { pullsOf } from "../plan/pulls";
 import type { Standards } from "../standards";
-import { isMoreThan, look, stop, type Found } from "./finding";
+import { isMoreThan, doubtful, wrong, type Found } from "./finding";
 import { checkFrame } from "./frame";
 import { isSolidWood } from "./stock";
 
@@ -15,29 +15,30 @@ export function checkFronts(planned: PlannedOpening, ends: { left: boolean; righ
   const found: Found[] = [];
   if (isPositive(fronts.left)) {
     const shares = opening.drawers.some((drawer) => "parts" in drawer);
-    found.push(look(shares ? "fronts.remainder" : "fronts.unfilled", { left: fronts.left, step: s["front step"] }));
+    found.push(doubtful(shares ? "fronts.remainder" : "fronts.unfilled", { left: fronts.left, step: s["front step"] }));
   }
   const isInset = s["front style"] === "inset";
-  const hasNeighbour = drawers.length > 1 || (!isInset && !(ends.left && ends.right));
-  if (hasNeighbour && less(s["front gap"], roundFigure("1/16", "1.5", unit))) {
-    found.push(look("gap.tight", { gap: s["front gap"] }));
+  const hasNeighbor = drawers.length > 1 || (!isInset && !(ends.left && ends.right));
+  if (hasNeighbor && less(s["front gap"], roundFigure("1/16", "1.5", unit))) {
+    found.push(doubtful("gap.tight", { gap: s["front gap"] }));
   }
   if (isInset && less(s["inset gap"], roundFigure("1/16", "1.5", unit))) {
-    found.push(look("gap.tightInset", { gap: s["inset gap"] }));
+    found.push(doubtful("gap.tightInset", { gap: s["inset gap"] }));
   }
   const width = drawers[0]!.front.width.value;
-  if (pullsOf(drawers[0]!).length === 1 && !less(width, s["two pulls from"])) found.push(look("pull.one", { width }));
+  if (pullsOf(drawers[0]!).length === 1 && !less(width, s["two pulls from"]))
+    found.push(doubtful("pull.one", { width }));
   if (
     isSolidWood(s["front material"]) &&
     s["front grain"] === "vertical" &&
     isMoreThan(width, roundFigure("12", "300", unit))
   ) {
-    found.push(look("front.solidUpright", { width, material: s["front material"] }));
+    found.push(doubtful("front.solidUpright", { width, material: s["front material"] }));
   }
   if (s["front match"] === "opening" && drawers.length > 1) {
     const { between, hung } = stripOf(planned);
     if (isMoreThan(between, hung)) {
-      found.push(look("match.kerf", { kerf: s.kerf, gap: hung, jump: subtract(between, hung) }));
+      found.push(doubtful("match.kerf", { kerf: s.kerf, gap: hung, jump: subtract(between, hung) }));
     }
   }
   return [...found, ...checkReveals(s, ends), ...checkShares(planned), ...checkFrame(opening, ends)];
@@ -54,7 +55,7 @@ function checkShares({ opening, face }: PlannedOpening): Found[] {
     ["bottom", isPositive(face.bottom.value)],
     ["top", less(face.top.value, opening.least.height)],
   ];
-  return over.filter(([, shows]) => shows).map(([side]) => stop("front.short", { side }));
+  return over.filter(([, shows]) => shows).map(([side]) => wrong("front.short", { side }));
 }
 
 /** An overlay front must cover the carcase's edge, and should not stand out past it unseen. */
@@ -70,7 +71,7 @@ function checkReveals(s: Standards, ends: { left: boolean; right: boolean }): Fo
   return reveals.flatMap(([side, reveal]): Found[] => {
     const thickness = s["cabinet thickness"];
     // One that leaves the opening itself uncovered is found by its share.
-    if (equal(reveal, thickness)) return [look("reveal.edge", { side, thickness })];
-    return isNegative(reveal) ? [look("reveal.past", { side, by: negate(reveal) })] : [];
+    if (equal(reveal, thickness)) return [doubtful("reveal.edge", { side, thickness })];
+    return isNegative(reveal) ? [doubtful("reveal.past", { side, by: negate(reveal) })] : [];
   });
 }

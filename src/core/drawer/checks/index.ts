@@ -2,7 +2,7 @@ import { equal, Fault, orElse } from "../../length";
 import type { AnyOpening, Job } from "../opening";
 import { failed, within, type Plan, type PlannedOpening } from "../plan/plan";
 import { checkBox, checkStock } from "./boxes";
-import { look, stop, type Finding, type Found } from "./finding";
+import { doubtful, wrong, type Finding, type Found } from "./finding";
 import { checkStile } from "./frame";
 import { checkFit } from "./fit";
 import { checkFronts } from "./fronts";
@@ -10,7 +10,7 @@ import { checkPull, checkScrews } from "./hardware";
 import { checkSolidBottom, checkThickness } from "./stock";
 import { checkInnerReveals, checkMeasurements } from "./measurements";
 
-export { look, type Finding, type Level } from "./finding";
+export { doubtful, type Finding, type Level } from "./finding";
 
 /**
  * Everything in a job that is wrong or doubtful, in the order of its openings. Findings that are the same for several
@@ -60,7 +60,7 @@ function checkCabinets({ cabinets }: Job, plan: Plan): Finding[] {
     const odd = bare.find((opening) => !equal(opening.least.height, bare[0]!.least.height));
     if (!odd) return [];
     const heights = { a: bare[0]!.least.height, b: odd.least.height };
-    return at(`${bare[0]!.label}, ${odd.label}`, [look("cabinet.heights", heights)]);
+    return at(`${bare[0]!.label}, ${odd.label}`, [doubtful("cabinet.heights", heights)]);
   });
 }
 
@@ -88,7 +88,7 @@ function endsOf({ opening, cabinet: { openings } }: { opening: AnyOpening; cabin
   return { left: openings[0] === opening, right: openings[openings.length - 1] === opening };
 }
 
-const asFinding = (fault: Fault): Found => stop("plan.fault", { fault });
+const asFinding = (fault: Fault): Found => wrong("plan.fault", { fault });
 
 /** One row for equal findings, with all their places. */
 function together(findings: readonly Finding[]): Finding[] {

@@ -1,6 +1,6 @@
 import { less, ratio, subtract, type Rational, type Unit } from "../../length";
 import { isUnread, MEASURED, type AnyOpening, type Opening } from "../opening";
-import { isMoreThan, look, type Found } from "./finding";
+import { isMoreThan, doubtful, type Found } from "./finding";
 
 /** Measurements that are doubtful in themselves. */
 export function checkMeasurements(opening: AnyOpening): Found[] {
@@ -14,9 +14,9 @@ export function checkMeasurements(opening: AnyOpening): Found[] {
     const most = all.reduce((a, b) => (less(a, b) ? b : a));
     return [
       ...(isMoreThan(subtract(most, least), tolerance)
-        ? [look("opening.outOfSquare", { size, least, most, tolerance })]
+        ? [doubtful("opening.outOfSquare", { size, least, most, tolerance })]
         : []),
-      ...(isDoubtful(least, opening.unit) ? [look("unit.doubtful", { size, received: least })] : []),
+      ...(isDoubtful(least, opening.unit) ? [doubtful("unit.doubtful", { size, received: least })] : []),
     ];
   });
 }
@@ -28,9 +28,9 @@ const isDoubtful = (size: Rational, unit: Unit): boolean =>
 const LARGEST_INCHES = ratio(120);
 const SMALLEST_MM = ratio(50);
 
-/** A reveal of a side that has a neighbour says nothing: the front goes to the middle of the partition. */
+/** A reveal of a side that has a neighbor says nothing: the front goes to the middle of the partition. */
 export function checkInnerReveals(opening: Opening, left: boolean, right: boolean): Found[] {
   return (["left", "right"] as const)
     .filter((side) => (side === "left" ? left : right) && opening.own.has(`${side} reveal`))
-    .map((side) => look("reveal.inner", { side }));
+    .map((side) => doubtful("reveal.inner", { side }));
 }

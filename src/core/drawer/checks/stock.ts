@@ -1,6 +1,6 @@
 import { equal, ratio, type Rational } from "../../length";
 import type { PlannedOpening } from "../plan/plan";
-import { look, type Found } from "./finding";
+import { doubtful, type Found } from "./finding";
 
 /** Wood that moves across its grain: what is not named as a sheet of some kind, or as no wood at all. */
 export const isSolidWood = (material: string): boolean =>
@@ -35,7 +35,7 @@ export function checkThickness({ opening, drawers }: PlannedOpening): Found[] {
   return stock.flatMap(([part, thickness, material]): Found[] => {
     const nominal = NOMINAL.find(([size]) => equal(size, thickness));
     if (!nominal || !isPlywood(material)) return [];
-    return [look("stock.nominal", { part, thickness, material, least: nominal[1], most: nominal[2] })];
+    return [doubtful("stock.nominal", { part, thickness, material, least: nominal[1], most: nominal[2] })];
   });
 }
 
@@ -45,8 +45,8 @@ export function checkSolidBottom({ opening }: PlannedOpening): Found[] {
   const material = s["bottom material"];
   if (!isSolidWood(material)) return [];
   return [
-    s["bottom fit"] === "open back"
-      ? look("bottom.solidGrain", { material })
-      : look("bottom.solidHeld", { material, fit: s["bottom fit"] }),
+    s["bottom fit"] === "under back"
+      ? doubtful("bottom.solidGrain", { material })
+      : doubtful("bottom.solidHeld", { material, fit: s["bottom fit"] }),
   ];
 }

@@ -60,6 +60,6 @@ export interface Item {
   most?: Rational;
 }
 
-/** How much of an item to buy: lengths go by the foot or the metre, up to the next tenth. */
+/** How much of an item to buy: lengths go by the foot or the meter, up to the next tenth. */
 export const bought = ({ quantity, unit: measure }: Item, unit: Unit): Rational =>
   measure === "length" ? roundUp(divide(quantity, unitsIn(unit === "in" ? "ft" : "m", unit)), ratio(1, 10)) : quantity;

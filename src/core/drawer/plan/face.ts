@@ -16,7 +16,7 @@ export interface Face {
 
 /**
  * The face of an opening in its cabinet.
- * @param left the neighbour to the left; none at the cabinet's end
+ * @param left the neighbor to the left; none at the cabinet's end
  * @throws Fault `face.none` where reveals and gaps leave nothing
  */
 export function faceOf(opening: Opening, left?: AnyOpening, right?: AnyOpening): Face {
@@ -73,17 +73,17 @@ function railOf(s: Standards, name: "rail above" | "rail below"): Size | undefin
 }
 
 /** How far the front reaches past the opening's side: over the carcase's end, or to the middle of a partition. */
-function sideShare(opening: Opening, neighbour: AnyOpening | undefined, side: "left" | "right"): Term[] {
+function sideShare(opening: Opening, neighbor: AnyOpening | undefined, side: "left" | "right"): Term[] {
   const s = opening.standards;
-  if (!neighbour) {
+  if (!neighbor) {
     const reveal = s[`${side} reveal`] ?? s["end reveal"];
     return [plus("cabinet thickness", s["cabinet thickness"]), minus(`${side} reveal`, reveal)];
   }
-  const partition = partitionRightOf(side === "left" ? neighbour : opening);
-  return [plusSum(halfBesideGap("partition", partition, gapBeside(opening, neighbour)))];
+  const partition = partitionRightOf(side === "left" ? neighbor : opening);
+  return [plusSum(halfBesideGap("partition", partition, gapBeside(opening, neighbor)))];
 }
 
-/** The partition between an opening and its neighbour to the right. */
+/** The partition between an opening and its neighbor to the right. */
 export const partitionRightOf = (opening: AnyOpening): Rational =>
   standardOf(opening, "partition thickness") ?? standardOf(opening, "cabinet thickness");
 

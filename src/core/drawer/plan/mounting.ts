@@ -14,9 +14,9 @@ export interface Mounting {
   pastLeft: Size;
   pastRight: Size;
   below: Size;
-  /** From the floor to the centres of the pulls; none where the front has none. */
+  /** From the floor to the centers of the pulls; none where the front has none. */
   pullHeight?: Size;
-  /** From the front's left edge to their centres. */
+  /** From the front's left edge to their centers. */
   pulls: Size[];
   frontScrews: number;
 }

@@ -115,7 +115,7 @@ function drawerOf(draft: Draft, label: string, front: Front, zone: Zone, boxHeig
     boxBottom,
     ...(s.slide === "undermount" ? {} : { slideCenterline: centerline(s, boxBottom, boxHeight) }),
     sideHeight,
-    backHeight: s["bottom fit"] === "open back" ? sum(plus("inside height", insideHeight)) : sideHeight,
+    backHeight: s["bottom fit"] === "under back" ? sum(plus("inside height", insideHeight)) : sideHeight,
     insideHeight,
   };
 }

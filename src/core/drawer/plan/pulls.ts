@@ -5,7 +5,7 @@ import { partitionRightOf } from "./face";
 import type { Drawer } from "./plan";
 
 /**
- * Where the pulls of a front stand: their centres from its left edge, left to right.
+ * Where the pulls of a front stand: their centers from its left edge, left to right.
  * @source common practice: one pull in the middle, two at the quarters of a wide front
  * @throws Fault `pull.lineUnknown` behind a face frame, `pull.lineMany` where more than two lines fall on a front
  */
@@ -21,7 +21,7 @@ export function pullsOf(drawer: Drawer): Size[] {
   return [shared(width, 4), shared(sum(plus("front width", front.width, 3)), 4)];
 }
 
-/** From the floor of the opening to the pulls' centres. */
+/** From the floor of the opening to the pulls' centers. */
 export function pullHeightOf({ front, opening }: Drawer): Size {
   const height = opening.standards["pull height"];
   const half = divide(front.height.value, ratio(2));
@@ -29,7 +29,7 @@ export function pullHeightOf({ front, opening }: Drawer): Size {
   return sum(plus("upper edge of the front", front.top), minus("pull height", height));
 }
 
-/** The centres of the holes of a front's pulls, from its left edge; a pull without spacing has one. */
+/** The centers of the holes of a front's pulls, from its left edge; a pull without spacing has one. */
 export function pullHolesOf(drawer: Drawer): Rational[] {
   const half = divide(drawer.opening.standards["pull spacing"], ratio(2));
   return pullsOf(drawer).flatMap(({ value }) =>

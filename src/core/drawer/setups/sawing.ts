@@ -82,7 +82,7 @@ const betweenFronts = (openings: readonly PlannedOpening[]): Need[] =>
       drawers: planned.drawers.map(({ label }) => label),
     }));
 
-/** The fronts of a strip from the top down; neighbours of one height share a setting. */
+/** The fronts of a strip from the top down; neighbors of one height share a setting. */
 function inOrder(openings: readonly PlannedOpening[]): SetUp[] {
   const first = openings[0]!;
   const copies = copiesOf(openings);

@@ -1,5 +1,5 @@
 /**
- * A linear programme whose columns come as they are needed: least cost, exact demands, by the revised simplex method
+ * A linear program whose columns come as they are needed: least cost, exact demands, by the revised simplex method
  * with the inverse of its basis. Doubles, and only sums, products and quotients of them: every host counts alike.
  */
 export class Simplex {

@@ -13,18 +13,18 @@ const WORK = [
  * Hours by box, front and fitting, as many as there are drawers; none where no minutes are given.
  * @throws Fault `rates.missing` for minutes without a rate, `rates.minutesMissing` for a rate without minutes
  */
-export function labourLines(drawers: number, rates: Rates): Line[] {
+export function laborLines(drawers: number, rates: Rates): Line[] {
   const lines = WORK.flatMap(([name, which]) => {
     const minutes = rates[name];
-    return minutes ? [labour(hours(drawers, minutes), which, rates)] : [];
+    return minutes ? [labor(hours(drawers, minutes), which, rates)] : [];
   });
-  if (lines.length === 0 && rates["labour rate"] && !isZero(rates["labour rate"]))
+  if (lines.length === 0 && rates["labor rate"] && !isZero(rates["labor rate"]))
     throw new Fault("rates.minutesMissing");
   return lines;
 }
 
-const labour = (quantity: Rational, which: (typeof WORK)[number][1], rates: Rates): Line =>
-  charged("Labour", words(which), quantity, "hour", needed(rates, "labour rate"), rates["currency decimals"]);
+const labor = (quantity: Rational, which: (typeof WORK)[number][1], rates: Rates): Line =>
+  charged("Labor", words(which), quantity, "hour", needed(rates, "labor rate"), rates["currency decimals"]);
 
 const hours = (drawers: number, minutes: Rational): Rational => share(times(drawers, minutes), 60);
 
