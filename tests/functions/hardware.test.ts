@@ -44,7 +44,6 @@ describe("HARDWARE(openings, standards)", () => {
       [22, 3, "pair"],
     ]);
     expect(of("Center-mount slide", [["slide", "center-mount"]])).toEqual([[20, 1, "each"]]);
-    expect(of("Wood runner", [["slide", "wood runner"]])).toEqual([[20, 1, "pair"]]);
     const undermount = [
       ["slide", "undermount"],
       ["undermount deduction", 1.5],

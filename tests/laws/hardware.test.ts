@@ -22,7 +22,8 @@ function stockOf(item: string, note: string, values: Table): number {
   // Cabinets are of 3/4 in; behind a face frame stands 1 in of blocking before them.
   const carcase = /blocking/.test(note) ? 1.75 : 0.75;
   if (item === "Slide screw") return /box/.test(note) ? side : carcase;
-  if (item === "Runner screw") return side + carcase;
+  // Runners are 1 in wide.
+  if (item === "Runner screw") return 1 + carcase;
   if (item === "Blocking screw") return 1.75;
   if (item === "Front screw") return side + 0.75;
   if (item === "Pull screw") return /plate/.test(note) ? side + 0.75 + 0.5 + 0.75 : Infinity;
@@ -33,7 +34,7 @@ function stockOf(item: string, note: string, values: Table): number {
 }
 
 describe("laws of hardware", () => {
-  test("there is a slide to every drawer, of the length that the plan gives it", () => {
+  test("there is a slide to every drawer, of the length that the plan gives it, but where it runs on wood", () => {
     fc.assert(
       fc.property(openings, standards, (table, values) => {
         const each = copies(table, values);
@@ -43,7 +44,8 @@ describe("laws of hardware", () => {
           planned.set(length, (planned.get(length) ?? 0) + count);
         }
         const bought = list(table, values, /slide$|runner$/).map((row) => [row["Size"], row["Qty"]]);
-        expect(new Map(bought as [Cell, number][])).toEqual(planned);
+        const isWood = of(values, "slide") === "wood runner";
+        expect(new Map(bought as [Cell, number][])).toEqual(isWood ? new Map() : planned);
       }),
     );
   });

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { MOUNTING, PLAN } from "../../src/functions";
-import { num, of, openings, records, standards } from "./jobs";
+import { num, of, openings, records, size, standards } from "./jobs";
 
 const close = (a: number, b: number) => Math.abs(a - b) < 1e-9;
 
@@ -45,8 +45,23 @@ describe("laws of mounting", () => {
   test("a slide that stands on its spacer has its centerline where the plan has it", () => {
     fc.assert(
       fc.property(openings, standards, (table, values) => {
+        fc.pre(of(values, "slide") === "side-mount");
         for (const row of records(MOUNTING(table, values)))
           expect(close(num(row["Slide spacer"]) + 1.75 / 2, num(row["Slide centerline"]))).toBe(true);
+      }),
+    );
+  });
+
+  test("a runner that stands on its spacer ends where its box begins, and neither has a centerline", () => {
+    fc.assert(
+      fc.property(openings, standards, (table, values) => {
+        fc.pre(of(values, "slide") === "wood runner");
+        const plan = records(PLAN(table, values));
+        records(MOUNTING(table, values)).forEach((row, i) => {
+          const top = num(row["Slide spacer"]) + size(of(values, "side thickness"));
+          expect(close(top, num(plan[i]!["Box bottom"]))).toBe(true);
+          expect([row["Slide centerline"], plan[i]!["Slide centerline"]]).toEqual(["", ""]);
+        });
       }),
     );
   });

@@ -1,5 +1,5 @@
 import { parseLength, type Rational, type Unit } from "../length";
-import type { BottomFit, CornerJoint, Slide } from "./words";
+import type { BottomFit, CornerJoint, Runner, Slide } from "./words";
 
 /** A standard of a shop: what holds where nothing else is said. Inches and millimeters have round values of their own. */
 interface Standard<T> {
@@ -40,6 +40,12 @@ const STANDARDS = {
   "box depth": word<Rational | "slide">("slide"),
   "slide centerline": word<Rational | "center" | "bottom">("center"),
   "slide height": length("1 3/4", "45"),
+  runner: word<Runner>("under"),
+  "runner thickness": open<Rational>(),
+  "runner width": length("1", "25"),
+  "runner material": open<string>(),
+  "runner groove depth": open<Rational>(),
+  "runner play": length("1/32", "0.8"),
   "slide rating": open<number>(),
   "corner joint": word<CornerJoint>("butt"),
   "joint depth": open<Rational>(),

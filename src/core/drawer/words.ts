@@ -2,6 +2,10 @@
 export const SLIDES = ["side-mount", "center-mount", "wood runner", "undermount"] as const;
 export type Slide = (typeof SLIDES)[number];
 
+/** Where the strips of wood runners are: the box slides on them, or they run in grooves of its sides. */
+export const RUNNERS = ["under", "side groove"] as const;
+export type Runner = (typeof RUNNERS)[number];
+
 /** How box front and back meet the sides. */
 export const CORNER_JOINTS = ["butt", "rabbet", "dado", "dovetail", "half-blind dovetail", "box joint"] as const;
 export type CornerJoint = (typeof CORNER_JOINTS)[number];

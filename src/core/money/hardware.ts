@@ -32,7 +32,7 @@ const isPriced = ({ rate }: Line): boolean => rate !== undefined;
 const isScrew = (name: string): boolean => /screw|nail/.test(name);
 
 function rateFor({ name }: Item): PriceName | undefined {
-  if (/slide$|runner$/.test(name)) return "slide price";
+  if (/slide$/.test(name)) return "slide price";
   if (name === "pull") return "pull price";
   return name === "edge band" ? "edge band price" : undefined;
 }

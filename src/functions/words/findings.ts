@@ -100,6 +100,35 @@ const FINDINGS: Record<string, readonly [finding: Wording, remedy: Wording]> = {
     "The slide, its centerline {up} up the box, reaches past the box's edge.",
     "Move the slide centerline so that its screws meet the side.",
   ],
+  "runner.noRoom": [
+    "The runners are {height} high, and the space below the box is {below}.",
+    "Leave more space below, or take lower runners: the box slides on their tops.",
+  ],
+  "runner.misses": ["The runners, {width} wide, do not reach under the box.", "Make the runner width more."],
+  "runner.narrow": [
+    "The runners reach {reach} under sides {side} thick.",
+    "Make the runner width more, so that the whole side slides on them.",
+  ],
+  "runner.grooveDeep": [
+    "The runner's groove, {depth} deep, takes more than half of the side's {side}.",
+    "Common practice is a third to half of the thickness: take thicker sides, or a groove less deep.",
+  ],
+  "runner.pastSide": [
+    "The runner's groove runs out of the side's {edge} edge.",
+    "Move the slide centerline, or make the box higher.",
+  ],
+  "runner.nearEdge": [
+    "Only {left} of the side stands {where} the runner's groove.",
+    "Leave at least 1/4 in (6 mm), or it splits off under load.",
+  ],
+  "runner.meetsBottom": [
+    "The runner's groove, {depth} deep, meets the bottom's, {bottom} deep, in a side {side} thick.",
+    "Move the slide centerline up, or take thicker sides.",
+  ],
+  "box.widerThanFront": [
+    "The box is {box} wide, and the inset front before it {front}.",
+    "Make the inset gap no more than the side space, or the side clearance no less than the inset gap.",
+  ],
   "box.shallow": ["Only {inside} is left inside.", "Fewer drawers, a thinner bottom or an applied one leaves more."],
   "box.aboveFront": ["The box stands {by} above its front.", "Leave more space above, or a lower box."],
   "box.belowFront": ["The box reaches {by} below its front.", "Leave more space below."],
@@ -219,6 +248,7 @@ const REMEDIES: readonly (readonly [RegExp, string])[] = [
   [/^box\.zoneLow/, "Make the front higher, ask for fewer drawers, or leave less space below and above."],
   [/^box\.deep/, "Make the box depth less."],
   [/^box\.(spaceLow|spaceBelowStep|low|height)/, "Ask for fewer drawers, or for less space below and above."],
+  [/^runner\./, "Give less play, or a groove less deep, for a side so thick."],
   [/^box\./, "Measure again, or take thinner stock or slides that need less room."],
   [/^groove\.playEatsHold/, "Allow less play, or cut the groove deeper."],
   [/^joint\.|^groove\./, "Make the cut less deep than its stock, and give it where the joint needs it."],

@@ -37,7 +37,8 @@ const PURPOSES: Record<Purpose, Template> = {
 
 /** Items that their size tells less about than others. */
 const SPECIAL: Partial<Record<ItemName, Wording>> = {
-  "wood runner": "waxed; not in the cut list",
+  "runner screw": ({ purpose }) =>
+    `through the runner ${PURPOSES[purpose as Purpose]}; countersunk, and the runner waxed`,
   pull: ({ size }, unit) =>
     size ? `size: spacing of its holes, ${len(multiply(size as Rational, unitsIn(unit, "mm")), "mm")}` : "one hole",
   "shop-made pull": "plate and strip are in the cut list",

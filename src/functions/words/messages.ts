@@ -149,6 +149,9 @@ const CATALOG: Record<string, Wording> = {
     "pull line is measured from the cabinet's outer edge, which the openings of a face frame do not tell. Set it to none.",
   "pull.lineMany": "{count} places of pull line fall on one front, which takes {most} pulls at most.",
   "kerf.none": "kerf is 0, and no blade cuts so thin. Give what the blade cuts.",
+  "runner.through": "runner groove depth is {depth}. It must be less than the side is thick, {side}.",
+  "runner.thin":
+    "a runner groove {depth} deep and {clearance} beside the box, less a runner play of {play}, leave nothing of the strip.",
   "box.deductionWide": "opening width is {opening}. An undermount deduction of {deduction} leaves no box.",
   "box.deep": "box depth is {depth}. The opening has room for {room}.",
   "box.heightsCount": "box heights lists {given} heights for {count} drawers. Give one for all, or one a drawer.",

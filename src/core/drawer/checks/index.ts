@@ -7,6 +7,7 @@ import { checkStile } from "./frame";
 import { checkFit } from "./fit";
 import { checkFronts } from "./fronts";
 import { checkPull, checkScrews } from "./hardware";
+import { checkRunner, checkRunners } from "./runners";
 import { checkSolidBottom, checkThickness } from "./stock";
 import { checkInnerReveals, checkMeasurements } from "./measurements";
 
@@ -72,8 +73,8 @@ function checkPlanned(planned: PlannedOpening): Finding[] {
   return [
     ...at(opening.label, checkInnerReveals(opening, !ends.left, !ends.right)),
     ...at(opening.label, checkFronts(planned, ends)),
-    ...drawers.flatMap((drawer) => at(drawer.label, checkBox(drawer))),
-    ...at(opening.label, checkStock(planned)),
+    ...drawers.flatMap((drawer) => at(drawer.label, [...checkBox(drawer), ...checkRunner(drawer)])),
+    ...at(opening.label, [...checkStock(planned), ...checkRunners(planned)]),
     ...at(opening.label, checkFit(planned)),
     ...drawers.flatMap((drawer) => at(drawer.label, [...checkScrews(drawer), ...checkPull(drawer)])),
     ...at(opening.label, checkThickness(planned)),

@@ -5,7 +5,6 @@ export const ITEMS = [
   "side-mount slide",
   "center-mount slide",
   "undermount slide",
-  "wood runner",
   "blocking",
   "slide screw",
   "runner screw",

@@ -1,7 +1,9 @@
 import { add, isPositive, less, ratio, roundFigure, share, subtract, ZERO, type Rational } from "../../length";
 import type { AnyOpening } from "../opening";
 import { partitionRightOf } from "../plan/face";
+import { runnerOf } from "../runner";
 import type { Drawer } from "../plan/plan";
+import { stripOfRunner } from "../plan/strip";
 import type { Item } from "./item";
 import { lengthOrRule, longestScrew, screwThrough } from "./screws";
 
@@ -16,22 +18,33 @@ export function slideItems(drawer: Drawer): Item[] {
   const size = stock.slide.value;
   switch (slide) {
     case "side-mount":
-      return [slidesOf(drawer), ...blockingItems(drawer), ...sideScrews(drawer), ...wallScrews(drawer)];
+      return [
+        slidesOf("side-mount slide", drawer),
+        ...blockingItems(drawer),
+        ...sideScrews(drawer),
+        ...wallScrews(drawer),
+      ];
     case "undermount":
-      return [{ ...slidesOf(drawer), purpose: "datasheet" }, ...blockingItems(drawer), ...wallScrews(drawer)];
+      return [
+        { ...slidesOf("undermount slide", drawer), purpose: "datasheet" },
+        ...blockingItems(drawer),
+        ...wallScrews(drawer),
+      ];
     case "center-mount":
       // One slide under the middle, on brackets that come with it.
       return [{ name: "center-mount slide", size, quantity: ratio(1), unit: "each", purpose: "datasheet" }];
     default:
-      return [slidesOf(drawer), ...blockingItems(drawer), ...runnerScrews(drawer)];
+      return [...blockingItems(drawer), ...runnerScrews(drawer)];
   }
 }
 
-const slidesOf = ({ opening, stock }: Drawer): Item => {
-  const { slide } = opening.standards;
-  const name = slide === "wood runner" ? slide : (`${slide} slide` as const);
-  return { name, size: stock.slide.value, quantity: ratio(1), unit: "pair", purpose: "none" };
-};
+const slidesOf = (name: "side-mount slide" | "undermount slide", { stock }: Drawer): Item => ({
+  name,
+  size: stock.slide.value,
+  quantity: ratio(1),
+  unit: "pair",
+  purpose: "none",
+});
 
 /** What a face frame hides at each side of its opening; none where the case width is not given. */
 export function blockingOf({ opening }: Pick<Drawer, "opening">): Rational | undefined {
@@ -42,9 +55,11 @@ export function blockingOf({ opening }: Pick<Drawer, "opening">): Rational | und
 
 function blockingItems(drawer: Drawer): Item[] {
   const { opening, stock } = drawer;
+  // Runners are as long as their box.
+  const detail = runnerOf(opening.standards) ? stock.depth.value : stock.slide.value;
   const thickness = blockingOf(drawer);
   if (thickness && !isPositive(thickness)) return [];
-  const blocking = { name: "blocking", quantity: ratio(2), unit: "each", detail: stock.slide.value } as const;
+  const blocking = { name: "blocking", quantity: ratio(2), unit: "each", detail } as const;
   if (!thickness) return [{ ...blocking, purpose: "frameUnknown" }];
   const { standards: s, unit } = opening;
   return [
@@ -84,19 +99,19 @@ const wallScrews = (drawer: Drawer): Item[] =>
     most: wall.stock,
   }));
 
-/** Wood runners are of the sides' stock, screwed on through their thickness. */
-const runnerScrews = (drawer: Drawer): Item[] => {
-  const { opening, stock } = drawer;
-  const { standards: s, unit } = opening;
+/** The strips of wood runners are screwed on through their width. */
+function runnerScrews(drawer: Drawer): Item[] {
+  const { standards: s, unit } = drawer.opening;
+  const width = stripOfRunner(drawer)!.width.value;
   return walls(drawer).map((wall): Item => ({
     name: "runner screw",
-    size: lengthOrRule(s["slide screw length"], () => screwThrough(s, stock.side, wall.stock, unit)),
+    size: lengthOrRule(s["slide screw length"], () => screwThrough(s, width, wall.stock, unit)),
     quantity: ratio(s["slide screws"]),
     unit: "each",
     purpose: wall.purpose,
-    most: add(stock.side, wall.stock),
+    most: add(width, wall.stock),
   }));
-};
+}
 
 function slideScrew({ opening }: Drawer, stock: Rational): Rational | undefined {
   const usual = roundFigure("5/8", "16", opening.unit);

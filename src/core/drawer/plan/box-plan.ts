@@ -3,6 +3,7 @@ import { bottomDepth, bottomWidth } from "../bottom";
 import { boxHeight, boxWidth } from "../box";
 import { endLength, insideDepth, insideWidth, sideLength } from "../corner";
 import { given, greater, lesser, minus, plus, Size, sum } from "../size";
+import { checkRunner } from "../runner";
 import { SIDE_CLEARANCE } from "../side-clearance";
 import { longestWithin, slideLength } from "../slide";
 import type { Opening } from "../opening";
@@ -34,6 +35,7 @@ export function boxStock(opening: Opening): BoxStock {
   const end = endThickness(s);
   const { slide, depth } = slideAndDepth(opening);
   const width = widthOf(opening);
+  checkRunner(s, clearanceOf(s, opening.unit) ?? ZERO);
   const applied = s["bottom fit"] === "applied";
   return {
     width,
@@ -56,7 +58,7 @@ export function boxStock(opening: Opening): BoxStock {
 const endThickness = (s: Standards): Rational => s["end thickness"] ?? s["side thickness"];
 
 /** Side space of one side. Undermount slides are named by a deduction instead. */
-const clearanceOf = (s: Standards, unit: Opening["unit"]): Rational | undefined =>
+export const clearanceOf = (s: Standards, unit: Opening["unit"]): Rational | undefined =>
   s.slide === "undermount" ? undefined : (s["side clearance"] ?? SIDE_CLEARANCE[unit][s.slide]);
 
 function widthOf(opening: Opening): Size {

@@ -6,4 +6,5 @@ export * from "./mounting";
 export * from "./plan";
 export * from "./parts";
 export * from "./pulls";
+export * from "./strip";
 export * from "./working";

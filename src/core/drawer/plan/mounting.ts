@@ -1,4 +1,5 @@
-import { divide, less, ratio, ZERO } from "../../length";
+import { less, share, ZERO } from "../../length";
+import { runnerGrooveWidth, runnerOf, stripThickness } from "../runner";
 import { minus, plus, shared, Size, sum } from "../size";
 import type { Drawer, PlannedOpening } from "./plan";
 import { pullHeightOf, pullsOf } from "./pulls";
@@ -8,7 +9,7 @@ export interface Mounting {
   drawer: Drawer;
   /** What stands between this box and the one below, or the floor, while the slides are set. */
   boxSpacer: Size;
-  /** What the slide stands on while it is screwed on; undermount slides have none. */
+  /** What slides at the side, or runners, stand on while they are screwed on. */
   slideSpacer?: Size;
   /** How far the front reaches past the box; negative where the box reaches past it. */
   pastLeft: Size;
@@ -29,16 +30,14 @@ export const mountingOf = ({ drawers }: PlannedOpening): Mounting[] =>
   drawers.map((drawer, i) => mounting(drawer, drawers[i + 1]));
 
 function mounting(drawer: Drawer, below?: Drawer): Mounting {
-  const { opening, face, front, boxBottom, slideCenterline } = drawer;
+  const { face, front, boxBottom } = drawer;
   const space = sideSpace(drawer);
   const pulls = pullsOf(drawer);
-  const half = divide(opening.standards["slide height"], ratio(2));
+  const slideSpacer = slideSpacerOf(drawer);
   return {
     drawer,
     boxSpacer: sum(plus("box bottom", boxBottom), minus("top of the box below", below ? topOf(below) : ZERO)),
-    ...(slideCenterline && {
-      slideSpacer: sum(plus("slide centerline", slideCenterline), minus("half of slide height", half)),
-    }),
+    ...(slideSpacer && { slideSpacer }),
     pastLeft: sum(plus("front past opening", face.left), plus("side space", space)),
     pastRight: sum(plus("front past opening", face.right), plus("side space", space)),
     below: sum(plus("box bottom", boxBottom), minus("front bottom", front.bottom)),
@@ -46,6 +45,20 @@ function mounting(drawer: Drawer, below?: Drawer): Mounting {
     pulls,
     frontScrews: frontScrewsOf(drawer),
   };
+}
+
+/**
+ * From the floor to the lower edge of a slide or strip. The box lies on the strips of wood runners: in a groove, its
+ * upper cheek lies on the strip.
+ */
+function slideSpacerOf({ opening, boxBottom, slideCenterline }: Drawer): Size | undefined {
+  const s = opening.standards;
+  if (runnerOf(s) === "under") return sum(plus("box bottom", boxBottom), minus("runner thickness", stripThickness(s)));
+  if (!slideCenterline) return undefined;
+  const from = plus("slide centerline", slideCenterline);
+  if (!runnerOf(s)) return sum(from, minus("half of slide height", share(s["slide height"], 2)));
+  const half = share(runnerGrooveWidth(s).value, 2);
+  return sum(from, plus("half of the runner groove", half), minus("runner thickness", stripThickness(s)));
 }
 
 const topOf = ({ boxBottom, boxHeight }: Drawer): Size =>

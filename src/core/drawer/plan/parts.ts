@@ -3,9 +3,10 @@ import { groupsOf } from "../groups";
 import { plus, sum, type Size } from "../size";
 import { within, type Drawer, type PlannedOpening } from "./plan";
 import { pullsOf } from "./pulls";
+import { stripOfRunner } from "./strip";
 
 /** Parts of a drawer, in the order of a cut list. */
-const PART_NAMES = ["Side", "Box front", "Box back", "Bottom", "Front", "Pull plate", "Pull strip"] as const;
+const PART_NAMES = ["Side", "Box front", "Box back", "Bottom", "Front", "Pull plate", "Pull strip", "Runner"] as const;
 export type PartName = (typeof PART_NAMES)[number];
 
 /** Equal pieces to be cut; length runs with the grain where there is one. */
@@ -23,7 +24,7 @@ export interface Part {
 }
 
 /**
- * The cut list of a plan: sides, box fronts, box backs, bottoms, fronts, pulls, each by first appearance.
+ * The cut list of a plan: sides, box fronts, box backs, bottoms, fronts, pulls, runners, each by first appearance.
  * @param grouped pieces equal in all but their drawer stand together
  */
 export function cutList(plans: readonly PlannedOpening[], grouped: boolean): Part[] {
@@ -101,6 +102,25 @@ export function partsOf(drawer: Drawer): Part[] {
           { name: "Pull strip", ...pull, width: s["pull standoff"] } as const,
         ]
       : []),
+    ...runnerParts(drawer),
+  ];
+}
+
+function runnerParts(drawer: Drawer): Part[] {
+  const strip = stripOfRunner(drawer);
+  if (!strip) return [];
+  const { length, width, ...stock } = strip;
+  const quantity = 2 * drawer.opening.quantity;
+  return [
+    {
+      name: "Runner",
+      drawers: [drawer.label],
+      quantity,
+      length: length.value,
+      width: width.value,
+      ...stock,
+      grain: "length",
+    },
   ];
 }
 

@@ -1,5 +1,6 @@
 import { divide, Fault, isPositive, less, orElse, ratio, subtract, ZERO, type Rational } from "../../length";
 import { minus, plus, Size, sum } from "../size";
+import { hangsAtSide, runnerGrooveWidth, runnerOf } from "../runner";
 import { isUnread, type AnyOpening, type Cabinet, type Job, type Opening } from "../opening";
 import type { Standards } from "../standards";
 import type { Draft } from "./draft";
@@ -20,7 +21,7 @@ export interface Drawer {
   boxHeight: Size;
   /** Up from the opening's floor; the underside of an applied bottom. */
   boxBottom: Size;
-  /** Up from the opening's floor; undermount slides have none. */
+  /** Up from the opening's floor; none where nothing is fixed at the box's side. */
   slideCenterline?: Size;
   sideHeight: Size;
   backHeight: Size;
@@ -113,7 +114,7 @@ function drawerOf(draft: Draft, label: string, front: Front, zone: Zone, boxHeig
     stock,
     boxHeight,
     boxBottom,
-    ...(s.slide === "undermount" ? {} : { slideCenterline: centerline(s, boxBottom, boxHeight) }),
+    ...(hangsAtSide(s) ? { slideCenterline: centerline(s, boxBottom, boxHeight) } : {}),
     sideHeight,
     backHeight: s["bottom fit"] === "under back" ? sum(plus("inside height", insideHeight)) : sideHeight,
     insideHeight,
@@ -137,7 +138,12 @@ function centerline(s: Standards, boxBottom: Size, boxHeight: Size): Size {
   const from = plus("box bottom", boxBottom);
   const standard = s["slide centerline"];
   if (standard === "center") return sum(from, plus("half of box height", halfOf(boxHeight.value)));
-  if (standard === "bottom") return sum(from, plus("half of slide height", halfOf(s["slide height"])));
+  if (standard === "bottom") {
+    const [name, height] = runnerOf(s)
+      ? ["half of the runner groove", runnerGrooveWidth(s).value]
+      : ["half of slide height", s["slide height"]];
+    return sum(from, plus(name, halfOf(height)));
+  }
   return sum(from, plus("slide centerline", standard));
 }
 
@@ -145,7 +151,7 @@ function centerline(s: Standards, boxBottom: Size, boxHeight: Size): Size {
 function checkHeight(s: Standards, boxHeight: Size): void {
   insideHeightOf(s, boxHeight);
   const standard = s["slide centerline"];
-  if (s.slide === "undermount" || typeof standard === "string" || !less(boxHeight.value, standard)) return;
+  if (!hangsAtSide(s) || typeof standard === "string" || !less(boxHeight.value, standard)) return;
   throw new Fault("slide.aboveBox", { centerline: standard, height: boxHeight.value });
 }
 

@@ -4,6 +4,7 @@ import { isUnread, MEASURED, widthOf, type Opening } from "../opening";
 import { partitionRightOf } from "./face";
 import { mountingOf, sideSpace } from "./mounting";
 import { bottomCut, stripOf } from "./parts";
+import { runnerGrooveOf, stripOfRunner } from "./strip";
 import { failed, within, type Drawer, type Plan, type PlannedOpening } from "./plan";
 
 /** One size of a drawer, and how it came about. A diagonal is a root, and so no exact length. */
@@ -41,6 +42,7 @@ function rows(drawer: Drawer, planned: PlannedOpening): WorkingRow[] {
   const { front, stock, zone, opening } = drawer;
   const mounting = within(opening, () => mountingOf(planned)).find((one) => one.drawer === drawer)!;
   const bottom = bottomCut(drawer);
+  const [strip, groove] = [stripOfRunner(drawer), runnerGrooveOf(drawer)];
   const sized: [string, Size | undefined][] = [
     ...MEASURED.map((size): [string, Size] => [`Opening ${size}`, measured(opening, size)]),
     ["Face lower edge", planned.face.bottom],
@@ -51,7 +53,7 @@ function rows(drawer: Drawer, planned: PlannedOpening): WorkingRow[] {
     ["Front bottom", front.bottom],
     ["Front cut width", front.cut.width === front.width ? undefined : front.cut.width],
     ["Front cut height", front.cut.height === front.height ? undefined : front.cut.height],
-    ["Front strip", opening.standards["front match"] === "opening" ? strip(planned) : undefined],
+    ["Front strip", opening.standards["front match"] === "opening" ? frontStrip(planned) : undefined],
     ["Zone bottom", zone.bottom],
     ["Zone top", zone.top],
     ["Zone height", zone.height],
@@ -61,6 +63,10 @@ function rows(drawer: Drawer, planned: PlannedOpening): WorkingRow[] {
     ["Box bottom", drawer.boxBottom],
     ["Slide length", stock.slide],
     ["Slide centerline", drawer.slideCenterline],
+    ["Runner length", strip?.length],
+    ["Runner width", strip?.width],
+    ["Runner groove width", groove?.width],
+    ["Runner groove from the side's lower edge", groove?.offset],
     ["Side length", stock.sideLength],
     ["Side height", drawer.sideHeight],
     ["Box front length", stock.endLength],
@@ -94,7 +100,7 @@ function measured(opening: Opening, size: (typeof MEASURED)[number]): Size {
   return new Size(opening.least[size], (write) => `least of ${all.map(write).join(", ")}`);
 }
 
-function strip(planned: PlannedOpening): Size {
+function frontStrip(planned: PlannedOpening): Size {
   const { length, between } = stripOf(planned);
   return new Size(
     length,

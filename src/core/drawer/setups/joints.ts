@@ -3,6 +3,7 @@ import { groovePasses } from "../groove";
 import { groupsOf } from "../groups";
 import { fasteningOf } from "../hardware/box";
 import { partsOf, type Part, type PartName } from "../plan/parts";
+import { runnerGrooveOf } from "../plan/strip";
 import { within, type Drawer, type PlannedOpening } from "../plan/plan";
 import { after, together, type Caution, type Need, type Operation, type Setting, type Step } from "./setup";
 
@@ -13,6 +14,7 @@ export function jointing(plans: readonly PlannedOpening[]): Step[] {
     ...after("groove", [
       ...(needs.some(({ stopped }) => stopped) ? [{ caution: "stopped" } as const] : []),
       ...byDepth(needs, "groove"),
+      ...byDepth(needs, "runner groove"),
     ]),
     ...JOINTS.flatMap(([joint, caution]) => after(caution, byDepth(needs, joint))),
     ...together(needs.filter(({ operation }) => operation === "pocket hole")),
@@ -46,7 +48,12 @@ const SETTINGS: readonly Setting[] = ["blade", "socket", "baseline", "pass"];
 function cutsOf(drawer: Drawer): Cut[] {
   const parts = partsOf(drawer);
   const pick = (...names: PartName[]): Part[] => parts.filter(({ name }) => names.includes(name));
-  return [...grooves(drawer, pick), ...corners(drawer, pick), ...pocketHoles(drawer, pick)];
+  return [
+    ...grooves(drawer, pick),
+    ...runnerGrooves(drawer, pick),
+    ...corners(drawer, pick),
+    ...pocketHoles(drawer, pick),
+  ];
 }
 
 type Pick = (...names: PartName[]) => Part[];
@@ -60,6 +67,14 @@ function grooves({ opening }: Drawer, pick: Pick): Cut[] {
   return passes("groove", grooved, s["bottom thickness"], s.kerf, s["groove offset"], s["groove depth"]).map((cut) =>
     shows ? { ...cut, stopped: true } : cut,
   );
+}
+
+/** The strips of wood runners in the sides' outer faces. */
+function runnerGrooves(drawer: Drawer, pick: Pick): Cut[] {
+  const groove = runnerGrooveOf(drawer);
+  if (!groove) return [];
+  const { width, offset, depth } = groove;
+  return passes("runner groove", pick("Side"), width.value, drawer.opening.standards.kerf, offset.value, depth);
 }
 
 function corners({ opening, stock }: Drawer, pick: Pick): Cut[] {

@@ -8,6 +8,7 @@ export type Operation =
   | "crosscut"
   | "strip"
   | "groove"
+  | "runner groove"
   | "rabbet"
   | "dado"
   | "dovetail"
