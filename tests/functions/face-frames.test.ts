@@ -28,7 +28,7 @@ describe("fronts on the stiles and rails of a face frame", () => {
     // Two overlays of 1/2 and a gap of 1/8 want 1 1/8.
     expect(two("", [["stile width", "1 1/8"]])).toEqual(ALL_CLEAR);
     const [[where, level, finding]] = two("", [["stile width", "1 1/16"]]) as [unknown[]];
-    expect([where, level]).toEqual(["A, B", "stop"]);
+    expect([where, level]).toEqual(["A, B", "wrong"]);
     expect(finding).toBe(
       "The fronts overlay the stile between them, 1 1/16 in wide, by 1/2 in and 1/2 in: that leaves 1/16 in, and the front gap is 1/8 in.",
     );
@@ -37,7 +37,7 @@ describe("fronts on the stiles and rails of a face frame", () => {
   test("a partition's thickness that was typed is the stile's width, unless that was typed itself", () => {
     expect(two(0.75)[0]!.slice(0, 3)).toEqual([
       "A, B",
-      "stop",
+      "wrong",
       "The fronts overlay the stile between them, 3/4 in wide, by 1/2 in and 1/2 in, and collide.",
     ]);
     expect(two(0.75, [["stile width", 2]])).toEqual(ALL_CLEAR);
@@ -53,7 +53,7 @@ describe("fronts on the stiles and rails of a face frame", () => {
     const rows = CHECKS(table, [["construction", "face frame"]]);
     expect(rows.filter(([, , finding]) => /stile/.test(String(finding))).map((row) => row.slice(1, 3))).toEqual([
       [
-        "stop",
+        "wrong",
         "The fronts overlay the stile between them, 1 1/2 in wide, by 5/8 in and 3/8 in: that leaves 1/2 in, and the front gap is 9/16 in.",
       ],
     ]);
@@ -63,12 +63,12 @@ describe("fronts on the stiles and rails of a face frame", () => {
     expect(one([[rail, "1 1/8"]])).toEqual(ALL_CLEAR);
     expect(one([[rail, 1]])[0]!.slice(0, 3)).toEqual([
       "A",
-      "stop",
+      "wrong",
       `Fronts overlay the frame by 1/2 in from both sides of a ${rail} of 1 in, and meet.`,
     ]);
     expect(one([[rail, "1 1/16"]])[0]!.slice(0, 3)).toEqual([
       "A",
-      "stop",
+      "wrong",
       `Fronts overlay the frame by 1/2 in from both sides of a ${rail} of 1 1/16 in: that leaves 1/16 in, and the front gap is 1/8 in.`,
     ]);
   });
@@ -76,10 +76,22 @@ describe("fronts on the stiles and rails of a face frame", () => {
   test("an overlay wider than the stile at the cabinet's end, or than its outer rail, stands out past the cabinet", () => {
     const wide = one([["frame overlay", "1 5/8"]]);
     expect(wide.map((row) => row.slice(0, 3))).toEqual([
-      ["A", "look", "Fronts overlay the frame by 1 5/8 in, and stand 1/8 in past its stile of 1 1/2 in at the left."],
-      ["A", "look", "Fronts overlay the frame by 1 5/8 in, and stand 1/8 in past its stile of 1 1/2 in at the right."],
-      ["A", "look", "Fronts overlay the frame by 1 5/8 in, and stand 1/8 in past its rail of 1 1/2 in at the top."],
-      ["A", "look", "Fronts overlay the frame by 1 5/8 in, and stand 1/8 in past its rail of 1 1/2 in at the bottom."],
+      [
+        "A",
+        "doubtful",
+        "Fronts overlay the frame by 1 5/8 in, and stand 1/8 in past its stile of 1 1/2 in at the left.",
+      ],
+      [
+        "A",
+        "doubtful",
+        "Fronts overlay the frame by 1 5/8 in, and stand 1/8 in past its stile of 1 1/2 in at the right.",
+      ],
+      ["A", "doubtful", "Fronts overlay the frame by 1 5/8 in, and stand 1/8 in past its rail of 1 1/2 in at the top."],
+      [
+        "A",
+        "doubtful",
+        "Fronts overlay the frame by 1 5/8 in, and stand 1/8 in past its rail of 1 1/2 in at the bottom.",
+      ],
     ]);
     expect(one([["frame overlay", "1 1/2"]])).toEqual(ALL_CLEAR);
     expect(

@@ -81,7 +81,7 @@ describe("wood runners under the box", () => {
   test("runners higher than the space below their box find no room in its zone", () => {
     expect(found([...under, ["runner thickness", "1/2"]])).toEqual(ALL_CLEAR);
     expect(found([...under, ["runner thickness", "9/16"]])).toEqual([
-      ["A1, A2", "stop", "The runners are 9/16 in high, and the space below the box is 1/2 in."],
+      ["A1, A2", "wrong", "The runners are 9/16 in high, and the space below the box is 1/2 in."],
     ]);
   });
 
@@ -89,11 +89,11 @@ describe("wood runners under the box", () => {
     // 1/16 of side space and sides of 15/32: 17/32.
     expect(found([...under, ["runner width", "17/32"], ["slide screw length", "3/4"]])).toEqual(ALL_CLEAR);
     expect(found([...under, ["runner width", "1/2"], ["slide screw length", "3/4"]])).toEqual([
-      ["A", "look", "The runners reach 7/16 in under sides 15/32 in thick."],
+      ["A", "doubtful", "The runners reach 7/16 in under sides 15/32 in thick."],
     ]);
     expect(found([...under, ["runner width", "1/16"], ["slide screw length", "3/4"]])[0]).toEqual([
       "A",
-      "stop",
+      "wrong",
       "The runners, 1/16 in wide, do not reach under the box.",
     ]);
   });
@@ -171,21 +171,21 @@ describe("wood runners in grooves of the sides", () => {
     const meets = found([...grooved, ["slide centerline", "3/4"], ["runner groove depth", "1/4"]]);
     expect(meets).toContainEqual([
       "A1, A2",
-      "stop",
+      "wrong",
       "The runner's groove, 1/4 in deep, meets the bottom's, 7/32 in deep, in a side 15/32 in thick.",
     ]);
     expect(found([...grooved, ["slide centerline", "1/8"]])).toContainEqual([
       "A1, A2",
-      "stop",
+      "wrong",
       "The runner's groove runs out of the side's lower edge.",
     ]);
     expect(found([...grooved, ["slide centerline", "3/8"]])).toContainEqual([
       "A1, A2",
-      "look",
+      "doubtful",
       "Only 1/8 in of the side stands below the runner's groove.",
     ]);
     expect(found([...grooved, ["runner groove depth", "1/4"]])).toEqual([
-      ["A", "look", "The runner's groove, 1/4 in deep, takes more than half of the side's 15/32 in."],
+      ["A", "doubtful", "The runner's groove, 1/4 in deep, takes more than half of the side's 15/32 in."],
     ]);
   });
 
@@ -203,7 +203,7 @@ describe("inset fronts", () => {
   test("a box wider than its inset front shows beside it", () => {
     // Side space 1/16 a side, inset gap 3/32.
     expect(found([...under, ["front style", "inset"]])).toEqual([
-      ["A", "stop", "The box is 17 7/8 in wide, and the inset front before it 17 13/16 in."],
+      ["A", "wrong", "The box is 17 7/8 in wide, and the inset front before it 17 13/16 in."],
     ]);
     expect(found([...under, ["front style", "inset"], ["inset gap", "1/16"]])).toEqual(ALL_CLEAR);
     expect(found([...under, ["front style", "inset"], ["side clearance", "3/32"]])).toEqual(ALL_CLEAR);

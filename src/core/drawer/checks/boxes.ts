@@ -87,7 +87,7 @@ export function checkStock({ opening, drawers }: PlannedOpening): Found[] {
   found.push(...checkDepth(opening.least.depth, stock.depth.value, setbackOf(s), s["rear clearance"]));
   const front = drawers[0]!.front.width.value;
   if (s["front style"] === "inset" && isMoreThan(stock.width.value, front)) {
-    found.push(stop("box.widerThanFront", { box: stock.width.value, front }));
+    found.push(wrong("box.widerThanFront", { box: stock.width.value, front }));
   }
   const rating = s["slide rating"];
   const load = evenLoad(stock.insideWidth.value, stock.insideDepth.value, DESIGN_RATE[unit], unit);

@@ -3,7 +3,7 @@ import { sideSpace } from "../plan/mounting";
 import type { Drawer, PlannedOpening } from "../plan/plan";
 import { runnerGrooveOf, stripOfRunner, type RunnerGroove } from "../plan/strip";
 import { runnerGrooveDepth, runnerOf } from "../runner";
-import { half, isMoreThan, look, stop, type Found } from "./finding";
+import { doubtful, half, isMoreThan, wrong, type Found } from "./finding";
 
 /** Strips of wood runners that find no room below their box, or grooves that their side does not take. */
 export function checkRunner(drawer: Drawer): Found[] {
@@ -12,7 +12,7 @@ export function checkRunner(drawer: Drawer): Found[] {
   const groove = runnerGrooveOf(drawer);
   if (groove) return checkGroove(drawer, groove);
   if (!strip || !isMoreThan(strip.thickness, s["space below"])) return [];
-  return [stop("runner.noRoom", { height: strip.thickness, below: s["space below"] })];
+  return [wrong("runner.noRoom", { height: strip.thickness, below: s["space below"] })];
 }
 
 /** What is doubtful about the runners of all boxes of an opening. */
@@ -23,11 +23,11 @@ export function checkRunners({ opening, drawers }: PlannedOpening): Found[] {
   if (!strip) return [];
   if (runnerOf(opening.standards) === "side groove") {
     const depth = runnerGrooveDepth(opening.standards);
-    return isMoreThan(depth, half(side)) ? [look("runner.grooveDeep", { depth, side })] : [];
+    return isMoreThan(depth, half(side)) ? [doubtful("runner.grooveDeep", { depth, side })] : [];
   }
   const reach = subtract(strip.width.value, sideSpace(drawer).value);
-  if (!isPositive(reach)) return [stop("runner.misses", { width: strip.width.value })];
-  return less(reach, side) ? [look("runner.narrow", { reach, side })] : [];
+  if (!isPositive(reach)) return [wrong("runner.misses", { width: strip.width.value })];
+  return less(reach, side) ? [doubtful("runner.narrow", { reach, side })] : [];
 }
 
 function checkGroove(drawer: Drawer, { width, depth, offset }: RunnerGroove): Found[] {
@@ -39,13 +39,15 @@ function checkGroove(drawer: Drawer, { width, depth, offset }: RunnerGroove): Fo
   ] as const;
   const least = roundFigure("1/4", "6", drawer.opening.unit);
   const found = edges.flatMap(([edge, left]): Found[] => {
-    if (isNegative(left)) return [stop("runner.pastSide", { edge })];
-    return less(left, least) ? [look("runner.nearEdge", { left, where: edge === "lower" ? "below" : "above" })] : [];
+    if (isNegative(left)) return [wrong("runner.pastSide", { edge })];
+    return less(left, least)
+      ? [doubtful("runner.nearEdge", { left, where: edge === "lower" ? "below" : "above" })]
+      : [];
   });
   if (s["bottom fit"] === "applied") return found;
   const bottom: [Rational, Rational] = [s["groove offset"], add(s["groove offset"], s["bottom thickness"])];
   const meets =
     less(low, bottom[1]) && less(bottom[0], high) && !less(add(depth, s["groove depth"]), drawer.stock.side);
   const data = { depth, bottom: s["groove depth"], side: drawer.stock.side };
-  return meets ? [...found, stop("runner.meetsBottom", data)] : found;
+  return meets ? [...found, wrong("runner.meetsBottom", data)] : found;
 }
