@@ -26,7 +26,7 @@ export function solve(problem: Problem, effort: Effort, meter = new Meter(), loo
   const reduced = reduce(problem, sizes);
   const { model } = reduced;
   meter.shrink(1 / (1 + pieces / HEAVY));
-  const bound = leastWeight(tightened(model), FUNCTIONS[effort]);
+  const bound = leastWeight(tightened(model), FUNCTIONS[meter.left < FEW_STEPS ? "quick" : effort]);
   // Before stock is said not to suffice, it is tried harder.
   const best =
     bestOf(problem, reduced, sizes, effort, bound, meter) ?? tryHarder(problem, reduced, sizes, effort, bound, meter);
@@ -50,6 +50,9 @@ const HEAVY = 600;
 
 /** Dual feasible functions of each family that a bound tries. */
 const FUNCTIONS: Record<Effort, number> = { quick: 12, standard: 60, thorough: 60 };
+
+/** With so few steps to search in, a bound of all functions would take as long as the search. */
+const FEW_STEPS = 2_000_000;
 
 function tryHarder(
   problem: Problem,

@@ -53,9 +53,12 @@ export const ratesIfGiven: Argument<Rates | undefined> = { name: "rates", read: 
 
 /** One row an alternate, in their order. */
 export function alternateRows(alternates: readonly Alternate[], common: Common): CellResult[][] {
-  const outcomes = alternates.map((alternate) => outcomeOf(alternate, common, alternates.length));
+  const outcomes = alternates.map((alternate) => outcomeOf(alternate, common, BESIDES * alternates.length));
   return outcomes.map((outcome) => rowOf(outcome, outcomes, common.unit));
 }
+
+/** An alternate of thousands of parts is planned, checked and laid out in as long as it is searched. */
+const BESIDES = 2;
 
 function outcomeOf({ name, values }: Alternate, { openings, unit, stock, rates }: Common, times: number): Outcome {
   let findings: Told[] = [];

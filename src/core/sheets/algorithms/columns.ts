@@ -71,12 +71,10 @@ class Mix {
 
   /** A kind by itself, on the size where one costs least. */
   private alone(kind: number): Pattern | undefined {
-    const worth = new Float64Array(this.model.kinds.length);
-    worth[kind] = 1;
     let best: Pattern | undefined;
     let least = Infinity;
     for (const size of this.sizes) {
-      const found = this.source.best(size, worth, false);
+      const found = this.source.alone(size, kind);
       if (!found || this.cost(size) / found.worth >= least) continue;
       best = found.pattern;
       least = this.cost(size) / found.worth;

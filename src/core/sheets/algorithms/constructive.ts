@@ -59,7 +59,8 @@ function orderOf({ kinds }: Model, run: number, random: Random): number[] {
   // The first round is undisturbed; later ones raise each measure by up to a half.
   const keys = kinds.map((_, k) => measure(k) * (run < measures.length ? 1 : 64 + random.below(32)));
   const pieces: number[] = [];
-  for (const k of kinds.map((_, k) => k).sort((a, b) => keys[b]! - keys[a]! || a - b))
+  const wanted = kinds.flatMap(({ count }, k) => (count > 0 ? [k] : []));
+  for (const k of wanted.sort((a, b) => keys[b]! - keys[a]! || a - b))
     for (let copies = kinds[k]!.count; copies > 0; copies--) pieces.push(k);
   return pieces;
 }

@@ -43,6 +43,32 @@ export class Patterns {
     return { worth: better.worth, pattern: { size, counts, root } };
   }
 
+  /** As many of one kind as lie on a size in straight rows, the way that holds more: enough to begin a mix with. */
+  alone(size: number, kind: number): { worth: number; pattern: Pattern } | undefined {
+    const { w, h } = this.model.sizes[size]!;
+    const grids = this.waysOf(size, kind).map((turned) => {
+      const { w: upright, h: high } = this.model.kinds[kind]!;
+      const [across, up] = turned ? [high, upright] : [upright, high];
+      return { piece: { w: across, h: up, kind, turned }, columns: Math.floor(w / across), rows: Math.floor(h / up) };
+    });
+    this.steps += grids.length;
+    const most = Math.max(0, ...grids.map(({ columns, rows }) => columns * rows));
+    const grid = grids.find(({ columns, rows }) => columns * rows === most);
+    if (!grid || most === 0) return undefined;
+    const { piece, columns, rows } = grid;
+    const row: Block = { w, h: piece.h, axis: "x", blocks: Array<Block>(columns).fill(piece) };
+    const counts = new Int32Array(this.model.kinds.length);
+    counts[kind] = most;
+    const root: Block = { w, h, axis: "y", blocks: Array<Block>(rows).fill(row) };
+    return { worth: most, pattern: { size, counts, root } };
+  }
+
+  private waysOf(size: number, kind: number): boolean[] {
+    const { sizes, ways } = this.model;
+    const way = ways[kind * sizes.length + size]!;
+    return [false, true].filter((turned) => way & (turned ? TURNED : UPRIGHT));
+  }
+
   private strips(
     size: number,
     worth: ArrayLike<number>,
@@ -89,13 +115,10 @@ export class Patterns {
 
   /** All that may lie on a size, the narrowest across first. */
   private lying(size: number, worth: ArrayLike<number>, axis: "x" | "y"): Lying[] {
-    const { kinds, sizes, ways } = this.model;
     const list: Lying[] = [];
-    kinds.forEach(({ w, h, count: wanted }, kind) => {
+    this.model.kinds.forEach(({ w, h, count: wanted }, kind) => {
       if (wanted === 0 || worth[kind]! <= 0) return;
-      const way = ways[kind * sizes.length + size]!;
-      for (const turned of [false, true]) {
-        if (!(way & (turned ? TURNED : UPRIGHT))) continue;
+      for (const turned of this.waysOf(size, kind)) {
         const flat = turned === (axis === "x");
         list.push({ kind, turned, along: flat ? w : h, across: flat ? h : w, worth: worth[kind]! });
       }
@@ -143,6 +166,7 @@ class Knapsack {
   ) {
     this.room = Math.min(whole, FINEST);
     this.worths = new Float64Array(this.room + 1);
+    this.steps = this.room;
     this.choices = remember ? new Int32Array(this.room + 1).fill(-1) : undefined;
   }
 
