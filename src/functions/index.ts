@@ -19,6 +19,7 @@ export { LAYOUT } from "./layout";
 export { LENGTH } from "./length";
 export { MOUNTING } from "./mounting";
 export { MOVEMENT } from "./movement";
+export { OPENINGS } from "./openings";
 export { PARTS } from "./parts";
 export { PLAN } from "./plan";
 export { PRICE } from "./price";

@@ -14,6 +14,11 @@ const oneOpening = (i: number) => [
   [size(i, 12), 26.25, "23 1/4", 3],
 ];
 
+const oneCabinet = (i: number) => [
+  ["Width", "Height", "Depth", "Columns", "Drawers"],
+  [size(i, 24), 34.5, "23 1/4", 1 + (i % 4), 3],
+];
+
 const cutList = (i: number) => [
   ["Length", "Width", "Qty"],
   [size(i, 12), 8, 6],
@@ -56,6 +61,7 @@ const CALLS: Record<string, Arguments> = {
   FRONTWIDTH: (i) => [size(i, 30), 1 + (i % 5), 0.125, "1/16", "1/16"],
   FRONTHEIGHTS: (i) => [size(i, 30), [["5 1/2"], ["1 part"], ["2 parts"]], "1/8", 0, 0, "1/16"],
   GRADUATED: (i) => [size(i, 30), 4, "arithmetic", "3/4"],
+  OPENINGS: (i) => [oneCabinet(i)],
   PLAN: (i) => [oneOpening(i)],
   PARTS: (i) => [oneOpening(i)],
   WORKING: (i) => [oneOpening(i), "A2"],

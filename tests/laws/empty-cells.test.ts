@@ -56,6 +56,10 @@ const OPENINGS = [
   ["A", 18, 26, 23.25, 2, 1, "one"],
   ["B", 24, 26, 23.25, "5 1/2; 1 part", 1, "one"],
 ];
+const CABINETS = [
+  ["Cabinet", "Width", "Height", "Depth", "Columns", "Drawers", "Toe kick", "Back thickness", "Back inset", "Quantity"],
+  ["one", 40, 34.5, 24, 2, "5 1/2; 1 part", 4, "1/2", "3/4", 2],
+];
 const STOCK = [
   ["Material", "Thickness", "Length", "Width", "Price", "Available", "Grain"],
   ["Plywood", 0.25, 96, 48, 32, 9, "length"],
@@ -99,6 +103,9 @@ describe("a cell of a table that is empty means one thing, in whatever form it c
     for (const name of PLANNING.filter((planning) => planning !== "CHECKS"))
       expectOneMeaning((value) => call(name, [put(OPENINGS, column, value)]));
   });
+  test.each(cells(CABINETS))("cabinets, $heading", ({ column }) =>
+    expectOneMeaning((value) => call("OPENINGS", [put(CABINETS, column, value)])),
+  );
   test.each(cells(parts))("parts, $heading", ({ column }) =>
     expectOneMeaning((value) => call("SHEETS", [put(parts, column, value), STOCK, "1/8", "none", "quick"])),
   );

@@ -20,17 +20,23 @@ export type DrawersItem = string | Rational;
  * Reads how a face is divided. A lone whole number is a count of equal fronts; else each item is a fixed length
  * (`5 1/2`, `140 mm`) or parts of what is left (`1 part`, `1.5 parts`).
  * @param plain the mark that lengths without one are taken to have
+ * @param of what is divided from side to side in the same way
  * @throws Fault `drawers.none`, `drawers.count`, `drawers.tooMany`, `drawers.unreadable`, `drawers.notPositive`
  * @example readDrawers(["5 1/2; 1 part; 2 parts"], "in")
  */
-export function readDrawers(cells: readonly DrawersItem[], unit: Unit, plain: Mark = unit): DrawerAsked[] {
+export function readDrawers(
+  cells: readonly DrawersItem[],
+  unit: Unit,
+  plain: Mark = unit,
+  of: "front" | "column" = "front",
+): DrawerAsked[] {
   const items = cells.flatMap<DrawersItem>((cell) => (typeof cell === "string" ? splitList(cell) : [cell]));
   if (items.length === 0) throw new Fault("drawers.none");
   if (items.length === 1) {
     const count = wholeNumber(items[0]!);
-    if (count !== undefined) return equalFronts(count);
+    if (count !== undefined) return equalFronts(count, of);
   }
-  if (items.length > MOST_FRONTS) throw new Fault("drawers.tooMany", { count: items.length, most: MOST_FRONTS });
+  if (items.length > MOST_FRONTS) throw new Fault("drawers.tooMany", { count: items.length, most: MOST_FRONTS, of });
   return items.map((item, i) => readItem(item, i + 1, unit, plain));
 }
 
@@ -46,8 +52,8 @@ function wholeNumber(item: DrawersItem): bigint | undefined {
   return isWhole(item) ? terms(item).numerator : undefined;
 }
 
-function equalFronts(count: bigint): DrawerAsked[] {
-  if (count < 1n || count > BigInt(MOST_FRONTS)) throw new Fault("drawers.count", { count, most: MOST_FRONTS });
+function equalFronts(count: bigint, of: string): DrawerAsked[] {
+  if (count < 1n || count > BigInt(MOST_FRONTS)) throw new Fault("drawers.count", { count, most: MOST_FRONTS, of });
   return Array.from({ length: Number(count) }, () => ({ parts: ratio(1) }));
 }
 

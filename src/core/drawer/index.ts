@@ -1,6 +1,7 @@
 export * from "./bottom";
 export * from "./checks";
 export * from "./box";
+export * from "./cabinet";
 export * from "./corner";
 export * from "./drawers-text";
 export * from "./fronts";

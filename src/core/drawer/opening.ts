@@ -23,8 +23,17 @@ export interface Opening {
   /** How often it is there, its whole cabinet with it. */
   quantity: number;
   caseWidth?: Rational;
+  /** What its cabinet has besides it, where that is known: with it the outside comes back. */
+  carcase?: Carcase;
   /** Heights for its boxes, top to bottom; one for all, or one a drawer. */
   boxHeights?: readonly Rational[];
+}
+
+/** What of a cabinet lies below and behind its openings. */
+export interface Carcase {
+  toeKick: Rational;
+  back: Rational;
+  backInset: Rational;
 }
 
 /** An opening of which something cannot be read: it is not planned, but its neighbors may be. */
@@ -40,10 +49,13 @@ export interface UnreadOpening extends Pick<Opening, "label" | "place" | "unit">
 
 export type AnyOpening = Opening | UnreadOpening;
 
-export const isUnread = (opening: AnyOpening): opening is UnreadOpening => "faults" in opening;
+/** What has standards and a unit: an opening, or what openings come from. */
+export type WithStandards = Pick<Opening, "standards" | "unit"> | UnreadOpening;
+
+export const isUnread = (opening: WithStandards): opening is UnreadOpening => "faults" in opening;
 
 /** A standard of a neighbor. @throws its fault, where it cannot be read */
-export function standardOf<N extends StandardName>(opening: AnyOpening, name: N): Standards[N] {
+export function standardOf<N extends StandardName>(opening: WithStandards, name: N): Standards[N] {
   refuseUnread(opening, name);
   return (opening.standards as Standards)[name];
 }
@@ -54,7 +66,7 @@ export function widthOf(opening: AnyOpening): Rational {
   return opening.least.width!;
 }
 
-function refuseUnread(opening: AnyOpening, name: string): void {
+function refuseUnread(opening: WithStandards, name: string): void {
   const fault = isUnread(opening) && opening.faults.get(name);
   if (fault) throw fault;
 }

@@ -1,4 +1,5 @@
 export { alternateRows, alternates, ratesIfGiven } from "./alternates";
+export { cabinets, cabinetStandards } from "./cabinets";
 export { cellFunction, orFault } from "./cell-function";
 export { openings, standards, type JobTables } from "./job";
 export { plannedOrFault, rowsOfOpenings } from "./planned";

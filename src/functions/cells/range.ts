@@ -9,7 +9,7 @@ export interface RangeRow {
 }
 
 /** As many rows are worked out within some seconds; a shop has fewer. */
-const MOST_ROWS = 5_000;
+export const MOST_ROWS = 5_000;
 
 /**
  * The rows of a range that hold more than blanks, and than the zeros that some hosts pass for them.

@@ -1,4 +1,4 @@
-import { terms, toDouble, type Rational, type Unit } from "../../core/length";
+import { equal, fromDouble, terms, toDouble, writeLength, type Rational, type Unit } from "../../core/length";
 import { carried } from "./carried";
 import type { CellResult, FormattedNumber } from "./cell-result";
 import { formattedType, hostShowsFormats } from "./host";
@@ -15,6 +15,12 @@ export function lengthResult(length: Rational, unit: Unit): number | FormattedNu
   if (unit !== "in" || !hostShowsFormats() || terms(length).denominator > 99n) return basicValue;
   return { type: formattedType(), basicValue, numberFormat: FRACTION_FORMAT };
 }
+
+/**
+ * A length that another function of ours is to read exactly: the number where it is read back as it was, else a text.
+ */
+export const exactResult = (length: Rational, unit: Unit): CellResult =>
+  equal(fromDouble(toDouble(length)), length) ? lengthResult(length, unit) : writeLength(length, unit);
 
 /**
  * An estimate as it leaves a function: to twelve digits, since engines differ in the last of their exponentials, and

@@ -1,4 +1,5 @@
 export { readAlternates, type Alternate } from "./alternates-table";
+export { readCabinets, readCabinetTable, type CabinetTable, type Divided, type DividedCabinet } from "./cabinets";
 export { readJob } from "./job";
 export { notedIn } from "./noted";
 export type { OpeningHeading } from "./opening";

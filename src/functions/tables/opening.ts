@@ -9,9 +9,9 @@ import {
   type StandardName,
   type Standards,
 } from "../../core/drawer";
-import { Fault, less, naming, orElse, type Rational, type Unit } from "../../core/length";
+import { Fault, less, naming, orElse, ZERO, type Rational, type Unit } from "../../core/length";
 import { readLength } from "../cells";
-import { lengths, numberCell, textCell, type Kind } from "./kinds";
+import { length, lengths, numberCell, textCell, type Kind } from "./kinds";
 import { placeOf, type Row } from "./row";
 import { readStandard } from "./standards";
 
@@ -21,6 +21,8 @@ const drawers: Kind<DrawerAsked[]> = (typed, unit) => {
   if (typeof value === "string") return readDrawers([value], unit, mark);
   return readDrawers([readLength(Number.isInteger(value) ? { value } : typed, unit)], unit);
 };
+
+const notNegative = length("not negative");
 
 /** The columns that only an opening has, and how their cells are read. */
 export const OPENING_COLUMNS = {
@@ -33,6 +35,9 @@ export const OPENING_COLUMNS = {
   quantity: numberCell(1, 1000, true),
   "case width": lengths(),
   "box heights": lengths(),
+  "toe kick": notNegative,
+  "back thickness": notNegative,
+  "back inset": notNegative,
 };
 
 type Columns = { [N in keyof typeof OPENING_COLUMNS]: ReturnType<(typeof OPENING_COLUMNS)[N]> };
@@ -94,6 +99,13 @@ function opened(
     drawers: cells.drawers!,
     quantity: quantity!,
     ...(cells["case width"] && { caseWidth: leastOf(cells["case width"]) }),
+    ...(cells["back thickness"] && {
+      carcase: {
+        toeKick: cells["toe kick"] ?? ZERO,
+        back: cells["back thickness"],
+        backInset: cells["back inset"] ?? ZERO,
+      },
+    }),
     ...(cells["box heights"] && { boxHeights: cells["box heights"] }),
   };
 }

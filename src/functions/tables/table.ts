@@ -30,7 +30,7 @@ export function readTable<N extends string>(
   const rows = body.map((row) => readRow(row, headings, zeros)).filter(({ cells }) => cells.size > 0);
   if (rows.length === 0 && !rowless) throw new Fault("table.noRows", { table });
   const numbers = new Set(rows.map(({ number }) => number));
-  return { rows, unread: unread(headings, body), zeros: zeros.filter(({ row }) => numbers.has(row)) };
+  return { rows, headings, unread: unread(headings, body), zeros: zeros.filter(({ row }) => numbers.has(row)) };
 }
 
 function readRow<N extends string>(

@@ -104,9 +104,9 @@ const CATALOG: Record<string, Wording> = {
     "amount is {amount}. {count} fronts that grow by so much leave nothing for the top one in {face}.",
 
   "drawers.none": "{argument} is blank or 0. It needs a count of fronts, or a list such as 5 1/2; 1 part; 2 parts.",
-  "drawers.count":
-    '{argument} is {count}. A lone whole number is a count of fronts, from 1 to {most}; one front of a fixed height has its mark, as 3" or 80 mm.',
-  "drawers.tooMany": "{argument} lists {count} fronts. At most {most} are allowed.",
+  "drawers.count": ({ of }) =>
+    `{argument} is {count}. A lone whole number is a count of {of}s, from 1 to {most}; one {of} of a fixed ${of === "column" ? 'width has its mark, as 18" or 450 mm' : 'height has its mark, as 3" or 80 mm'}.`,
+  "drawers.tooMany": "{argument} lists {count} {of}s. At most {most} are allowed.",
   "drawers.unreadable":
     '{argument}, item {place} is {"text"}. It can be a length, as 5 1/2, or parts of what is left, as 2 parts; a count stands alone.',
   "drawers.notPositive": ({ item }) =>
@@ -136,6 +136,16 @@ const CATALOG: Record<string, Wording> = {
   "flag.wrongType": '{argument} is {"received"}. It can be TRUE or FALSE.',
   "drawer.notText": 'drawer is the number {"received"}. Type the label as a text, as "A1" or "7-1".',
   "drawer.unknown": 'drawer is {"received"}, which is none of {drawers}.',
+
+  "cabinet.taken": "{argument} is {outside}, of which {names}, {taken}, leave no opening.",
+  "columns.wide": "{argument} asks for fixed widths of {fixed} in all. There is room for {room}.",
+  "columns.nothingToShare":
+    "{argument} asks for fixed widths of {fixed} in all, which leave nothing for the columns in parts: there is room for {room}.",
+  "columns.unfilled":
+    "{argument} asks for fixed widths of {fixed} in all. There is room for {room}: give one column as 1 part, and it takes the rest.",
+  "cabinets.sameName": `cabinets has two {kind} {"name"}, ${BOTH}.`,
+  "cabinets.many": ({ openings, most }) =>
+    `cabinets has ${grouped(openings)} openings. At most ${grouped(most)} are planned at once.`,
 
   "openings.sameLabel": `openings has two openings {"label"}, ${BOTH}.`,
   "cabinet.disagrees": "{first} and {second} stand in one cabinet and differ in {name}, which is the cabinet's.",

@@ -8,6 +8,7 @@ const TABLES: Record<string, readonly string[]> = {
       ["openings", "standards"],
     ]),
   ),
+  OPENINGS: ["cabinets", "standards"],
   WORKING: ["openings", "", "standards"],
   ...Object.fromEntries(["CUTS", "LAYOUT", "SHEETS"].map((name) => [name, ["parts", "stock"]])),
   ...Object.fromEntries(
@@ -66,12 +67,12 @@ function inText(text: string, first: FirstRows): string {
     return top === undefined || top === 1 ? undefined : top + Number(row) - 1;
   };
   return text
-    .replace(/\b(openings|standards|parts|stock|rates), row (\d+)/g, (found, table: string, row: string) => {
+    .replace(/\b(cabinets|openings|standards|parts|stock|rates), row (\d+)/g, (found, table: string, row: string) => {
       const at = inSheet(table, row);
       return at === undefined ? found : `${found} (row ${at} of the sheet)`;
     })
     .replace(
-      /^(openings|standards|rates)( has .* in rows )(\d+) and (\d+)/,
+      /^(cabinets|openings|standards|rates)( has .* in rows )(\d+) and (\d+)/,
       (found, table: string, _: string, row: string, other: string) => {
         const [at, and] = [inSheet(table, row), inSheet(table, other)];
         return at === undefined ? found : `${found} (rows ${at} and ${and} of the sheet)`;

@@ -30,6 +30,16 @@ describe("a message names the row of the sheet as well as that of the table", ()
     );
   });
 
+  it("OPENINGS(cabinets)", () => {
+    const cabinets = [
+      ["Width", "Height", "Depth", "Columns", "Drawers"],
+      [40, 30, 23, "two", 3],
+    ];
+    expect(said("_xldudf_DRAWER_OPENINGS(A5:E6)", table(5, cabinets))).toContain(
+      "cabinets, row 2 (row 6 of the sheet), Columns",
+    );
+  });
+
   it("CHECKS(openings), in its findings", () => {
     expect(said("_xldudf_DRAWER_CHECKS(A5:E7)", table(5, OPENINGS))).toContain("openings, row 3 (row 7 of the sheet)");
   });

@@ -1,6 +1,6 @@
 import { Fault, isPositive, less, roundFigure, type Rational, type Unit } from "../../length";
 import { minus, minusSum, plus, plusSum, shared, sum, type Size, type Term } from "../size";
-import { standardOf, type AnyOpening, type Opening } from "../opening";
+import { standardOf, type AnyOpening, type Opening, type WithStandards } from "../opening";
 import type { Standards } from "../standards";
 
 /** What the fronts of an opening fill: edges measured up from the opening's floor and across from its sides. */
@@ -84,18 +84,18 @@ function sideShare(opening: Opening, neighbor: AnyOpening | undefined, side: "le
 }
 
 /** The partition between an opening and its neighbor to the right. */
-export const partitionRightOf = (opening: AnyOpening): Rational =>
+export const partitionRightOf = (opening: WithStandards): Rational =>
   standardOf(opening, "partition thickness") ?? standardOf(opening, "cabinet thickness");
 
 /**
  * The stile of a face frame between an opening and its neighbor to the right: where it was not typed and the partition
  * behind it was, it is as wide as that.
  */
-export const stileRightOf = (opening: AnyOpening): Rational =>
+export const stileRightOf = (opening: WithStandards): Rational =>
   standardOf(opening, "stile width") ?? standardOf(opening, "partition thickness") ?? usualStile(opening.unit);
 
 /** The stile of a face frame at the end of its cabinet, before the end that it belongs to. */
-export const endStileOf = (opening: AnyOpening): Rational =>
+export const endStileOf = (opening: WithStandards): Rational =>
   standardOf(opening, "stile width") ?? usualStile(opening.unit);
 
 /** @source common practice: stiles and rails of face frames are 1 1/2 in (38 mm) wide */

@@ -1,8 +1,8 @@
-import { Fault, total, toDouble, multiply, add, type Rational } from "../../length";
-import { given, plus, Size, sum, type Write } from "../size";
-import { isUnread, MEASURED, widthOf, type Opening } from "../opening";
-import { partitionRightOf } from "./face";
+import { Fault, toDouble, multiply, add, type Rational } from "../../length";
+import { given, Size, type Write } from "../size";
+import { MEASURED, type Opening } from "../opening";
 import { mountingOf, sideSpace } from "./mounting";
+import { outsideOf } from "./outside";
 import { bottomCut, stripOf } from "./parts";
 import { runnerGrooveOf, stripOfRunner } from "./strip";
 import { failed, within, type Drawer, type Plan, type PlannedOpening } from "./plan";
@@ -85,7 +85,7 @@ function rows(drawer: Drawer, planned: PlannedOpening): WorkingRow[] {
     ["Pull height", mounting.pullHeight],
     ["Pull from left", mounting.pulls[0]],
     ["Second pull", mounting.pulls[1]],
-    ["Cabinet outside width", outsideWidth(planned)],
+    ...outsideOf(planned),
   ];
   return [
     ...sized.flatMap(([name, size]) => (size ? [{ name, value: size.value, how: size.how }] : [])),
@@ -106,21 +106,6 @@ function frontStrip(planned: PlannedOpening): Size {
     length,
     (write) =>
       `${planned.drawers.map(({ front }) => write(front.cut.height.value)).join(" + ")}, and between them ${planned.drawers.length - 1} × ${write(between)}, the kerf or what lies between the cut fronts once they hang`,
-  );
-}
-
-/**
- * The stiles of a face frame are not among the openings, so that its cabinet's width cannot be told from them; nor can it
- * where one of them cannot be read, which is no fault of this drawer.
- */
-function outsideWidth({ cabinet, opening }: PlannedOpening): Size | undefined {
-  const { openings } = cabinet;
-  if (opening.standards.construction === "face frame" || openings.some(isUnread)) return undefined;
-  const partitions = openings.slice(0, -1).map(partitionRightOf);
-  return sum(
-    plus("cabinet thickness", opening.standards["cabinet thickness"], 2),
-    plus("openings", total(openings.map(widthOf))),
-    plus("partitions", total(partitions)),
   );
 }
 
