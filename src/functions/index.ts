@@ -21,6 +21,7 @@ export { MOUNTING } from "./mounting";
 export { MOVEMENT } from "./movement";
 export { OPENINGS } from "./openings";
 export { PARTS } from "./parts";
+export { PIECES } from "./pieces";
 export { PLAN } from "./plan";
 export { PRICE } from "./price";
 export { QUOTE } from "./quote";

@@ -64,6 +64,7 @@ const CALLS: Record<string, Arguments> = {
   OPENINGS: (i) => [oneCabinet(i)],
   PLAN: (i) => [oneOpening(i)],
   PARTS: (i) => [oneOpening(i)],
+  PIECES: (i) => [oneOpening(i)],
   WORKING: (i) => [oneOpening(i), "A2"],
   CHECKS: (i) => [oneOpening(i)],
   HARDWARE: (i) => [oneOpening(i)],

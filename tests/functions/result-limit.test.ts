@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, test } from "vitest";
-import { ALTERNATES, CHECKS, CUTS, FIT, LAYOUT, MOUNTING, PARTS, PLAN, SETUPS } from "../../src/functions";
+import { ALTERNATES, CHECKS, CUTS, FIT, LAYOUT, MOUNTING, PARTS, PIECES, PLAN, SETUPS } from "../../src/functions";
 import { openings } from "./tables";
 
 afterEach(() => (globalThis.drawerHost = undefined));
@@ -47,6 +47,7 @@ describe("an answer that the spreadsheet may lose on its way is refused with wha
     ["PARTS, one row a piece", () => PARTS(labeled, [], false)],
     ["FIT", () => FIT(labeled)],
     ["CHECKS", () => CHECKS(openings(...labeled.slice(1).map(([label]) => [label, "wide", 8, 23.25, 1])))],
+    ["PIECES", () => PIECES(bench(160))],
     ["LAYOUT", () => LAYOUT(parts(70, LONG), STOCK, 0.125, 0, "quick" as never)],
     ["CUTS", () => CUTS(parts(70, LONG), STOCK, 0.125, 0, "quick" as never)],
     ["ALTERNATES", () => ALTERNATES(openings(["A", 18, 8, 23.25, 1]), alternates, STOCK)],

@@ -74,7 +74,7 @@ const RATES: [string, unknown][] = [
   ["screw price", 0.06],
   ["edge band price", 0.8],
 ];
-const PLANNING = ["PLAN", "PARTS", "HARDWARE", "SETUPS", "MOUNTING", "FIT", "CHECKS"];
+const PLANNING = ["PLAN", "PARTS", "PIECES", "HARDWARE", "SETUPS", "MOUNTING", "FIT", "CHECKS"];
 
 describe("a standard that is an empty cell means one thing, in whatever form it comes", () => {
   const others = [["edge band", "1/32"]];

@@ -9,6 +9,7 @@ export * from "./groove";
 export { groupsOf } from "./groups";
 export * from "./hardware";
 export * from "./opening";
+export * from "./pieces";
 export { Size, type Write } from "./size";
 export * from "./plan";
 export * from "./setups";

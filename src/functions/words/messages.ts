@@ -137,6 +137,8 @@ const CATALOG: Record<string, Wording> = {
   "drawer.notText": 'drawer is the number {"received"}. Type the label as a text, as "A1" or "7-1".',
   "drawer.unknown": 'drawer is {"received"}, which is none of {drawers}.',
 
+  "pieces.many": ({ pieces, most }) =>
+    `The job has ${grouped(pieces)} pieces. At most ${grouped(most)} are listed at once: give fewer openings a call.`,
   "cabinet.taken": "{argument} is {outside}, of which {names}, {taken}, leave no opening.",
   "columns.wide": "{argument} asks for fixed widths of {fixed} in all. There is room for {room}.",
   "columns.nothingToShare":

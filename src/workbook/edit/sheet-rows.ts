@@ -3,7 +3,7 @@ import { firstRowOf, type CustomFunction } from "../engine/index";
 /** The tables that our functions take, by their arguments' places; messages name rows by these names. */
 const TABLES: Record<string, readonly string[]> = {
   ...Object.fromEntries(
-    ["CHECKS", "FIT", "HARDWARE", "MOUNTING", "PARTS", "PLAN", "SETUPS"].map((name) => [
+    ["CHECKS", "FIT", "HARDWARE", "MOUNTING", "PARTS", "PIECES", "PLAN", "SETUPS"].map((name) => [
       name,
       ["openings", "standards"],
     ]),

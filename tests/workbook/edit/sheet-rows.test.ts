@@ -24,7 +24,7 @@ function said(formula: string, given: Given): string | undefined {
 }
 
 describe("a message names the row of the sheet as well as that of the table", () => {
-  it.each(["PLAN", "PARTS", "MOUNTING", "FIT", "HARDWARE", "SETUPS"])("%s(openings)", (name) => {
+  it.each(["PLAN", "PARTS", "PIECES", "MOUNTING", "FIT", "HARDWARE", "SETUPS"])("%s(openings)", (name) => {
     expect(said(`_xldudf_DRAWER_${name}(A5:E7)`, table(5, OPENINGS))).toMatch(
       /^openings, row 3 \(row 7 of the sheet\), Width is "wide", which is no length\./,
     );
