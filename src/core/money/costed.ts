@@ -1,6 +1,14 @@
 import { cutList, type Job, type Part, type PlannedOpening } from "../drawer";
 import { Fault, multiply, ratio, ZERO, type Rational } from "../length";
-import { halvingsOf, matchStock, type Effort, type PartToCut, type SheetGroup, type StockUse } from "../sheets";
+import {
+  halvingsOf,
+  matchStock,
+  type Effort,
+  type PartToCut,
+  type SheetGroup,
+  type SheetStock,
+  type StockUse,
+} from "../sheets";
 import type { CostedJob, StockCharge } from "./quote";
 import { isSolid, solidQuantity, type AnyStock } from "./solid-stock";
 
@@ -13,7 +21,7 @@ export interface Cutting {
   halvings: number;
 }
 
-interface Costing {
+export interface Costing {
   /** What the layout of a group takes of each row of its stock: whoever asks may remember it. */
   usesOf: (group: SheetGroup, cutting: Cutting) => readonly StockUse[];
   /** Whether stock without a price is a fault. */
@@ -56,7 +64,8 @@ function sheetCharges(
   all: readonly AnyStock[],
   { usesOf, priced }: Costing,
 ): StockCharge[] {
-  if (priced) refuseUnpriced(group, all);
+  const unpriced = priced ? unpricedOf(group, all) : undefined;
+  if (unpriced) throw new Fault("stock.priceMissing", { stock: unpriced.name });
   const uses = usesOf(group, { kerf: s.kerf, trim: s["sheet trim"], effort: s["sheet effort"], halvings });
   return uses.map((use) => {
     const { material, thickness, length, width, price } = group.stock[use.stock]!;
@@ -75,15 +84,14 @@ function sheetCharges(
 }
 
 /** Offcuts without a price are free where anything has one; where nothing has one, it was forgotten. */
-function refuseUnpriced({ stock }: SheetGroup, all: readonly AnyStock[]): void {
-  if (stock.some(({ price }) => price)) return;
+export function unpricedOf({ stock }: SheetGroup, all: readonly AnyStock[]): SheetStock | undefined {
+  if (stock.some(({ price }) => price)) return undefined;
   const free = all.some(({ price }) => price);
-  const forgotten = stock.find(({ available }) => !free || available === undefined);
-  if (forgotten) throw new Fault("stock.priceMissing", { stock: forgotten.name });
+  return stock.find(({ available }) => !free || available === undefined);
 }
 
 /** A part as the table that PARTS gives would bring it to SHEETS, its header row first, so that both lay out the same. */
-const toCut = ({ drawers, ...part }: Part, i: number): PartToCut => ({
+export const toCut = ({ drawers, ...part }: Part, i: number): PartToCut => ({
   ...part,
   place: i + 2,
   planned: true,

@@ -1,4 +1,5 @@
 export { rounded } from "./currency";
+export { checkCosts } from "./checks";
 export { costed, type Cutting } from "./costed";
 export * from "./solid-stock";
 export * from "./rates";

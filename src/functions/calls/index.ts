@@ -4,4 +4,5 @@ export { cellFunction, orFault } from "./cell-function";
 export { openings, standards, type JobTables } from "./job";
 export { plannedOrFault, rowsOfOpenings } from "./planned";
 export { drawersForAll, QUOTE_ARGUMENTS, quoteFor } from "./quote-job";
-export { laidOut, SHEET_ARGUMENTS, stock, type LaidOutGroup } from "./sheet-job";
+export { usesOf } from "./solved";
+export { laidOut, SHEET_ARGUMENTS, stock, stockIfGiven, type LaidOutGroup } from "./sheet-job";

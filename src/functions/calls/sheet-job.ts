@@ -11,7 +11,7 @@ import {
   type SolidGroup,
 } from "../../core/sheets";
 import { optionalLength, unit, word, type Argument } from "../arguments";
-import { readParts, readStock } from "../tables";
+import { readNotedStock, readParts, readStock } from "../tables";
 import type { Read } from "./cell-function";
 import { solved } from "./solved";
 
@@ -30,6 +30,12 @@ export interface SheetJob {
 
 const parts: Argument<PartToCut[]> = { name: "parts", read: (raw, call) => readParts(raw, call.unit) };
 export const stock: Argument<AnyStock[]> = { name: "stock", read: (raw, call) => readStock(raw, call.unit) };
+
+/** Stock that may be left out. */
+export const stockIfGiven: Argument<ReturnType<typeof readNotedStock>> = {
+  name: "stock",
+  read: (raw, call) => readNotedStock(raw, call.unit),
+};
 
 /** What the cell functions of sheets take. */
 export const SHEET_ARGUMENTS = [

@@ -6,5 +6,5 @@ export type { OpeningHeading } from "./opening";
 export { readOpenings } from "./openings";
 export { ratesIfAny, readRatesTable } from "./rates";
 export type { Table } from "./row";
-export { readParts, readStock } from "./sheet-tables";
+export { readNotedStock, readParts, readStock } from "./sheet-tables";
 export { readStandardValues, readUnit } from "./standards";

@@ -1,9 +1,10 @@
 import { DEFAULT_RATES, type RateName, type Rates } from "../../core/money";
 import { Fault, isPositive, less, naming, ratio, type Rational } from "../../core/length";
-import { findWord, isBlank, readRange, refuseDoubtfulZero, type Typed, readPercent, readPrice } from "../cells";
+import { findWord, refuseDoubtfulZero, type Typed, readPercent, readPrice } from "../cells";
 import { fold } from "./heading";
 import { numberCell } from "./kinds";
 import { readNamedValues } from "./named-values";
+import { isBlankTable } from "./table";
 
 type Name = RateName | `extra ${string}`;
 
@@ -29,9 +30,7 @@ export function readRatesTable(raw: unknown): Rates {
 
 /** The rates, or nothing where the table holds nothing. */
 export const ratesIfAny = (raw: unknown): Rates | undefined =>
-  readRange("rates", raw).some(({ cells }) => cells.some(({ value }) => value !== 0 && !isBlank(value)))
-    ? readRatesTable(raw)
-    : undefined;
+  isBlankTable("rates", raw) ? undefined : readRatesTable(raw);
 
 const price = (typed: Typed): Rational => readPrice(typed);
 const percent =

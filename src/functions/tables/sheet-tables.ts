@@ -1,8 +1,9 @@
+import { doubtful, type Finding } from "../../core/drawer";
 import { Fault, ZERO, type Unit } from "../../core/length";
 import type { AnyStock } from "../../core/money";
 import type { PartToCut } from "../../core/sheets";
-import { readTable } from "./table";
-import { placeOf, type Row } from "./row";
+import { isBlankTable, readTable } from "./table";
+import { placeOf, type Row, type Table } from "./row";
 import { cellsOf, given, missing } from "./row-cells";
 
 const PART_HEADINGS = [
@@ -50,8 +51,28 @@ export const readParts = (raw: unknown, unit: Unit): PartToCut[] =>
   });
 
 /** @throws Fault naming the row and column of a cell that cannot be read */
-export const readStock = (raw: unknown, unit: Unit): AnyStock[] =>
-  readTable<StockHeading>("stock", raw, STOCK_HEADINGS, ["length", "width"], { unless: "sold by" }).rows.map((row) => {
+export const readStock = (raw: unknown, unit: Unit): AnyStock[] => stockOf(readStockTable(raw), unit);
+
+/** Stock, and what its table holds that no layout shows; nothing where the table is blank. */
+export function readNotedStock(raw: unknown, unit: Unit): { rows: AnyStock[]; noted: Finding[] } | undefined {
+  if (isBlankTable("stock", raw)) return undefined;
+  const table = readStockTable(raw);
+  return { rows: stockOf(table, unit), noted: notedInStock(table) };
+}
+
+const readStockTable = (raw: unknown): Table<StockHeading> =>
+  readTable<StockHeading>("stock", raw, STOCK_HEADINGS, ["length", "width"], { unless: "sold by" });
+
+/** Where zero could be meant it is named: a blank says that as many are there as are wanted, or that there is no price. */
+const notedInStock = ({ unread, zeros }: Table<StockHeading>): Finding[] => [
+  ...unread.map((heading) => ({ where: "stock", ...doubtful("heading.unread", { heading }) })),
+  ...(["price", "available"] as const)
+    .filter((heading) => zeros.some((zero) => zero.heading === heading))
+    .map((heading) => ({ where: "stock", ...doubtful("zero.blank", { heading }) })),
+];
+
+const stockOf = ({ rows }: Table<StockHeading>, unit: Unit): AnyStock[] =>
+  rows.map((row) => {
     const cell = cellsOf("stock", row, unit);
     const soldBy = cell.word("sold by", ["sheet", "board foot", "cubic meter"], MEASURES);
     const common = {

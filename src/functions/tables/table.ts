@@ -1,5 +1,5 @@
 import { Fault } from "../../core/length";
-import { readFilled, type Cell, type RangeRow, isBlank, type Typed } from "../cells";
+import { readFilled, readRange, type Cell, type RangeRow, isBlank, type Typed } from "../cells";
 import { bareHeading, fold, Names, readHeading, type Heading } from "./heading";
 import type { Row, Table } from "./row";
 
@@ -32,6 +32,10 @@ export function readTable<N extends string>(
   const numbers = new Set(rows.map(({ number }) => number));
   return { rows, headings, unread: unread(headings, body), zeros: zeros.filter(({ row }) => numbers.has(row)) };
 }
+
+/** Whether a range says nothing at all; some hosts pass empty cells as 0. */
+export const isBlankTable = (table: string, raw: unknown): boolean =>
+  readRange(table, raw).every(({ cells }) => cells.every(({ value }) => value === 0 || isBlank(value)));
 
 function readRow<N extends string>(
   { number, cells }: RangeRow,

@@ -218,6 +218,15 @@ const FINDINGS: Record<string, readonly [finding: Wording, remedy: Wording]> = {
     "A pull {down} down from the upper edge misses a front {height} high.",
     "Set the pull height to center, or less.",
   ],
+  "stock.none": [
+    ({ thickness }) => `{parts}: there is no stock of {material}${thickness ? " {thickness} thick" : ""}.`,
+    "Add a row of stock of that material, as thick to within 1/32 in (0.8 mm).",
+  ],
+  "stock.short": [
+    ({ material, thickness }) =>
+      `${[material && "{material}", thickness && "{thickness} thick"].filter(Boolean).join(" ") || "The stock"}: no way was found to cut all parts from the sheets that are available.`,
+    "Raise Available, or leave it blank where more can be bought.",
+  ],
   "stock.nominal": [
     "The {part} is given as {thickness}; plywood sold by that name may measure {least} to {most} in (PS 1).",
     "Measure the sheet, and give what it measures.",
@@ -254,6 +263,11 @@ const REMEDIES: readonly (readonly [RegExp, string])[] = [
   [/^joint\.|^groove\./, "Make the cut less deep than its stock, and give it where the joint needs it."],
   [/^cabinet\./, "Give them one value, or different names under Cabinet."],
   [/^argument\.date|^length\.tooLarge/, "Format the cell as text before typing a fraction."],
+  [/^sheets\.(part|group)TooLarge/, "Take a larger sheet, or let the grain run the other way."],
+  [/^sheets\.noneAvailable/, "Raise Available, or leave it blank where more can be bought."],
+  [/^(sheets|stock)\.priceMissing/, "Give the row its price; a quote cannot be given before."],
+  [/^stock\.severalMeasures/, "Give one of the rows another Material or Thickness."],
+  [/^rates\.|^quote\./, "Correct the table rates; a quote cannot be given before."],
   [/^table\.|^openings\./, "Correct the table; nothing can be planned before."],
 ];
 

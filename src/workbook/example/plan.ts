@@ -1,6 +1,7 @@
 import type { RuleDefinition, SheetDefinition } from "../author/index";
 import { cell, gap, isWhole, row, spilled, tall } from "./cells";
 import { OPENINGS, STANDARDS } from "./job";
+import { RATES, STOCK } from "./prices";
 import { LOOKS, type Style } from "./styles";
 
 export const PLAN: SheetDefinition<Style> = tableSheet({
@@ -48,10 +49,10 @@ export const HARDWARE: SheetDefinition<Style> = tableSheet({
 export const CHECKS: SheetDefinition<Style> = tableSheet({
   name: "Checks",
   title: "Before the first cut",
-  subtitle: "stop: it cannot be built so, or not well. look: see for yourself.",
-  formula: `=DRAWER.CHECKS(${OPENINGS},${STANDARDS})`,
+  subtitle: "wrong: it cannot be built so, or not well. doubtful: see for yourself.",
+  formula: `=DRAWER.CHECKS(${OPENINGS},${STANDARDS},${STOCK},${RATES})`,
   styles: ["key", "label", "finding", "finding"],
-  widths: [14, 7, 50, 44],
+  widths: [14, 10, 50, 44],
   rows: 24,
   height: 36,
 });

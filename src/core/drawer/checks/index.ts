@@ -11,7 +11,7 @@ import { checkRunner, checkRunners } from "./runners";
 import { checkSolidBottom, checkThickness } from "./stock";
 import { checkInnerReveals, checkMeasurements } from "./measurements";
 
-export { doubtful, type Finding, type Level } from "./finding";
+export { doubtful, wrong, type Finding, type Level } from "./finding";
 
 /**
  * Everything in a job that is wrong or doubtful, in the order of its openings. Findings that are the same for several

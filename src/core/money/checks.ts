@@ -1,0 +1,141 @@
+import { cutList, wrong, type Finding, type Job, type Part, type PlannedOpening } from "../drawer";
+import { Fault, orElse, writeLength, ZERO } from "../length";
+import { halvingsOf, matchStock, type PartToCut, type SheetGroup } from "../sheets";
+import { costed, toCut, unpricedOf, type Costing } from "./costed";
+import { quoteOf } from "./quote";
+import type { RateName, Rates } from "./rates";
+import { isSolid, type AnyStock } from "./solid-stock";
+
+/**
+ * What keeps a job from being cut from its stock, and from being priced: everything at once, where a quote fails for
+ * the first thing.
+ * @param usesOf lays a group of parts out
+ */
+export function checkCosts(
+  job: Job,
+  plan: readonly PlannedOpening[],
+  { stock, rates }: { stock?: readonly AnyStock[] | undefined; rates?: Rates | undefined },
+  usesOf: Costing["usesOf"],
+): Finding[] {
+  const parts = cutList(plan, true);
+  const found = stock ? checkStock(job, parts, stock, rates !== undefined, usesOf) : [];
+  return rates ? [...found, ...checkRates(job, plan, parts, stock, rates, usesOf)] : found;
+}
+
+function checkStock(
+  job: Job,
+  parts: readonly Part[],
+  stock: readonly AnyStock[],
+  priced: boolean,
+  usesOf: Costing["usesOf"],
+): Finding[] {
+  const all = parts.map(toCut);
+  const faults = all.map((part) => faultOf(() => matchStock([part], stock, isSolid, job.unit)));
+  const { sheets, solid } = matchStock(
+    all.filter((_, i) => !faults[i]),
+    stock,
+    isSolid,
+    job.unit,
+  );
+  const halvings = halvingsOf(sheets);
+  const forgotten = priced
+    ? [
+        ...sheets.flatMap((group) => unpricedOf(group, stock) ?? []),
+        ...solid.flatMap((group) => (group.stock.price ? [] : [group.stock])),
+      ]
+    : [];
+  return [
+    ...unmatched(all, faults),
+    ...sheets.flatMap((group, i) => checkGroup(job, group, halvings[i]!, usesOf)),
+    ...forgotten.map(({ name }) => asFinding("stock", new Fault("stock.priceMissing", { stock: name }))),
+  ];
+}
+
+/** Parts without stock: those of one material and thickness stand together. */
+function unmatched(parts: readonly PartToCut[], faults: readonly (Fault | undefined)[]): Finding[] {
+  const missing = new Map<string, { first: PartToCut; names: Set<string>; drawers: Set<string> }>();
+  const others: Finding[] = [];
+  parts.forEach((part, i) => {
+    const fault = faults[i];
+    if (!fault) return;
+    const drawers = (part.drawer ?? "").split(", ");
+    if (fault.code !== "sheets.noStockFor") others.push(asFinding(drawers.join(", "), fault));
+    else {
+      const key = `${part.material} ${part.thickness ? writeLength(part.thickness, "in") : ""}`;
+      const like = missing.get(key) ?? { first: part, names: new Set<string>(), drawers: new Set<string>() };
+      missing.set(key, like);
+      like.names.add(part.name);
+      for (const drawer of drawers) like.drawers.add(drawer);
+    }
+  });
+  const rows = [...missing.values()].map(({ first: { material, thickness }, names, drawers }) => ({
+    where: [...drawers].join(", "),
+    ...wrong("stock.none", { parts: [...names], material, thickness }),
+  }));
+  return [...rows, ...others];
+}
+
+/** What cannot be laid out on its stock; each part that is found is left out, so that the next one is. */
+function checkGroup(job: Job, group: SheetGroup, halvings: number, usesOf: Costing["usesOf"]): Finding[] {
+  const { kerf, "sheet trim": trim, "sheet effort": effort } = job.standards;
+  let { parts, stock } = group;
+  const found: Finding[] = [];
+  while (parts.length > 0) {
+    const fault = faultOf(() => usesOf({ parts, stock }, { kerf, trim, effort, halvings }));
+    if (!fault) break;
+    const { code, data } = fault;
+    const part = typeof data.index === "number" ? parts[data.index] : undefined;
+    if (part) {
+      found.push(asFinding(part.drawer ?? "", fault));
+      parts = parts.filter((other) => other !== part && !(part.grainGroup && other.grainGroup === part.grainGroup));
+    } else if (code === "sheets.priceMissing") {
+      found.push(asFinding("stock", fault));
+      stock = stock.map((row) => (row.name === data.stock ? { ...row, price: ZERO } : row));
+    } else {
+      const { material, thickness } = stock[0]!;
+      found.push(
+        code === "sheets.stockExhausted"
+          ? { where: "stock", ...wrong("stock.short", { material, thickness }) }
+          : asFinding("stock", fault),
+      );
+      break;
+    }
+  }
+  return found;
+}
+
+/** Rates that the job needs: each that is missing is taken as nothing, so that the next one is found. */
+function checkRates(
+  job: Job,
+  plan: readonly PlannedOpening[],
+  parts: readonly Part[],
+  stock: readonly AnyStock[] | undefined,
+  rates: Rates,
+  usesOf: Costing["usesOf"],
+): Finding[] {
+  const bought =
+    stock &&
+    orElse(
+      () => costed(job, plan, stock, { usesOf, priced: true, times: 1 }).stock,
+      () => undefined,
+    );
+  const found: Finding[] = [];
+  let given = rates;
+  for (;;) {
+    const fault = faultOf(() => quoteOf({ unit: job.unit, plan, parts, stock: bought ?? [] }, given));
+    // A discount is beyond the price only where the whole price is known.
+    if (!fault || (fault.code === "quote.belowZero" && (!bought || found.length > 0))) return found;
+    found.push(asFinding("rates", fault));
+    const name = fault.code === "rates.minutesMissing" ? "box minutes" : fault.data.name;
+    if (typeof name !== "string" || given[name as RateName] !== undefined) return found;
+    given = { ...given, [name]: ZERO };
+  }
+}
+
+const asFinding = (where: string, fault: Fault): Finding => ({ where, ...wrong("plan.fault", { fault }) });
+
+const faultOf = (work: () => unknown): Fault | undefined =>
+  orElse(
+    () => (work(), undefined),
+    (fault) => fault,
+  );

@@ -1,0 +1,146 @@
+import { describe, expect, test } from "vitest";
+import { CHECKS, PARTS, QUOTE, SHEETS } from "../../src/functions";
+import { column, openings } from "./tables";
+
+const JOB = openings(["A", 18, 20, 20.5, 2]);
+const STANDARDS = [
+  ["side thickness", "15/32"],
+  ["groove depth", "7/32"],
+  ["bottom thickness", "7/32"],
+  ["front thickness", "23/32"],
+  ["front material", "Birch plywood"],
+];
+const STOCK = [
+  ["Material", "Thickness", "Length", "Width", "Price"],
+  ["Plywood", "1/2", 96, 48, 60],
+  ["Plywood", "1/4", 96, 48, 40],
+  ["Birch plywood", "3/4", 96, 48, 90],
+];
+const RATES: unknown[][] = [
+  ["slide price", 18.4],
+  ["pull price", 6.25],
+  ["screw price", 0.06],
+];
+const checked = (stock?: unknown, rates?: unknown, standards: unknown[][] = STANDARDS, job = JOB) =>
+  CHECKS(job, standards, stock as unknown[][], rates as unknown[][])
+    .slice(1)
+    .map((row) => row.join("|"));
+
+/** What is found beyond what is without stock and rates. */
+function added(...[stock, rates, standards, job]: Parameters<typeof checked>): string[] {
+  const bare = checked(undefined, undefined, standards, job);
+  return checked(stock, rates, standards, job).filter((row) => !bare.includes(row));
+}
+
+describe("CHECKS(openings, standards, stock, rates) covers what is cut from and what is charged", () => {
+  test("nothing is added by stock that suffices and rates that are all there, nor by blanks", () => {
+    expect(checked()).toEqual(["||All clear|"]);
+    expect([added(STOCK), added(STOCK, RATES), added("", ""), added([[0]], [[""]]), added(null, RATES)]).toEqual(
+      Array.from({ length: 5 }, () => []),
+    );
+  });
+
+  test("parts that find no stock: one row for each material and thickness, with every drawer", () => {
+    expect(added(STOCK.slice(0, 3))).toEqual([
+      "A1, A2|wrong|Front: there is no stock of Birch plywood 23/32 in thick.|Add a row of stock of that material, as thick to within 1/32 in (0.8 mm).",
+    ]);
+    expect(added([STOCK[0]!, STOCK[3]!])).toEqual([
+      expect.stringMatching(/^A1, A2\|wrong\|Side, Box front, Box back: .* Plywood 15\/32 in thick\./),
+      expect.stringMatching(/^A1, A2\|wrong\|Bottom: .* Plywood 7\/32 in thick\./),
+    ]);
+  });
+
+  test("every part that is larger than all sheets of its stock is found, not the first alone", () => {
+    const small = [...STOCK.slice(0, 3), ["Birch plywood", "3/4", 12, 30, 90]];
+    const wide = openings(["A", 18, 20, 20.5, "3 in; 1 part"], ["B", 18, 20, 20.5, "3 in; 1 part"]);
+    const found = added(small, undefined, STANDARDS, wide);
+    expect(found).toEqual([expect.stringMatching(/^A2.*\|wrong\|Front of A2.*fits no sheet of its stock/)]);
+    const tiny = [...STOCK.slice(0, 3), ["Birch plywood", "3/4", 2, 2, 90]];
+    expect(added(tiny, undefined, STANDARDS, wide).filter((row) => /Front of/.test(row))).toHaveLength(
+      PARTS(wide, STANDARDS).filter(([part]) => part === "Front").length,
+    );
+  });
+
+  test("sheets that do not suffice", () => {
+    const few = [[...STOCK[0]!, "Available"], ["Plywood", "1/2", 48, 24, 60, 1], ...STOCK.slice(2)];
+    const many = openings(["A", 18, 20, 20.5, 4], ["B", 30, 20, 20.5, 4], ["C", 30, 20, 20.5, 4]);
+    expect(() => SHEETS(PARTS(many, STANDARDS), few)).toThrow();
+    expect(added(few, undefined, STANDARDS, many)).toContainEqual(
+      expect.stringMatching(/^stock\|wrong\|Plywood 1\/2 in thick: no way was found to cut all parts/),
+    );
+  });
+
+  test("prices that are missing, all of them at once, where QUOTE would fail for the first", () => {
+    const free = STOCK.map((row) => row.slice(0, 4));
+    expect(added(free)).toEqual([]);
+    const found = added(free, [["edge band price", 1]]);
+    expect(found.map((row) => row.split("|").slice(0, 2).join())).toEqual([
+      ...Array.from({ length: 3 }, () => "stock,wrong"),
+      ...Array.from({ length: 3 }, () => "rates,wrong"),
+    ]);
+    expect(() => QUOTE(JOB, STANDARDS, free, [["edge band price", 1]])).toThrow();
+    expect(found.slice(3).join()).toMatch(/slide price.*pull price.*screw price/);
+    expect(added(STOCK, [...RATES, ["box minutes", 30]])).toEqual([
+      expect.stringMatching(/^rates\|wrong\|.*labor rate/),
+    ]);
+    expect(added(STOCK, [...RATES, ["labor rate", 60]])).toEqual([expect.stringMatching(/^rates\|wrong\|.*minutes/)]);
+    expect(added([...STOCK.slice(0, 3), STOCK[3]!.slice(0, 4)])).toEqual([]);
+    expect(added([...STOCK, ["Plywood", "1/2", 60, 60, ""]])).toEqual([
+      expect.stringMatching(/^stock\|wrong\|stock, row 5 has no price, and others have/),
+    ]);
+  });
+
+  test("headings of stock that are not read, and zeros that could be meant", () => {
+    const own = [
+      [...STOCK[0]!, "Note", "Available"],
+      ...STOCK.slice(1).map((row, i) => [...row, "rack 2", i === 1 ? 0 : ""]),
+    ];
+    expect(added(own)).toEqual([
+      "stock|doubtful|The column Note is not read.|Nothing to do where it is your own; else give it a heading of the table.",
+      "stock|doubtful|The 0 under Available is read as a blank.|Write none or a zero with its unit, as 0 in, where zero is meant.",
+    ]);
+  });
+
+  test("a table that cannot be read is one finding, and hides nothing of the openings", () => {
+    expect(
+      added(
+        [
+          ["Length", "Width"],
+          ["long", 48],
+        ],
+        [["slide prise", 3]],
+      ),
+    ).toEqual([
+      expect.stringMatching(/^stock\|wrong\|stock, row 2, Length is "long"/),
+      expect.stringMatching(/^rates\|wrong\|rates, row 1 has the name "slide prise"/),
+    ]);
+    const bad = openings(["A", 18, 20, 9, 2], ["B", 18, 20, 20.5, 1]);
+    expect(column(CHECKS(bad, STANDARDS, STOCK.slice(0, 3), RATES), "Where")).toEqual(["A", "B1"]);
+  });
+
+  test("solid stock counts as stock, and lacks a price alike", () => {
+    const solid = [
+      ["Material", "Thickness", "Length", "Width", "Price", "Sold by"],
+      ...STOCK.slice(1, 3).map((row) => [...row, ""]),
+      ["Birch plywood", "3/4", "", "", "", "board foot"],
+    ];
+    expect(added(solid)).toEqual([]);
+    expect(added(solid, RATES)).toEqual([expect.stringMatching(/^stock\|wrong\|stock, row 4 has no price/)]);
+  });
+});
+
+/** Kerf 3.2 and front gap 3 are the metric defaults: a fifth of a millimeter in the grain is no finding. */
+test("metric defaults raise no finding of their own", () => {
+  const metric = (more: unknown[][]) =>
+    CHECKS(openings(["A", 450, 500, 520, 3]), [["unit", "mm"], ...more])
+      .slice(1)
+      .map((row) => row[2]);
+  expect(metric([])).toEqual(["All clear"]);
+  expect(metric([["front match", "opening"]])).toEqual(["All clear"]);
+  expect(
+    metric([
+      ["front match", "opening"],
+      ["front gap", 2],
+    ]),
+  ).toEqual([expect.stringMatching(/^The kerf of 3.2 mm/)]);
+});
