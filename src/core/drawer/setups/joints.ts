@@ -58,7 +58,7 @@ function cutsOf(drawer: Drawer): Cut[] {
 
 type Pick = (...names: PartName[]) => Part[];
 
-/** An applied bottom needs none; under an back the bottom slides in from behind. */
+/** An applied bottom needs none; one under the back slides in from behind. */
 function grooves({ opening }: Drawer, pick: Pick): Cut[] {
   const s = opening.standards;
   if (s["bottom fit"] === "applied") return [];
