@@ -128,3 +128,44 @@ describe("FIT(openings, standards): the verdict", () => {
     expect(table[2]![1]).toBe(0.5);
   });
 });
+
+describe("FIT(openings, standards): an opening that is not equally wide", () => {
+  test("nominal and least come from the least measurement, most from the greatest", () => {
+    const cells = row(undefined, openings(["A", "20; 20 3/8", 20, 20.5, 1]));
+    // The box is 19: at the wide end 1 3/8 is left, 11/16 a side.
+    expect(cells.slice(1, 8)).toEqual([
+      0.5,
+      0.5 - 5 / 128,
+      11 / 16 + 5 / 128,
+      0.5 - 3 / 128,
+      11 / 16 + 3 / 128,
+      0.5,
+      17 / 32,
+    ]);
+    const spread = tolerances(0, 0, 0, 0, "1/32");
+    expect(row(spread, openings(["A", "20; 20 3/8", 20, 20.5, 1]))[8]).toMatch(
+      /^May be loose: up to 5\/32 in over a side/,
+    );
+    expect(row(spread, openings(["A", "20 1/16; 20", 20, 20.5, 1]))[8]).toBe("Fits even at worst.");
+  });
+});
+
+describe("FIT(openings, standards): boxes on wood runners", () => {
+  const runners = (...more: unknown[][]) => row([["slide", "wood runner"], ...more], openings(["A", 18, 20, 20.5, 1]));
+
+  test("are judged by their own play: from a hair to 1/8 in a side, whatever slides at the side allow", () => {
+    expect(runners().slice(6)).toEqual([1 / 64, 0.125, "Fits even at worst."]);
+    expect(runners(["slide tolerance high", "none"]).slice(6, 8)).toEqual([1 / 64, 0.125]);
+    expect(runners(["side clearance", "1/64"])[8]).toMatch(/^May bind: up to 1\/32 in short a side/);
+    expect(runners(["side clearance", "1/4"])[8]).toMatch(/^May be loose/);
+    const mm = FIT(openings(["A", 450, 500, 520, 1]), [
+      ["unit", "mm"],
+      ["slide", "wood runner"],
+    ])[1]!;
+    expect(mm.slice(6)).toEqual([0.4, 3, "Fits even at worst."]);
+  });
+
+  test("a strip in a groove meets its bottom before the box meets the case", () => {
+    expect(runners(["runner", "side groove"]).slice(6, 8)).toEqual([1 / 32, 0.125]);
+  });
+});

@@ -25,8 +25,10 @@ function stockOf(item: string, note: string, values: Table): number {
   // Runners are 1 in wide.
   if (item === "Runner screw") return 1 + carcase;
   if (item === "Blocking screw") return 1.75;
-  if (item === "Front screw") return side + 0.75;
-  if (item === "Pull screw") return /plate/.test(note) ? side + 0.75 + 0.5 + 0.75 : Infinity;
+  // Between sides that reach past a dado the front stands off the box.
+  const behind = side + (of(values, "corner joint") === "dado" ? 0.25 : 0);
+  if (item === "Front screw") return behind + 0.75;
+  if (item === "Pull screw") return /plate/.test(note) ? behind + 0.75 + 0.5 + 0.75 : Infinity;
   // Into an end's length, or the height of a side or back: no less than an inch in these jobs.
   if (item === "Corner nail") return side + 9;
   if (/^Bottom/.test(item)) return bottom + 1;

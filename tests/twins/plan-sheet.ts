@@ -94,7 +94,7 @@ function addOpening(
   return row;
 }
 
-/** Cells of a drawer's row: A fixed, B parts, C rounded share, D own box height, E on as in COLUMNS, T zone bottom, U zone top. */
+/** Cells of a drawer's row: A fixed, B parts, C rounded share, D own box height, E on as in COLUMNS, T zone bottom, U zone top, V height before the step. */
 function addDrawer(
   sheet: Sheet,
   job: SheetJob,
@@ -129,7 +129,7 @@ function addDrawer(
     `=${height}`,
     `=${bottom}`,
     `=A${o}-2*${s("side clearance")}`,
-    `=MIN(${Array.from({ length: count }, (_, i) => `IF(ABS(F${top + i}-F${r})<0.000001,D${top + i},9999)`).join(",")})`,
+    `=MIN(${Array.from({ length: count }, (_, i) => `IF(ABS(V${top + i}-V${r})<0.000001,D${top + i},9999)`).join(",")})`,
     `=L${r}`,
     `=T${r}+${s("space below")}`,
     `=${slides}`,
@@ -142,5 +142,6 @@ function addDrawer(
     `=J${r}-${ends}+${s("groove depth")}-${s("bottom play")}`,
     `=${zoneBottom}`,
     `=${zoneTop}`,
+    "fixed" in drawer ? `=A${r}` : `=${share}`,
   ]);
 }

@@ -1,4 +1,4 @@
-import { Fault, isZero, less, times, type Rational } from "../length";
+import { Fault, isZero, less, times, ZERO, type Rational } from "../length";
 import { insideDepth, insideWidth } from "./corner";
 import { minus, plus, sum, type Size } from "./size";
 import type { BottomFit } from "./words";
@@ -23,6 +23,7 @@ export function bottomWidth(width: Rational, side: Rational, groove: Rational, p
  * Depth (front to back) of the bottom: grooved into both ends; slid in under the back, flush with its outer face;
  * or applied from below, as deep as the box.
  * @param groove depth of the groove in the ends; an applied bottom has none
+ * @param inset how far the ends stand in from those of the sides
  * @throws Fault `box.endsThick`, `groove.depthMissing`, `groove.through`, `groove.playEatsHold`
  */
 export function bottomDepth(
@@ -31,8 +32,9 @@ export function bottomDepth(
   groove: Rational | undefined,
   play: Rational,
   fit: BottomFit,
+  inset: Rational = ZERO,
 ): Size {
-  insideDepth(depth, end);
+  insideDepth(depth, end, inset);
   if (fit === "applied") return sum(plus("box depth", depth));
   if (!groove || isZero(groove)) throw new Fault("groove.depthMissing", { fit });
   checkGroove(groove, end, "end");
@@ -41,6 +43,7 @@ export function bottomDepth(
   return sum(
     plus("box depth", depth),
     minus("end thickness", end, ends),
+    minus("dado inset", inset, 2),
     plus("groove depth", groove, ends),
     minus("bottom play", play),
   );

@@ -1,4 +1,4 @@
-import { Fault, isPositive, less, times, type Rational } from "../length";
+import { add, Fault, isPositive, less, times, ZERO, type Rational } from "../length";
 import { minus, plus, sum, type Size } from "./size";
 import type { CornerJoint } from "./words";
 
@@ -45,9 +45,13 @@ export function insideWidth(width: Rational, side: Rational): Size {
   return inside;
 }
 
-/** Clear depth between box front and back. @throws Fault `box.endsThick` */
-export function insideDepth(depth: Rational, end: Rational): Size {
-  const inside = sum(plus("box depth", depth), minus("end thickness", end, 2));
-  if (!isPositive(inside.value)) throw new Fault("box.endsThick", { depth, end, both: times(2, end) });
+/**
+ * Clear depth between box front and back.
+ * @param inset how far both stand in from the sides' ends
+ * @throws Fault `box.endsThick`
+ */
+export function insideDepth(depth: Rational, end: Rational, inset: Rational = ZERO): Size {
+  const inside = sum(plus("box depth", depth), minus("end thickness", end, 2), minus("dado inset", inset, 2));
+  if (!isPositive(inside.value)) throw new Fault("box.endsThick", { depth, end, both: times(2, add(end, inset)) });
   return inside;
 }

@@ -100,6 +100,14 @@ const FINDINGS: Record<string, readonly [finding: Wording, remedy: Wording]> = {
     "The slide, its centerline {up} up the box, reaches past the box's edge.",
     "Move the slide centerline so that its screws meet the side.",
   ],
+  "center.noRoom": [
+    "A center-mount slide takes {height} under the box, and the space below is {below}.",
+    "Leave more space below, or notch box front and back over the slide; its own data sheet says how much it takes.",
+  ],
+  "center.rails": [
+    "Each of the {count} center-mount slides needs a rail under its drawer in front.",
+    "Put rails between the drawers, and give each its opening; or take slides that are mounted at the sides.",
+  ],
   "runner.noRoom": [
     "The runners are {height} high, and the space below the box is {below}.",
     "Leave more space below, or take lower runners: the box slides on their tops.",
@@ -174,6 +182,10 @@ const FINDINGS: Record<string, readonly [finding: Wording, remedy: Wording]> = {
     "Common practice is a third to half of the thickness.",
   ],
   "joint.deep": ["A {joint} {depth} deep leaves little of stock {stock} thick.", "Cut it no deeper than two thirds."],
+  "joint.dadoNearEnd": [
+    "A dado {inset} from the end of the side leaves short grain that breaks out.",
+    "Common practice is a dado inset of 1/4 in (6 mm) or more; at the very end it is a rabbet.",
+  ],
   "box.rearClearance": ["The box leaves {behind} behind it; the rear clearance is {rear}.", "Make the box less deep."],
   "slide.overloaded": [
     ({ load }, unit) =>

@@ -9,11 +9,13 @@ import {
   roundFigure,
   subtract,
   type Rational,
+  type Unit,
 } from "../../length";
 import { DESIGN_RATE, evenLoad } from "../../wood";
 import { blockingOf } from "../hardware/slides";
 import { setbackOf } from "../plan/box-plan";
 import type { Drawer, PlannedOpening } from "../plan/plan";
+import type { Standards } from "../standards";
 import { half, isMoreThan, doubtful, wrong, type Found } from "./finding";
 
 /** What is doubtful about one box. Limits are common practice. */
@@ -51,7 +53,8 @@ export function checkBox(drawer: Drawer): Found[] {
 }
 
 /** What is doubtful about all boxes of an opening. */
-export function checkStock({ opening, drawers }: PlannedOpening): Found[] {
+export function checkStock(planned: PlannedOpening): Found[] {
+  const { opening, drawers } = planned;
   const s = opening.standards;
   const { unit } = opening;
   const { stock } = drawers[0]!;
@@ -77,6 +80,7 @@ export function checkStock({ opening, drawers }: PlannedOpening): Found[] {
     }
   }
   found.push(...checkJoint(s["corner joint"], s["joint depth"], stock.side, stock.end));
+  found.push(...checkDado(s, unit), ...checkCenterSlide(planned));
   const { "bottom thickness": bottom } = s;
   if (
     less(bottom, roundFigure("3/8", "9", unit)) &&
@@ -97,6 +101,23 @@ export function checkStock({ opening, drawers }: PlannedOpening): Found[] {
   if (!blocking && s.slide !== "center-mount") found.push(doubtful("blocking.unknown"));
   if (blocking && isNegative(blocking)) found.push(doubtful("blocking.narrow", { by: negate(blocking) }));
   return found;
+}
+
+/** A center-mount slide runs under the box, from a rail in front to the back of the case. */
+function checkCenterSlide({ opening, drawers }: PlannedOpening): Found[] {
+  const { slide, "center slide height": height, "space below": below } = opening.standards;
+  if (slide !== "center-mount") return [];
+  return [
+    ...(less(below, height) ? [wrong("center.noRoom", { height, below })] : []),
+    ...(drawers.length > 1 ? [doubtful("center.rails", { count: drawers.length })] : []),
+  ];
+}
+
+/** What stands between a dado and the end of its side breaks out where it is short. Limit: common practice. */
+function checkDado(s: Standards, unit: Unit): Found[] {
+  const inset = s["dado inset"];
+  const isShort = s["corner joint"] === "dado" && less(inset, roundFigure("1/8", "3", unit));
+  return isShort ? [doubtful("joint.dadoNearEnd", { inset })] : [];
 }
 
 /** A joint that takes more than two thirds of its stock leaves too little to hold. */

@@ -1,5 +1,5 @@
 import { equal, isPositive } from "../../length";
-import { fitOf, verdictOf } from "../plan/fit";
+import { fitOf, hasOwnPlay, verdictOf } from "../plan/fit";
 import type { PlannedOpening } from "../plan/plan";
 import type { Opening } from "../opening";
 import { defaultStandards } from "../standards";
@@ -14,7 +14,7 @@ export function checkFit(planned: PlannedOpening): Found[] {
   const fit = fitOf(planned);
   if (!isPositive(fit.nominal)) return [wrong("box.noSideSpace", { space: fit.nominal })];
   const verdict = verdictOf(fit);
-  if (verdict.kind === "always" || verdict.kind === "likely" || isGuessed(planned.opening)) return [];
+  if (verdict.kind === "always" || verdict.kind === "likely" || isGuess(planned.opening)) return [];
   return [doubtful("fit.unlikely", { ...verdict })];
 }
 
@@ -26,5 +26,6 @@ const TOLERANCES = [
   "slide tolerance high",
 ] as const;
 
-const isGuessed = ({ standards, unit }: Opening): boolean =>
-  TOLERANCES.every((name) => equal(standards[name], defaultStandards(unit)[name]));
+/** Play of its own is no guess. */
+const isGuess = ({ standards, unit }: Opening): boolean =>
+  !hasOwnPlay(standards) && TOLERANCES.every((name) => equal(standards[name], defaultStandards(unit)[name]));

@@ -1,4 +1,5 @@
 import { add, isPositive, ratio, roundFigure, subtract, times, total, ZERO, type Rational } from "../../length";
+import { endInset } from "../plan/box-plan";
 import { frontScrewsOf } from "../plan/mounting";
 import type { Drawer } from "../plan/plan";
 import { pullsOf } from "../plan/pulls";
@@ -9,14 +10,15 @@ import { lengthOrRule, longestScrew, screwThrough, shortestScrew, skin } from ".
 export function frontItems({ opening, stock, ...drawer }: Drawer): Item[] {
   const { standards: s, unit } = opening;
   const front = s["front thickness"];
+  const behind = add(stock.end, endInset(s));
   return [
     {
       name: "front screw",
-      size: lengthOrRule(s["front screw length"], () => screwThrough(s, stock.end, front, unit)),
+      size: lengthOrRule(s["front screw length"], () => screwThrough(s, behind, front, unit)),
       quantity: ratio(frontScrewsOf({ opening, stock, ...drawer })),
       unit: "each",
       purpose: "front",
-      most: add(stock.end, front),
+      most: add(behind, front),
     },
     ...bandItems({ opening, stock, ...drawer }),
   ];
@@ -51,7 +53,7 @@ export function pullItems(drawer: Drawer): Item[] {
   if (pulls === 0) return [];
   const spacing = s["pull spacing"];
   const holes = isPositive(spacing) ? 2 : 1;
-  const through = total([stock.end, s["front thickness"]]);
+  const through = total([stock.end, endInset(s), s["front thickness"]]);
   const common = { quantity: ratio(pulls), unit: "each", purpose: "none" } as const;
   const screw = { name: "pull screw", quantity: ratio(pulls * holes), unit: "each" } as const;
   const asked = s["pull screw length"];

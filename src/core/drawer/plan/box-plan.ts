@@ -37,6 +37,7 @@ export function boxStock(opening: Opening): BoxStock {
   const width = widthOf(opening);
   checkRunner(s, clearanceOf(s, opening.unit) ?? ZERO);
   const applied = s["bottom fit"] === "applied";
+  const inset = endInset(s);
   return {
     width,
     depth,
@@ -46,16 +47,19 @@ export function boxStock(opening: Opening): BoxStock {
     sideLength: sideLength(depth.value, end, s["corner joint"], s["joint depth"]),
     endLength: endLength(width.value, side, s["corner joint"], s["joint depth"]),
     insideWidth: insideWidth(width.value, side),
-    insideDepth: insideDepth(depth.value, end),
+    insideDepth: insideDepth(depth.value, end, inset),
     bottomWidth: applied
       ? sum(plus("box width", width))
       : bottomWidth(width.value, side, s["groove depth"], s["bottom play"]),
-    bottomDepth: bottomDepth(depth.value, end, s["groove depth"], s["bottom play"], s["bottom fit"]),
+    bottomDepth: bottomDepth(depth.value, end, s["groove depth"], s["bottom play"], s["bottom fit"], inset),
   };
 }
 
 /** Box front and back are as thick as the sides where nothing else is said. */
 const endThickness = (s: Standards): Rational => s["end thickness"] ?? s["side thickness"];
+
+/** How far box front and back stand in from the ends of the sides: a rabbet is at the end, a dado is not. */
+export const endInset = (s: Standards): Rational => (s["corner joint"] === "dado" ? s["dado inset"] : ZERO);
 
 /** Side space of one side. Undermount slides are named by a deduction instead. */
 export const clearanceOf = (s: Standards, unit: Opening["unit"]): Rational | undefined =>

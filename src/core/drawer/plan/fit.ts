@@ -6,12 +6,17 @@ import {
   multiply,
   ratio,
   root,
+  roundFigure,
+  share,
   subtract,
   times,
   total,
   ZERO,
   type Rational,
+  type Unit,
 } from "../../length";
+import type { Opening } from "../opening";
+import { runnerOf } from "../runner";
 import type { Standards } from "../standards";
 import type { CornerJoint } from "../words";
 import { sideSpace } from "./mounting";
@@ -48,19 +53,49 @@ export interface Verdict {
  */
 export function fitOf({ drawers }: PlannedOpening): Fit {
   const drawer = drawers[0]!;
-  const s = drawer.opening.standards;
+  const { opening } = drawer;
   const nominal = sideSpace(drawer).value;
-  const { worst, likely } = spread(s);
+  // The box is as wide as the narrowest place allows; at the widest it has so much more beside it.
+  const widest = add(nominal, share(subtract(greatest(opening.measurements.width), opening.least.width), 2));
+  const { worst, likely } = spread(opening.standards);
   return {
     nominal,
     least: subtract(nominal, worst),
-    most: add(nominal, worst),
+    most: add(widest, worst),
     likelyLeast: subtract(nominal, likely),
-    likelyMost: add(nominal, likely),
-    allowedLeast: subtract(nominal, s["slide tolerance low"]),
-    allowedMost: add(nominal, s["slide tolerance high"]),
+    likelyMost: add(widest, likely),
+    ...allowed(opening, nominal),
   };
 }
+
+/** What the slide takes; a box that no slide holds at its side wants play of its own. */
+function allowed({ standards: s, unit }: Opening, nominal: Rational): Pick<Fit, "allowedLeast" | "allowedMost"> {
+  const play = ownPlay(s, unit);
+  if (!play) {
+    return {
+      allowedLeast: subtract(nominal, s["slide tolerance low"]),
+      allowedMost: add(nominal, s["slide tolerance high"]),
+    };
+  }
+  // A strip in a groove meets its bottom before the box meets the case.
+  const atGroove = runnerOf(s) === "side groove" ? subtract(nominal, s["runner play"]) : play.least;
+  return { allowedLeast: less(play.least, atGroove) ? atGroove : play.least, allowedMost: play.most };
+}
+
+/** Whether the box is judged by play of its own, and not by what a slide at its side takes. */
+export const hasOwnPlay = ({ slide }: Standards): boolean => slide === "wood runner" || slide === "center-mount";
+
+/**
+ * Per side: less binds when the weather turns damp, more lets the box rack and its front wander.
+ * @source common practice
+ */
+function ownPlay(s: Standards, unit: Unit): { least: Rational; most: Rational } | undefined {
+  if (!hasOwnPlay(s)) return undefined;
+  const least = roundFigure("1/64", "0.4", unit);
+  return { least, most: s.slide === "wood runner" ? roundFigure("1/8", "3", unit) : roundFigure("1/4", "6", unit) };
+}
+
+const greatest = (lengths: readonly Rational[]): Rational => lengths.reduce((a, b) => (less(a, b) ? b : a));
 
 /** How many cuts and side thicknesses make up a box's width. */
 const ERRORS: Record<CornerJoint, { cuts: number; sides: number }> = {
@@ -85,7 +120,7 @@ export function verdictOf(fit: Fit): Verdict {
   const always = !less(fit.least, fit.allowedLeast) && !less(fit.allowedMost, fit.most);
   const short = positive(subtract(fit.allowedLeast, fit.likelyLeast));
   const over = positive(subtract(fit.likelyMost, fit.allowedMost));
-  const narrower = subtract(add(fit.allowedMost, fit.allowedLeast), times(2, fit.nominal));
+  const narrower = subtract(add(fit.allowedMost, fit.allowedLeast), add(fit.likelyLeast, fit.likelyMost));
   const spread = less(subtract(fit.allowedMost, fit.allowedLeast), subtract(fit.likelyMost, fit.likelyLeast));
   if (!isZero(short) || !isZero(over)) {
     return { kind: isZero(over) ? "binds" : isZero(short) ? "loose" : "either", short, over, narrower, spread };

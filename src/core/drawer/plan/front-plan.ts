@@ -11,6 +11,8 @@ export interface Front {
   width: Size;
   bottom: Size;
   top: Rational;
+  /** Its height before it was rounded to the step, which makes equal fronts differ. */
+  unstepped: Rational;
   /** What it is cut to, before its edges are milled and banded. */
   cut: { height: Size; width: Size };
 }
@@ -52,6 +54,7 @@ export function frontsOf(opening: Opening, face: Face): Fronts {
       width: face.width,
       bottom,
       top,
+      unstepped: front.exact ?? front.height,
       cut: {
         height: cutSize("front height", height, opening.standards),
         width: cutSize("front width", face.width, opening.standards),

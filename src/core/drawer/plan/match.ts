@@ -5,13 +5,14 @@ import type { Draft } from "./draft";
 
 /**
  * Gives all boxes behind fronts of equal height, in the circle that their rows name, the least of their heights.
+ * The step of the fronts counts for nothing: it makes fronts of equal share differ.
  * Boxes whose heights were asked for stay as they are, and count for nobody.
  */
 export function matchHeights(drafts: readonly Draft[]): void {
   const boxes = drafts.flatMap((draft) => {
     const circle = circleOf(draft);
     if (circle === undefined || draft.opening.boxHeights) return [];
-    return draft.fronts.fronts.map(({ height }, place) => ({ draft, place, key: `${circle} ${keyOf(height.value)}` }));
+    return draft.fronts.fronts.map(({ unstepped }, place) => ({ draft, place, key: `${circle} ${keyOf(unstepped)}` }));
   });
   for (const alike of groupsOf(boxes, ({ key }) => key)) if (alike.length > 1) level(alike);
 }

@@ -2,6 +2,7 @@ import { compare, Fault, isZero, keyOf, ZERO, type Rational } from "../../length
 import { groovePasses } from "../groove";
 import { groupsOf } from "../groups";
 import { fasteningOf } from "../hardware/box";
+import { endInset } from "../plan/box-plan";
 import { partsOf, type Part, type PartName } from "../plan/parts";
 import { runnerGrooveOf } from "../plan/strip";
 import { within, type Drawer, type PlannedOpening } from "../plan/plan";
@@ -87,7 +88,7 @@ function corners({ opening, stock }: Drawer, pick: Pick): Cut[] {
       return [];
     case "rabbet":
     case "dado":
-      return passes(joint, pick("Side"), stock.end, s.kerf, ZERO, depth);
+      return passes(joint, pick("Side"), stock.end, s.kerf, endInset(s), depth);
     case "half-blind dovetail":
       return [
         ...pick("Box front", "Box back").map((part) => need(joint, "socket", depth, ZERO, part)),
