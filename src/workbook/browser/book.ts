@@ -1,9 +1,20 @@
-import type { Change, Content } from "../edit/index";
+import type { Change, Content, SheetEdit } from "../edit/index";
 import type { StyleChange } from "../look/index";
 import type { Busy, Patience } from "./busy";
 import { Stopped, WorkerClient } from "./worker/client";
 import { apply, difference, type Difference } from "./worker/difference";
-import type { Answers, Kind, OpenedBook, Edits, Place, Placed, Questions, WhatCame } from "./worker/messages";
+import type {
+  Answers,
+  Edits,
+  Kind,
+  OpenedBook,
+  Place,
+  Placed,
+  Questions,
+  SheetFacts,
+  SheetsChanged,
+  WhatCame,
+} from "./worker/messages";
 import type { Results } from "./worker/results";
 
 /**
@@ -14,6 +25,10 @@ export class Book {
   readonly results: Results;
   /** How many names of functions the spreadsheet program had left unresolved in the file. */
   readonly mended: number;
+  /** Days count from 1904. */
+  readonly date1904: boolean;
+  /** The sheets in their order, those without cells too. */
+  sheets: readonly SheetFacts[];
   /** Another number after every change of the results. */
   version = 0;
   private edits: readonly Change[];
@@ -31,6 +46,15 @@ export class Book {
     this.client = Promise.resolve(client);
     this.results = opened.results;
     this.mended = opened.mended;
+    this.date1904 = opened.date1904;
+    // What stands in the sheets is the grid's from now on.
+    this.sheets = opened.sheets.map(({ id, name, isHidden, hasCells, conditions }) => ({
+      id,
+      name,
+      isHidden,
+      hasCells,
+      conditions,
+    }));
     this.edits = opened.changes;
   }
 
@@ -68,12 +92,27 @@ export class Book {
     return put;
   }
 
+  sheet(id: string): SheetFacts | undefined {
+    return this.sheets.find((sheet) => sheet.id === id);
+  }
+
+  /**
+   * Adds, renames, moves or deletes a sheet. Afterwards `sheets`, `results` and `changes` are what came of it.
+   * @throws SheetFault where it is refused, in words; everything is then as it was
+   */
+  async changeSheets(edit: SheetEdit): Promise<SheetsChanged> {
+    const changed = await this.ask("sheets", { edit }, "Changing the sheets", "short");
+    this.sheets = changed.sheets;
+    this.take(changed.difference, changed.changes);
+    return changed;
+  }
+
   /** What stands in cells, as the worker knows it. */
   contents(cells: readonly Place[]): Promise<Content[]> {
     return this.ask("contents", { cells }, "Looking cells up", "short");
   }
 
-  async looks(sheet: number, cells: Questions["looks"]["cells"]): Promise<(StyleChange | undefined)[]> {
+  async looks(sheet: string, cells: Questions["looks"]["cells"]): Promise<(StyleChange | undefined)[]> {
     return this.ask("looks", { sheet, cells }, "Working out the rules about looks", "short");
   }
 

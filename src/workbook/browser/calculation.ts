@@ -6,14 +6,15 @@ import {
 } from "@univerjs/engine-formula";
 import { SetRangeValuesMutation } from "@univerjs/sheets";
 import { ICommandService, ObjectMatrix } from "@univerjs/core";
-import { isFormula } from "../edit/index";
+import { isFormula, type SheetEdit } from "../edit/index";
 import type { Book } from "./book";
 import { gridContent } from "./gridContent";
 import { arraysOf, valuesOf } from "./gridResults";
 import type { TypedNumbers } from "./lengthEntry";
 import { redraw } from "./redraw";
 import { makeRoom } from "./room";
-import { sheetId, sheetIndex } from "./snapshot";
+import { leadingBack, type SheetsEdit } from "./sheet-steps";
+import { showSheets } from "./show-sheets";
 import { takeBack } from "./takeBack";
 import type { Grid } from "./univer";
 import type { Difference } from "./worker/difference";
@@ -24,6 +25,12 @@ import { place, reaches } from "./worker/results";
 export interface Calculation {
   /** Whether something was typed that the workbook has not taken in yet. */
   readonly isBehind: boolean;
+  /**
+   * Changes the sheets in workbook and grid, once all that was typed before is taken in.
+   * @returns the change, and the one that leads back
+   * @throws SheetFault where it is refused; the sheets are then as they were
+   */
+  changeSheets(edit: SheetsEdit): Promise<[done: SheetEdit, back: SheetEdit]>;
   /** Waits until all that was typed is taken in, or taken back. */
   settled(): Promise<void>;
   dispose(): void;
@@ -45,6 +52,7 @@ export interface Watcher {
 export function keepCalculated(grid: Grid, unitId: string, book: Book, watcher: Watcher): Calculation {
   const commands = grid.univer.__getInjector().get(ICommandService);
   const touched = new Map<string, { sheet: string; row: number; column: number }>();
+  const turns: (() => Promise<void>)[] = [];
   let going: Promise<void> | undefined;
   /** The worker has not answered yet. */
   let isAsked = false;
@@ -56,7 +64,7 @@ export function keepCalculated(grid: Grid, unitId: string, book: Book, watcher: 
   const showArrays = (): void =>
     void commands.syncExecuteCommand(SetArrayFormulaDataMutation.id, arraysOf(book.results, unitId), local);
   const show = (places: Iterable<string>): void => {
-    for (const [sheet, used] of reaches(book.results)) makeRoom(grid, unitId, sheetId(sheet), used);
+    for (const [sheet, used] of reaches(book.results)) makeRoom(grid, unitId, sheet, used);
     showArrays();
     const unitData = { [unitId]: valuesOf(book.results, places) };
     commands.syncExecuteCommand(SetFormulaCalculationResultMutation.id, { unitData, unitOtherData: {} }, local);
@@ -67,7 +75,7 @@ export function keepCalculated(grid: Grid, unitId: string, book: Book, watcher: 
   };
   /** What is typed meanwhile goes before what came of earlier cells. */
   const showOther = ({ values }: Difference, written: readonly string[] = []): void => {
-    const later = new Set([...touched.values()].map(({ sheet, row, column }) => place(sheetIndex(sheet), row, column)));
+    const later = new Set([...touched.values()].map(({ sheet, row, column }) => place(sheet, row, column)));
     show([...new Set([...values.set.keys(), ...written])].filter((at) => !later.has(at)));
   };
 
@@ -75,15 +83,30 @@ export function keepCalculated(grid: Grid, unitId: string, book: Book, watcher: 
     const edits = [...touched.values()].map(({ sheet, row, column }) => {
       const content = gridContent(grid, unitId, sheet, row, column);
       const format = watcher.typed()?.format(sheet, row, column, content);
-      return { sheet: sheetIndex(sheet), row, column, content, format };
+      return { sheet, row, column, content, format };
     });
     touched.clear();
     return edits;
   };
 
+  const changeSheets = async (make: SheetsEdit): Promise<[SheetEdit, SheetEdit]> => {
+    const edit = make(book.sheets);
+    const back = leadingBack(edit, book.sheets);
+    isAsked = true;
+    const changed = await book.changeSheets(edit).finally(() => (isAsked = false));
+    showSheets(grid, unitId, edit, changed, book.results, (...at) => touched.has(place(...at)));
+    showOther(changed.difference);
+    watcher.onChange();
+    return [edit, back];
+  };
+
   /** @returns true where something is left behind */
   const takeIn = async (): Promise<boolean> => {
-    while (touched.size > 0) {
+    while (touched.size > 0 || turns.length > 0) {
+      if (touched.size === 0) {
+        await turns.shift()!();
+        continue;
+      }
       const edits = gather();
       // The grid forgets a formula's value when the formula is written, even if it is the same as before.
       const written = edits
@@ -103,7 +126,7 @@ export function keepCalculated(grid: Grid, unitId: string, book: Book, watcher: 
         if (isBack) watcher.onTakenBack(all, error);
         if (isBack) continue;
         // The next change tries again.
-        for (const { sheet, row, column } of all) touch(sheetId(sheet), row, column);
+        for (const { sheet, row, column } of all) touch(sheet, row, column);
         watcher.onLeftBehind();
         return true;
       }
@@ -114,11 +137,11 @@ export function keepCalculated(grid: Grid, unitId: string, book: Book, watcher: 
     isGathering = false;
     going ??= takeIn().then((isLeftBehind) => {
       going = undefined;
-      if (!isLeftBehind && touched.size > 0) begin();
+      if (!isLeftBehind && (touched.size > 0 || turns.length > 0)) begin();
     });
   };
   const touch = (sheet: string, row: number, column: number): void =>
-    void touched.set(`${sheet} ${row} ${column}`, { sheet, row, column });
+    void touched.set(place(sheet, row, column), { sheet, row, column });
 
   const listener = commands.onCommandExecuted(({ id, params }, options) => {
     if (id !== SetRangeValuesMutation.id || options?.fromFormula) return;
@@ -139,8 +162,13 @@ export function keepCalculated(grid: Grid, unitId: string, book: Book, watcher: 
   show([]);
   return {
     get isBehind() {
-      return touched.size > 0 || isAsked;
+      return touched.size > 0 || turns.length > 0 || isAsked;
     },
+    changeSheets: (edit) =>
+      new Promise((resolve, reject) => {
+        turns.push(() => changeSheets(edit).then(resolve, reject));
+        begin();
+      }),
     async settled() {
       begin();
       while (going) await going;

@@ -1,22 +1,29 @@
 import { EDITOR_ACTIVATED, FORMULA_EDITOR_ACTIVATED, ICommandService, IContextService } from "@univerjs/core";
 import { CutCommand } from "@univerjs/ui";
 import { GuardedCommands } from "./guarded-commands";
+import type { SheetTabs } from "./sheet-tabs";
 import type { Grid } from "./univer";
 
 /**
  * The file is written back with everything but its cells' contents as it was, so nothing else is changed here: a row
  * that nobody saves would be lost. A command that would change more is stopped before it begins; where one is missing
  * from this list, or does more than it seems to, its mutations are stopped (see ./mutations).
+ * @param tabs does the commands that change sheets
  * @param onRefused called when something was stopped
  */
-export function allowCellsOnly({ univer }: Grid, onRefused: (what: "cut" | "other") => void): void {
+export function allowCellsOnly(
+  { univer }: Grid,
+  tabs: Pick<SheetTabs, "takes">,
+  onRefused: (what: "cut" | "other") => void,
+): void {
   const injector = univer.__getInjector();
   const commands = injector.get(ICommandService) as GuardedCommands;
   const context = injector.get(IContextService);
   const isEditing = (): boolean =>
     [EDITOR_ACTIVATED, FORMULA_EDITOR_ACTIVATED].some((key) => context.getContextValue(key));
   commands.onRefused = () => onRefused("other");
-  commands.mayRun = (id) => {
+  commands.mayRun = (id, params) => {
+    if (tabs.takes(id, params)) return false;
     // A part of the text that is being typed may be cut.
     const isCut = id === CutCommand.id && !isEditing();
     if (!isCut && (ALLOWED.has(id) || !REACHES_SHEETS.test(id))) return true;

@@ -5,7 +5,6 @@ import type { StyleChange } from "../look/index";
 import { gridChange } from "./gridStyles";
 import { redraw } from "./redraw";
 import type { OpenInGrid } from "./session";
-import { sheetIndex } from "./snapshot";
 import type { Grid } from "./univer";
 import { place } from "./worker/results";
 
@@ -32,7 +31,7 @@ export function showConditions(grid: Grid, open: () => OpenInGrid): void {
       handler(cell, { row, col, subUnitId, workbook, unitId }, next) {
         const opened = open();
         if (unitId !== opened.unitId) return next(cell);
-        const change = of(opened).look(sheetIndex(subUnitId), row, col);
+        const change = of(opened).look(subUnitId, row, col);
         if (!change) return next(cell);
         const style = (workbook.getStyles().get(cell?.s) ?? {}) as IStyleData;
         const changed = gridChange(change);
@@ -46,7 +45,7 @@ class Asked {
   private readonly looks = new Map<string, StyleChange | undefined>();
   /** Cells that were asked about since the last change. */
   private readonly current = new Set<string>();
-  private wanted = new Map<number, { row: number; column: number }[]>();
+  private wanted = new Map<string, { row: number; column: number }[]>();
   private version = -1;
 
   constructor(
@@ -54,9 +53,9 @@ class Asked {
     readonly opened: OpenInGrid,
   ) {}
 
-  look(sheet: number, row: number, column: number): StyleChange | undefined {
-    const { look, book } = this.opened;
-    if (!look.conditions[sheet]?.some(({ areas }) => areas.some((area) => contains(area, row, column))))
+  look(sheet: string, row: number, column: number): StyleChange | undefined {
+    const { book } = this.opened;
+    if (!book.sheet(sheet)?.conditions.some(({ areas }) => areas.some((area) => contains(area, row, column))))
       return undefined;
     if (this.version !== book.version) this.current.clear();
     this.version = book.version;
@@ -66,7 +65,7 @@ class Asked {
     return this.looks.get(at);
   }
 
-  private want(sheet: number, row: number, column: number): void {
+  private want(sheet: string, row: number, column: number): void {
     // All cells that are drawn together are asked about together.
     if (this.wanted.size === 0) queueMicrotask(() => this.ask());
     const cells = this.wanted.get(sheet);
@@ -87,7 +86,7 @@ class Asked {
   }
 
   private take(
-    sheet: number,
+    sheet: string,
     cells: readonly { row: number; column: number }[],
     looks: readonly (StyleChange | undefined)[],
   ): void {

@@ -1,7 +1,6 @@
 import { ISheetClipboardService } from "@univerjs/sheets-ui";
 import { cellData, contentOfGrid } from "./cellData";
 import type { OpenInGrid } from "./session";
-import { sheetIndex } from "./snapshot";
 import type { Grid } from "./univer";
 import { valueAt } from "./worker/results";
 
@@ -21,7 +20,7 @@ export function copySpills({ univer, api }: Grid, open: () => OpenInGrid): void 
         const raw = sheet.getCellRaw(row, column) || undefined;
         // A cell that has looks, or was emptied once, is there and holds nothing.
         if (contentOfGrid(raw, raw?.f || raw?.si || undefined) !== null) return undefined;
-        const value = valueAt(open().book.results, sheetIndex(sheet.getSheetId()), row, column);
+        const value = valueAt(open().book.results, sheet.getSheetId(), row, column);
         if (value === null) return undefined;
         return { ...cellData(value), displayV: String(sheet.getCell(row, column)?.v ?? "") };
       },

@@ -17,8 +17,8 @@ export function showDatesFrom1904({ univer }: Grid, open: () => OpenInGrid): voi
       priority: PRIORITY,
       effect: InterceptorEffectEnum.Value,
       handler(cell, { unitId, workbook }, next) {
-        const { unitId: opened, look } = open();
-        if (!look.date1904 || unitId !== opened || !cell || cell.t !== CellValueType.NUMBER) return next(cell);
+        const { unitId: opened, book } = open();
+        if (!book.date1904 || unitId !== opened || !cell || cell.t !== CellValueType.NUMBER) return next(cell);
         const { n } = (workbook.getStyles().get(cell.s) ?? {}) as IStyleData;
         return next(n && isDay(n.pattern) ? { ...cell, v: Number(cell.v) + DAYS_TO_1904 } : cell);
       },

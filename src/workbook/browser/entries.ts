@@ -4,7 +4,6 @@ import { isFormula } from "../edit/index";
 import { cellData, contentOfGrid } from "./cellData";
 import { entryText, readEntry, type Entry, type EntryCell } from "./entry";
 import type { OpenInGrid } from "./session";
-import { sheetIndex } from "./snapshot";
 import type { TypedFormats } from "./typed-formats";
 import type { Grid } from "./univer";
 import { place } from "./worker/results";
@@ -28,14 +27,14 @@ export function readingIn({ univer, api }: Grid, formats: TypedFormats, open: ()
     numbers.getValue(unit, sheet, row, column)?.pattern;
   return {
     // Days count from 1904 in some workbooks.
-    cell: (...at) => ({ date1904: open().look.date1904, isText: own(...at) === "@" }),
+    cell: (...at) => ({ date1904: open().book.date1904, isText: own(...at) === "@" }),
     isFormatted: (...at) => (own(...at) ?? "General") !== "General",
     format(unit, sheet, row, column) {
       if (this.isFormatted(unit, sheet, row, column)) return own(unit, sheet, row, column);
       const raw = api.getUniverSheet(unit)?.getSheetBySheetId(sheet)?.getSheet().getCellRaw(row, column) || undefined;
       const content = contentOfGrid(raw, raw?.f || raw?.si || undefined);
       if (content !== null && !isFormula(content)) return formats.of(sheet, row, column, content);
-      return open().book.results.formats.get(place(sheetIndex(sheet), row, column));
+      return open().book.results.formats.get(place(sheet, row, column));
     },
   };
 }

@@ -1,7 +1,6 @@
 import { InterceptorEffectEnum, CellValueType, type IStyleData } from "@univerjs/core";
 import { INTERCEPTOR_POINT, SheetInterceptorService } from "@univerjs/sheets";
 import type { OpenInGrid } from "./session";
-import { sheetIndex } from "./snapshot";
 import type { Grid } from "./univer";
 import { place } from "./worker/results";
 
@@ -22,8 +21,7 @@ export function showFractions({ univer }: Grid, open: () => OpenInGrid): void {
       const { row, col, subUnitId, workbook } = location;
       const { book, unitId } = open();
       if (location.unitId !== unitId) return next(cell);
-      const sheet = sheetIndex(subUnitId);
-      const pattern = book.results.formats.get(place(sheet, row, col));
+      const pattern = book.results.formats.get(place(subUnitId, row, col));
       if (pattern === undefined) return next(cell);
       const style = (workbook.getStyles().get(cell.s) ?? {}) as IStyleData;
       if (style.n) return next(cell);

@@ -6,7 +6,6 @@ import { isFormula } from "../edit/index";
 import { HostFault, type Host, type Selection } from "../../taskpane/host/host";
 import { shownValue } from "./cellData";
 import { gridContent } from "./gridContent";
-import { sheetIndex } from "./snapshot";
 import type { OpenInGrid } from "./session";
 import type { Grid } from "./univer";
 import { place, valueAt } from "./worker/results";
@@ -63,11 +62,10 @@ export class GridHost implements Host {
 
   readAt(sheet: string, row: number, column: number): Selection {
     const { book, unitId } = this.open();
-    const index = sheetIndex(sheet);
     const content = gridContent(this.grid, unitId, sheet, row, column);
-    const value = isFormula(content) || content === null ? valueAt(book.results, index, row, column) : content;
+    const value = isFormula(content) || content === null ? valueAt(book.results, sheet, row, column) : content;
     const name = this.grid.api.getUniverSheet(unitId)?.getSheetBySheetId(sheet)?.getSheetName() ?? "";
-    const message = book.results.messages.get(place(index, row, column));
+    const message = book.results.messages.get(place(sheet, row, column));
     return {
       address: `${/^\w+$/.test(name) ? name : `'${name.replaceAll("'", "''")}'`}!${cellName(row, column)}`,
       formula: isFormula(content) ? content.formula : String(content ?? ""),

@@ -1,7 +1,6 @@
 import type { ICellData } from "@univerjs/core";
 import { cellData } from "./cellData";
 import type { Results } from "./worker/results";
-import { sheetId } from "./snapshot";
 
 type Matrix<T> = Record<number, Record<number, T>>;
 type BySheet<T> = Record<string, Matrix<T>>;
@@ -11,8 +10,8 @@ export function valuesOf({ values }: Results, places: Iterable<string>): BySheet
   const sheets: BySheet<ICellData> = {};
   for (const at of places) {
     const value = values.get(at);
-    const [sheet, row, column] = at.split(" ").map(Number) as [number, number, number];
-    if (value !== undefined) set(sheets, sheet, row, column, cellData(value));
+    const [sheet, row, column] = at.split(" ") as [string, string, string];
+    if (value !== undefined) set(sheets, sheet, Number(row), Number(column), cellData(value));
   }
   return sheets;
 }
@@ -27,8 +26,8 @@ export function arraysOf({ spills, filled }: Results, unitId: string) {
     values.forEach((line, y) => line.forEach((value, x) => set(cells, sheet, top + y, left + x, cellData(value))));
   }
   for (const [at, value] of filled) {
-    const [sheet, row, column] = at.split(" ").map(Number) as [number, number, number];
-    set(cells, sheet, row, column, cellData(value));
+    const [sheet, row, column] = at.split(" ") as [string, string, string];
+    set(cells, sheet, Number(row), Number(column), cellData(value));
   }
   return {
     arrayFormulaRange: { [unitId]: ranges },
@@ -37,6 +36,6 @@ export function arraysOf({ spills, filled }: Results, unitId: string) {
   };
 }
 
-function set<T>(sheets: BySheet<T>, sheet: number, row: number, column: number, value: T): void {
-  ((sheets[sheetId(sheet)] ??= {})[row] ??= {})[column] = value;
+function set<T>(sheets: BySheet<T>, sheet: string, row: number, column: number, value: T): void {
+  ((sheets[sheet] ??= {})[row] ??= {})[column] = value;
 }

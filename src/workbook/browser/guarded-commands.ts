@@ -23,7 +23,7 @@ interface Batch {
  */
 export class GuardedCommands extends CommandService {
   /** Asked before a command runs; false where it must not. */
-  mayRun: (id: string) => boolean = () => true;
+  mayRun: (id: string, params: object | undefined) => boolean = () => true;
   /** Called once for each command of which a mutation was refused. */
   onRefused: () => void = () => undefined;
   private batch: Batch | undefined;
@@ -67,7 +67,7 @@ export class GuardedCommands extends CommandService {
 
   private passes(id: string, params: object | undefined, options: Options): boolean {
     const type = this._commandRegistry.getCommandType(id);
-    if (type === CommandType.COMMAND) return this.mayRun(id);
+    if (type === CommandType.COMMAND) return this.mayRun(id, params);
     if (type !== CommandType.MUTATION) return true;
     const batch = this.open();
     if (batch.isRefused) return false;

@@ -21,6 +21,8 @@ import { paneFrame } from "./paneFrame";
 import { part } from "./part";
 import { keepRoom } from "./room";
 import { NoAnswer } from "./database";
+import { sheetTabs, whySheetsStay } from "./sheet-tabs";
+import { nameTabs, tabMenu } from "./tab-menu";
 import { takeShelf, type Shelf } from "./storage";
 import { toolbar, unlessUnsaved } from "./toolbar";
 import { createGrid, type Grid } from "./univer";
@@ -39,7 +41,16 @@ export async function startPage(): Promise<{ grid: Grid; work: Work }> {
   const pane = paneFrame(part("pane"), part("functions"), connected, matchMedia("(min-width: 900px)"));
   const grid = createGrid(part("grid"), dark.matches);
   dark.addEventListener("change", () => grid.api.toggleDarkMode(dark.matches));
-  allowCellsOnly(grid, (what) => said.fault(what === "cut" ? NO_CUT : CELLS_ONLY));
+  const tabs = sheetTabs(
+    grid,
+    () => work.opened,
+    (error) => {
+      said.fault(whySheetsStay(error, why));
+      nameTabs(work.opened.book.sheets);
+    },
+  );
+  tabMenu(grid, tabs);
+  allowCellsOnly(grid, tabs, (what) => said.fault(what === "cut" ? NO_CUT : CELLS_ONLY));
   keepRoom(grid, said.fault);
 
   const shelf = await takeShelf();
@@ -121,7 +132,7 @@ export async function startPage(): Promise<{ grid: Grid; work: Work }> {
 }
 
 const CELLS_ONLY =
-  "Only what stands in cells is changed here. Rows, columns, sheets and styles are changed in the spreadsheet program.";
+  "Only what stands in cells is changed here, and which sheets there are. Rows, columns and styles are changed in the spreadsheet program.";
 const NO_CUT = "Cells are not cut here, for a cut cell takes its looks along. Copy it, and clear it where it was.";
 const LEFT_BEHIND = "What was changed last is shown, but neither worked out nor kept. The next change tries it again.";
 const NOTHING_KEPT = "This browser keeps nothing from one visit to the next. Save your work as a file.";

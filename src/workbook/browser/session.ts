@@ -1,10 +1,9 @@
 import { IUniverInstanceService } from "@univerjs/core";
-import type { Look } from "../look/index";
 import { Book } from "./book";
 import type { Busy } from "./busy";
 import { keepCalculated, type Calculation, type Watcher } from "./calculation";
 import type { KeptWork } from "./kept";
-import { sheetIndex, snapshot } from "./snapshot";
+import { snapshot } from "./snapshot";
 import type { Grid } from "./univer";
 import type { OpenedBook } from "./worker/messages";
 
@@ -13,7 +12,6 @@ export interface OpenInGrid {
   readonly unitId: string;
   readonly book: Book;
   readonly calculation: Calculation;
-  readonly look: Look;
 }
 
 let count = 0;
@@ -45,15 +43,15 @@ export async function openInGrid(
   }
   last?.calculation.dispose();
   if (last) grid.api.disposeUnit(last.unitId);
-  return { unitId, book, look: opened.look, calculation: keepCalculated(grid, unitId, book, watcher) };
+  return { unitId, book, calculation: keepCalculated(grid, unitId, book, watcher) };
 }
 
 function show(grid: Grid, opened: OpenedBook, unitId: string, name: string): void {
-  const { look } = opened;
   const sheets = grid.api.createWorkbook(snapshot(opened, unitId, name)).getSheets();
   for (const sheet of [...sheets].reverse()) {
-    if (look.hidden.has(sheetIndex(sheet.getSheetId()))) continue;
-    const { row, column } = look.sheets[sheetIndex(sheet.getSheetId())]!.selected;
+    const { isHidden, look } = opened.sheets.find(({ id }) => id === sheet.getSheetId())!;
+    if (isHidden) continue;
+    const { row, column } = look!.selected;
     sheet.getRange(Math.min(row, sheet.getMaxRows() - 1), Math.min(column, sheet.getMaxColumns() - 1)).activate();
   }
 }

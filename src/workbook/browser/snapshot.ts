@@ -4,38 +4,26 @@ import type { SheetLook } from "../look/index";
 import { cellData } from "./cellData";
 import { gridStyles } from "./gridStyles";
 import { roomFor } from "./room";
-import type { OpenedBook } from "./worker/messages";
-import { valueAt } from "./worker/results";
+import type { OpenedBook, OpenedSheet } from "./worker/messages";
+import { valueAt, type Results } from "./worker/results";
 
-/** Sheets are known to the grid by their number in the file. */
-export const sheetId = (index: number): string => `sheet-${index}`;
-export const sheetIndex = (id: string): number => Number(id.slice("sheet-".length));
-
-/** The workbook as the grid wants it. Sheets without cells (charts) stay in the file alone. */
+/** The workbook as the grid wants it; sheets have the same ids there. Sheets without cells (charts) stay in the file alone. */
 export function snapshot(opened: OpenedBook, id: string, name: string): IWorkbookData {
-  const { look } = opened;
-  const sheets = opened.sheets.map((_, i) => i).filter((i) => look.sheets[i]);
+  const sheets = opened.sheets.filter(({ hasCells }) => hasCells);
   return {
     id,
     name,
     appVersion: "0.25.1",
     locale: LocaleType.EN_US,
-    styles: gridStyles(look.styles),
-    sheetOrder: sheets.map(sheetId),
-    sheets: Object.fromEntries(
-      sheets.map((i) => [
-        sheetId(i),
-        {
-          ...sheetData(opened, i, look.sheets[i]!),
-          hidden: look.hidden.has(i) ? BooleanNumber.TRUE : BooleanNumber.FALSE,
-        },
-      ]),
-    ),
+    styles: gridStyles(opened.styles),
+    sheetOrder: sheets.map((sheet) => sheet.id),
+    sheets: Object.fromEntries(sheets.map((sheet) => [sheet.id, sheetData(sheet, opened.results)])),
   };
 }
 
-function sheetData({ sheets, results }: OpenedBook, index: number, look: SheetLook): Partial<IWorksheetData> {
-  const sheet = sheets[index]!;
+/** One sheet as the grid wants it. */
+export function sheetData(sheet: OpenedSheet, results: Results): Partial<IWorksheetData> & { id: string } {
+  const look = sheet.look!;
   const cells: Record<number, Record<number, ICellData>> = {};
   const at = (row: number, column: number): ICellData => ((cells[row] ??= {})[column] ??= {});
   const size = {
@@ -52,15 +40,16 @@ function sheetData({ sheets, results }: OpenedBook, index: number, look: SheetLo
     reach(row, column);
   }
   for (const { row, column, content } of sheet.cells) {
-    const value = isFormula(content) ? valueAt(results, index, row, column) : content;
+    const value = isFormula(content) ? valueAt(results, sheet.id, row, column) : content;
     Object.assign(at(row, column), cellData(value), isFormula(content) ? { f: content.formula } : {});
     reach(row, column);
   }
-  for (const { sheet: on, area } of results.spills.values()) if (on === index) reach(area.bottom, area.right);
+  for (const { sheet: on, area } of results.spills.values()) if (on === sheet.id) reach(area.bottom, area.right);
   const room = roomFor(size);
   return {
-    id: sheetId(index),
+    id: sheet.id,
     name: sheet.name,
+    hidden: sheet.isHidden ? BooleanNumber.TRUE : BooleanNumber.FALSE,
     cellData: cells,
     rowCount: room.rows,
     columnCount: room.columns,

@@ -3,7 +3,6 @@ import { ICommandService, type ICellData } from "@univerjs/core";
 import { isFormula, type Content } from "../edit/index";
 import type { Book } from "./book";
 import { cellData } from "./cellData";
-import { sheetId } from "./snapshot";
 import type { Grid } from "./univer";
 import type { Place } from "./worker/messages";
 
@@ -16,13 +15,14 @@ export async function takeBack({ univer }: Grid, unitId: string, book: Book, cel
   const contents = await book.contents(cells);
   cells.forEach(({ sheet, row, column }, i) => {
     const cellValue = { [row]: { [column]: written(contents[i]!) } };
-    commands.syncExecuteCommand(SetRangeValuesMutation.id, { unitId, subUnitId: sheetId(sheet), cellValue });
+    commands.syncExecuteCommand(SetRangeValuesMutation.id, { unitId, subUnitId: sheet, cellValue });
   });
 }
 
 const EMPTY = { v: null, t: null, f: null, si: null, p: null };
 
-const written = (content: Content): ICellData => ({
+/** What the grid keeps of what a cell holds, and nothing of what stood there before. */
+export const written = (content: Content): ICellData => ({
   ...EMPTY,
   ...(isFormula(content) ? { f: content.formula } : cellData(content)),
 });

@@ -67,7 +67,6 @@ export function createGrid(container: HTMLElement, darkMode: boolean): Grid {
           statisticBar: false,
           menus: false,
           zoomSlider: false,
-          addSheetButtonConfig: { show: false },
         },
       },
     ],

@@ -11,7 +11,6 @@ import { EditedWorkbook, isFormula } from "../../../src/workbook/edit/index";
 import { contentOfGrid, shownValue } from "../../../src/workbook/browser/cellData";
 import { gridContent } from "../../../src/workbook/browser/gridContent";
 import type { startPage } from "../../../src/workbook/browser/page";
-import { sheetIndex } from "../../../src/workbook/browser/snapshot";
 import { valueAt } from "../../../src/workbook/browser/worker/results";
 import { said } from "../../workbook/support/the-law";
 
@@ -83,20 +82,18 @@ function saidByEngine(started: Started): Map<string, string> {
     for (const key of all.keys()) if (key.startsWith(`${sheet.getName()} `) && key.endsWith(" shows")) all.delete(key);
     sheet.getCellMatrix().forValue((row, column) => void places.push([sheet, row, column]));
   }
-  const byIndex = new Map(sheets.map((sheet) => [sheetIndex(sheet.getSheetId()), sheet]));
+  const byId = new Map(sheets.map((sheet) => [sheet.getSheetId(), sheet]));
   for (const { sheet, area } of book.results.spills.values())
     for (let row = area.top; row <= area.bottom; row++)
-      for (let column = area.left; column <= area.right; column++) places.push([byIndex.get(sheet)!, row, column]);
+      for (let column = area.left; column <= area.right; column++) places.push([byId.get(sheet)!, row, column]);
   for (const at of book.results.filled.keys()) {
-    const [sheet, row, column] = at.split(" ").map(Number) as [number, number, number];
-    places.push([byIndex.get(sheet)!, row, column]);
+    const [sheet, row, column] = at.split(" ") as [string, string, string];
+    places.push([byId.get(sheet)!, Number(row), Number(column)]);
   }
   for (const [sheet, row, column] of places) {
     const content = gridContent(grid, unitId, sheet.getSheetId(), row, column);
     const value =
-      content === null || isFormula(content)
-        ? valueAt(book.results, sheetIndex(sheet.getSheetId()), row, column)
-        : content;
+      content === null || isFormula(content) ? valueAt(book.results, sheet.getSheetId(), row, column) : content;
     if (content === null && value === null) continue;
     all.set(
       `${sheet.getName()} ${cellName(row, column)} shows`,

@@ -1,7 +1,16 @@
 import { EditedWorkbook, isFormula } from "../../edit/index";
 import { conditionalLook, readLook, type Look, type Looked } from "../../look/index";
 import { difference } from "./difference";
-import type { Answers, Kind, OpenedBook, OpenedSheet, Questions, WhatCame } from "./messages";
+import type {
+  Answers,
+  Kind,
+  OpenedBook,
+  OpenedSheet,
+  Questions,
+  SheetFacts,
+  SheetsChanged,
+  WhatCame,
+} from "./messages";
 import { resultsOf, valueAt, type Results } from "./results";
 
 type Answering = { [K in Kind]: (question: Questions[K]) => Answers[K] };
@@ -11,7 +20,7 @@ export class Bookkeeper implements Answering {
   private workbook!: EditedWorkbook;
   private look!: Look;
   private results!: Results;
-  private looked: Looked[] = [];
+  private readonly looked = new Map<string, Looked>();
 
   /** @throws FileFault where the bytes are no usable workbook */
   answer<K extends Kind>(kind: K, question: Questions[K]): Answers[K] {
@@ -22,10 +31,10 @@ export class Bookkeeper implements Answering {
     this.workbook = new EditedWorkbook(bytes, edits);
     this.look = readLook(this.workbook.opened);
     this.results = resultsOf(this.workbook);
-    const { workbook, book } = this.workbook.opened;
     return {
-      sheets: workbook.sheets.map(({ name }, i) => ({ name, merged: book.sheets[i]!.merged, cells: this.cells(i) })),
-      look: this.look,
+      sheets: this.workbook.sheets.map((_, i) => this.opened(i)),
+      styles: this.look.styles,
+      date1904: this.look.date1904,
       results: this.results,
       changes: this.workbook.changes,
       mended: this.workbook.mended,
@@ -38,8 +47,25 @@ export class Bookkeeper implements Answering {
     const before = this.results;
     if (!changed) return { changed, difference: difference(before, before) };
     this.results = resultsOf(this.workbook);
-    this.looked = [];
+    this.looked.clear();
     return { changed, difference: difference(before, this.results), changes: this.workbook.changes };
+  }
+
+  /** @throws SheetFault where it is refused; nothing has then been changed */
+  sheets({ edit }: Questions["sheets"]): SheetsChanged {
+    const cells = this.workbook.changeSheets(edit);
+    const before = this.results;
+    this.look = readLook(this.workbook.opened);
+    this.results = resultsOf(this.workbook);
+    this.looked.clear();
+    const { sheets } = this.workbook;
+    return {
+      sheets: sheets.map((_, i) => this.facts(i)),
+      added: edit.kind === "add" ? this.opened(sheets.findIndex(({ id }) => id === edit.id)) : undefined,
+      cells: cells.filter(({ sheet }) => !(edit.kind === "add" && sheet === edit.id)),
+      difference: difference(before, this.results),
+      changes: this.workbook.changes,
+    };
   }
 
   contents({ cells }: Questions["contents"]): Answers["contents"] {
@@ -47,7 +73,8 @@ export class Bookkeeper implements Answering {
   }
 
   looks({ sheet, cells }: Questions["looks"]): Answers["looks"] {
-    const looked = (this.looked[sheet] ??= this.rules(sheet));
+    const looked = this.looked.get(sheet) ?? this.rules(sheet);
+    this.looked.set(sheet, looked);
     return cells.map(({ row, column }) => looked(row, column));
   }
 
@@ -55,16 +82,34 @@ export class Bookkeeper implements Answering {
     return this.workbook.save();
   }
 
-  private rules(sheet: number): Looked {
+  private rules(id: string): Looked {
     const outcome = this.workbook.calculate();
+    const sheet = this.workbook.sheets.findIndex((one) => one.id === id);
     return conditionalLook(this.look.conditions[sheet] ?? [], {
       value: (row, column) => {
-        const content = this.workbook.content(sheet, row, column);
-        return isFormula(content) || content === null ? valueAt(this.results, sheet, row, column) : content;
+        const content = this.workbook.content(id, row, column);
+        return isFormula(content) || content === null ? valueAt(this.results, id, row, column) : content;
       },
       formula: (formula, row, column, rowShift, columnShift) =>
         outcome.ask({ formula, sheet, row, column, rowShift, columnShift }),
     });
+  }
+
+  private facts(place: number): SheetFacts {
+    const { id, name } = this.workbook.sheets[place]!;
+    const { sheets, hidden, conditions } = this.look;
+    return {
+      id,
+      name,
+      isHidden: hidden.has(place),
+      hasCells: sheets[place] !== undefined,
+      conditions: conditions[place] ?? [],
+    };
+  }
+
+  private opened(place: number): OpenedSheet {
+    const { merged } = this.workbook.opened.book.sheets[place]!;
+    return { ...this.facts(place), look: this.look.sheets[place], merged, cells: this.cells(place) };
   }
 
   private cells(sheet: number): OpenedSheet["cells"] {

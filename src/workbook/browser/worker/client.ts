@@ -1,5 +1,6 @@
+import { SheetFault } from "../../edit/index";
 import { FileFault } from "../../xlsx/fault";
-import type { Answers, Kind, Questions, Reply, Request } from "./messages";
+import type { Answers, Kind, Questions, Reply, Request, WorkerFault } from "./messages";
 
 /** The worker was ended before it answered. */
 export class Stopped extends Error {
@@ -25,7 +26,7 @@ export class WorkerClient {
     });
   }
 
-  /** @throws FileFault, Stopped, or an Error that tells what went wrong */
+  /** @throws FileFault, SheetFault, Stopped, or an Error that tells what went wrong */
   ask<K extends Kind>(kind: K, question: Questions[K]): Promise<Answers[K]> {
     const number = ++this.asked;
     return new Promise<Answers[K]>((resolve, reject) => {
@@ -46,6 +47,9 @@ export class WorkerClient {
     const asked = this.waiting.get(reply.number);
     this.waiting.delete(reply.number);
     if ("answer" in reply) asked?.resolve(reply.answer as never);
-    else asked?.reject(reply.fault.ofFile ? new FileFault(reply.fault.message) : new Error(reply.fault.message));
+    else asked?.reject(faultOf(reply.fault));
   }
 }
+
+const faultOf = ({ of, message }: WorkerFault): Error =>
+  of === "file" ? new FileFault(message) : of === "sheets" ? new SheetFault(message) : new Error(message);

@@ -1,5 +1,5 @@
-import type { Change, Content, EditedWorkbook, Put } from "../../edit/index";
-import type { Look, StyleChange } from "../../look/index";
+import type { CellEdit, Change, Content, EditedWorkbook, KeptSheetEdit, Put } from "../../edit/index";
+import type { CellStyle, Look, SheetLook, StyleChange } from "../../look/index";
 import type { Area } from "../../address";
 import type { Difference } from "./difference";
 import type { Results } from "./results";
@@ -8,31 +8,34 @@ import type { Results } from "./results";
 export interface Answers {
   open: OpenedBook;
   put: WhatCame;
+  sheets: SheetsChanged;
   contents: Content[];
   looks: (StyleChange | undefined)[];
   save: Uint8Array;
 }
 
-/** Sheets, rows and columns count from 0. */
+/** Sheets are known by their ids, wherever they stand; rows and columns count from 0. */
 export interface Questions {
   open: { bytes: Uint8Array; edits: Edits };
   put: { edits: readonly Placed[] };
+  /** One sheet is added, renamed, moved or deleted; refused with a `SheetFault`. */
+  sheets: { edit: KeptSheetEdit };
   contents: { cells: readonly Place[] };
   /** What rules about looks change in cells of one sheet. */
-  looks: { sheet: number; cells: readonly Omit<Place, "sheet">[] };
+  looks: { sheet: string; cells: readonly Omit<Place, "sheet">[] };
   save: Record<never, never>;
 }
 
 /** What was changed in an earlier visit, or before the last worker ended. */
 export type Edits = ConstructorParameters<typeof EditedWorkbook>[1] & {};
 
-/** What is put into a cell; sheets by their number. */
-export type Placed = Put & { sheet: number };
+/** What is put into a cell. */
+export type Placed = Put & { sheet: string };
 
 export type Kind = keyof Answers;
 
 export interface Place {
-  sheet: number;
+  sheet: string;
   row: number;
   column: number;
 }
@@ -40,16 +43,39 @@ export interface Place {
 /** A workbook that was just opened, with all that a grid shows of it. */
 export interface OpenedBook {
   sheets: OpenedSheet[];
-  look: Look;
+  styles: CellStyle[];
+  date1904: boolean;
   results: Results;
   changes: Change[];
   mended: number;
 }
 
-export interface OpenedSheet {
+/** What the page knows of a sheet from then on. */
+export interface SheetFacts {
+  id: string;
   name: string;
+  isHidden: boolean;
+  /** Charts and dialogs have no cells, and are in no grid. */
+  hasCells: boolean;
+  conditions: Look["conditions"][number];
+}
+
+export interface OpenedSheet extends SheetFacts {
+  look: SheetLook | undefined;
   merged: Area[];
   cells: { row: number; column: number; content: Content }[];
+}
+
+/** What came of a change of the sheets. */
+export interface SheetsChanged {
+  /** All sheets in their order. */
+  sheets: SheetFacts[];
+  /** The one that was not there before, with what stands in it: a deleted one comes back full. */
+  added: OpenedSheet | undefined;
+  /** The cells of other sheets that hold something else because of it. */
+  cells: CellEdit[];
+  difference: Difference;
+  changes: Change[];
 }
 
 /** What came of putting something into cells. */
@@ -69,6 +95,6 @@ export type Reply = { number: number } & ({ answer: Answers[Kind] } | { fault: W
 /** What went wrong, as far as it can be sent. */
 export interface WorkerFault {
   message: string;
-  /** The file is no usable workbook; else the fault is ours. */
-  ofFile: boolean;
+  /** The file is no usable workbook, or the sheets may not be changed so; else the fault is ours. */
+  of: "file" | "sheets" | "page";
 }

@@ -20,25 +20,27 @@ export interface Results {
 }
 
 export interface Spill {
-  sheet: number;
+  sheet: string;
   row: number;
   column: number;
   area: Area;
   values: readonly (readonly Scalar[])[];
 }
 
-export const place = (sheet: number, row: number, column: number): string => `${sheet} ${row} ${column}`;
+export const place = (sheet: string, row: number, column: number): string => `${sheet} ${row} ${column}`;
 
 export function resultsOf(workbook: EditedWorkbook): Results {
   const outcome = workbook.calculate();
+  const ids = workbook.sheets.map(({ id }) => id);
   const results: Results = {
     values: new Map(),
     filled: new Map(),
     spills: new Map(),
-    messages: keptMessages(outcome),
+    messages: keptMessages(outcome, ids),
     formats: new Map(),
   };
-  for (const { sheet, row, column, area, values, formats } of outcome.results) {
+  for (const { sheet: at, row, column, area, values, formats } of outcome.results) {
+    const sheet = ids[at]!;
     results.values.set(place(sheet, row, column), values[0]?.[0] ?? 0);
     if (!sameArea(area, { top: row, left: column, bottom: row, right: column }))
       results.spills.set(place(sheet, row, column), { sheet, row, column, area, values });
@@ -47,23 +49,23 @@ export function resultsOf(workbook: EditedWorkbook): Results {
         const format = formats?.[y]?.[x];
         const message = value instanceof CellError ? value.message : undefined;
         if (!format && !message) return;
-        const at = place(sheet, area.top + y, area.left + x);
-        if (message) results.messages.set(at, message);
-        if (format) results.formats.set(at, format);
+        const cell = place(sheet, area.top + y, area.left + x);
+        if (message) results.messages.set(cell, message);
+        if (format) results.formats.set(cell, format);
       }),
     );
   }
   for (const { sheet, row, column } of outcome.kept)
-    results.values.set(place(sheet, row, column), workbook.storedValue(sheet, row, column));
+    results.values.set(place(ids[sheet]!, row, column), workbook.storedValue(sheet, row, column));
   workbook.sheets.forEach((_, sheet) => {
     for (const { row, column, value } of workbook.keptCells(sheet))
-      results.filled.set(place(sheet, row, column), value);
+      results.filled.set(place(ids[sheet]!, row, column), value);
   });
   return results;
 }
 
 /** The value in a cell that holds a formula, or that one has spilled into. */
-export function valueAt({ values, filled, spills }: Results, sheet: number, row: number, column: number): Scalar {
+export function valueAt({ values, filled, spills }: Results, sheet: string, row: number, column: number): Scalar {
   const at = place(sheet, row, column);
   const own = values.has(at) ? values.get(at) : filled.get(at);
   if (own !== undefined) return own;
@@ -72,15 +74,15 @@ export function valueAt({ values, filled, spills }: Results, sheet: number, row:
   return null;
 }
 
-function keptMessages({ kept, results }: Outcome): Map<string, string> {
+function keptMessages({ kept, results }: Outcome, ids: readonly string[]): Map<string, string> {
   const messages = new Map<string, string>();
   for (const { sheet, row, column, reason } of kept)
-    messages.set(place(sheet, row, column), `This formula is not worked out here: it ${reason}.`);
+    messages.set(place(ids[sheet]!, row, column), `This formula is not worked out here: it ${reason}.`);
   for (const { sheet, row, column, values } of results) {
     const [value] = values[0] ?? [];
     if (value instanceof CellError && value.code === "#SPILL!") {
       messages.set(
-        place(sheet, row, column),
+        place(ids[sheet]!, row, column),
         "The cells that this formula would fill are not empty. Clear them, and it fills them.",
       );
     }
@@ -89,8 +91,8 @@ function keptMessages({ kept, results }: Outcome): Map<string, string> {
 }
 
 /** How far spills reach, sheet by sheet. */
-export function reaches({ spills }: Results): Map<number, { rows: number; columns: number }> {
-  const sheets = new Map<number, { rows: number; columns: number }>();
+export function reaches({ spills }: Results): Map<string, { rows: number; columns: number }> {
+  const sheets = new Map<string, { rows: number; columns: number }>();
   for (const { sheet, area } of spills.values()) {
     const { rows, columns } = sheets.get(sheet) ?? { rows: 0, columns: 0 };
     sheets.set(sheet, { rows: Math.max(rows, area.bottom + 1), columns: Math.max(columns, area.right + 1) });

@@ -1,3 +1,4 @@
+import { SheetFault } from "../../edit/index";
 import { FileFault } from "../../xlsx/fault";
 import { Bookkeeper } from "./bookkeeper";
 import type { Reply, Request, WorkerFault } from "./messages";
@@ -18,6 +19,7 @@ addEventListener("message", ({ data }: MessageEvent<Request>) => {
 const send = (reply: Reply): void => self.postMessage(reply);
 
 function faultOf(error: unknown): WorkerFault {
-  if (error instanceof FileFault) return { message: error.message, ofFile: true };
-  return { message: error instanceof Error ? `${error.name}: ${error.message}` : String(error), ofFile: false };
+  if (error instanceof FileFault) return { message: error.message, of: "file" };
+  if (error instanceof SheetFault) return { message: error.message, of: "sheets" };
+  return { message: error instanceof Error ? `${error.name}: ${error.message}` : String(error), of: "page" };
 }

@@ -1,0 +1,104 @@
+import { CommandType, ICommandService, IUndoRedoService } from "@univerjs/core";
+import {
+  InsertSheetCommand,
+  RemoveSheetCommand,
+  SetWorksheetNameCommand,
+  SetWorksheetOrderCommand,
+} from "@univerjs/sheets";
+import { SheetFault, type SheetEdit } from "../edit/index";
+import type { OpenInGrid } from "./session";
+import { following, inFrontOf, type SheetsEdit } from "./sheet-steps";
+import type { Grid } from "./univer";
+import type { SheetFacts } from "./worker/messages";
+
+/** The sheets of the open workbook, as they are changed by tabs, menu and keys. */
+export interface SheetTabs {
+  /** Adds a sheet behind the one that is seen. */
+  add(): void;
+  rename(id: string, name: string): void;
+  /** @param place among the sheets that are seen */
+  move(id: string, place: number): void;
+  delete(id: string): void;
+  /** Whether a command of the grid's library changes the sheets; it is done here, in the workbook and the grid alike. */
+  takes(command: string, params: object | undefined): boolean;
+}
+
+/**
+ * Sheets are changed by the workbook, which knows what else in it names or counts them; the grid follows. Undone and
+ * done again it is like everything else.
+ * @param refuse told in words why the sheets stay as they are
+ */
+export function sheetTabs(grid: Grid, open: () => OpenInGrid, refuse: (error: unknown) => void): SheetTabs {
+  const injector = grid.univer.__getInjector();
+  const change = async (unitId: string, edit: SheetsEdit, isNew: boolean): Promise<void> => {
+    const opened = open();
+    if (opened.unitId !== unitId) return;
+    try {
+      const [done, back] = await opened.calculation.changeSheets(edit);
+      const step = (one: SheetEdit) => [{ id: CHANGE_SHEETS, params: { unitId, edit: one } }];
+      if (isNew)
+        injector
+          .get(IUndoRedoService)
+          .pushUndoRedo({ unitID: unitId, undoMutations: step(back), redoMutations: step(done) });
+    } catch (error) {
+      refuse(error);
+    }
+  };
+  injector.get(ICommandService).registerCommand({
+    id: CHANGE_SHEETS,
+    type: CommandType.OPERATION,
+    handler: (_, params) => {
+      const { unitId, edit } = params as { unitId: string; edit: SheetEdit };
+      void change(unitId, () => edit, false);
+      return true;
+    },
+  });
+  const begin = (edit: SheetsEdit): void => void change(open().unitId, edit, true);
+  const active = (): string => grid.api.getActiveWorkbook()!.getActiveSheet().getSheetId();
+
+  const tabs: SheetTabs = {
+    add() {
+      const [id, after] = [`added-${crypto.randomUUID()}`, active()];
+      begin((sheets) => ({ kind: "add", id, name: freeName(sheets), ...inFrontOf(following(sheets, after)) }));
+    },
+    rename: (id, name) => begin(() => ({ kind: "rename", id, name })),
+    move: (id, place) =>
+      begin((sheets) => {
+        const others = sheets.filter((sheet) => sheet.hasCells && !sheet.isHidden && sheet.id !== id);
+        const last = others.at(-1);
+        const before = others[place]?.id ?? (last && following(without(sheets, id), last.id));
+        return { kind: "move", id, ...inFrontOf(before) };
+      }),
+    delete: (id) => begin(() => ({ kind: "delete", id })),
+    takes(command, params) {
+      const { subUnitId = active(), name = "", order = 0 } = (params ?? {}) as Params;
+      if (command === InsertSheetCommand.id) tabs.add();
+      else if (command === RemoveSheetCommand.id) tabs.delete(subUnitId);
+      else if (command === SetWorksheetNameCommand.id) tabs.rename(subUnitId, name);
+      else if (command === SetWorksheetOrderCommand.id) tabs.move(subUnitId, order);
+      else return false;
+      return true;
+    },
+  };
+  return tabs;
+}
+
+/** The step by which a change of the sheets is undone or done again. */
+const CHANGE_SHEETS = "workbook.operation.change-sheets";
+
+interface Params {
+  subUnitId?: string;
+  name?: string;
+  order?: number;
+}
+
+const without = (sheets: readonly SheetFacts[], id: string): SheetFacts[] => sheets.filter((sheet) => sheet.id !== id);
+
+function freeName(sheets: readonly SheetFacts[]): string {
+  const taken = new Set(sheets.map(({ name }) => name.toLowerCase()));
+  for (let number = 1; ; number++) if (!taken.has(`sheet${number}`)) return `Sheet${number}`;
+}
+
+/** Why the sheets stay as they are. */
+export const whySheetsStay = (error: unknown, why: (error: unknown) => string): string =>
+  error instanceof SheetFault ? error.message : `The sheets are as they were. ${why(error)}`;

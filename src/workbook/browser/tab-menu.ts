@@ -1,0 +1,93 @@
+import { ICommandService } from "@univerjs/core";
+import { RenameSheetOperation } from "@univerjs/sheets-ui";
+import { part } from "./part";
+import type { SheetTabs } from "./sheet-tabs";
+import type { Grid } from "./univer";
+
+/** The menu on a sheet's tab: by the other mouse button, a long touch, or the key for menus. */
+export function tabMenu({ univer, api }: Grid, tabs: SheetTabs): void {
+  const commands = univer.__getInjector().get(ICommandService);
+  const menu = part("tab-menu");
+  const items = [...menu.querySelectorAll("button")];
+  let id = "";
+  /** The sheets that are seen, in their order. */
+  const seen = (): string[] =>
+    api
+      .getActiveWorkbook()!
+      .getSheets()
+      .filter((sheet) => !sheet.isSheetHidden())
+      .map((sheet) => sheet.getSheetId());
+  const close = (): void => {
+    menu.hidden = true;
+  };
+  const open = (tab: HTMLElement): void => {
+    id = tab.dataset["id"]!;
+    const at = seen().indexOf(id);
+    for (const item of items)
+      item.disabled = (item.value === "left" && at === 0) || (item.value === "right" && at === seen().length - 1);
+    menu.hidden = false;
+    const { left, top } = tab.getBoundingClientRect();
+    menu.style.left = `${Math.max(4, Math.min(left, innerWidth - menu.offsetWidth - 4))}px`;
+    menu.style.top = `${Math.max(4, top - menu.offsetHeight - 4)}px`;
+    items[0]!.focus();
+  };
+  const ways: Record<string, () => void> = {
+    add: () => tabs.add(),
+    rename: () => void commands.executeCommand(RenameSheetOperation.id, { subUnitId: id }),
+    left: () => tabs.move(id, seen().indexOf(id) - 1),
+    right: () => tabs.move(id, seen().indexOf(id) + 1),
+    delete: () => tabs.delete(id),
+  };
+  part("grid").addEventListener("contextmenu", (event) => {
+    const tab = tabOf(event.target);
+    if (!tab || tab.querySelector("[contenteditable]")) return;
+    event.preventDefault();
+    // The library brings the sheet to the front meanwhile.
+    setTimeout(() => open(tabOf(document.querySelector(`[data-id="${tab.dataset["id"]}"]`)) ?? tab));
+  });
+  menu.addEventListener("click", (event) => {
+    const item = (event.target as HTMLElement).closest("button");
+    if (!item) return;
+    close();
+    ways[item.value]!();
+  });
+  menu.addEventListener("keydown", (event) => {
+    const step = { ArrowDown: 1, ArrowUp: -1 }[event.key];
+    if (event.key === "Escape" || event.key === "Tab") {
+      close();
+      tabOf(document.querySelector(`[data-id="${id}"]`))?.focus();
+    } else if (step !== undefined) {
+      const usable = items.filter(({ disabled }) => !disabled);
+      const at = usable.indexOf(document.activeElement as HTMLButtonElement);
+      usable[(at + step + usable.length) % usable.length]!.focus();
+    } else return;
+    event.preventDefault();
+    event.stopPropagation();
+  });
+  addEventListener("pointerdown", ({ target }) => !menu.contains(target as Node) && close(), true);
+  addEventListener("resize", close);
+  // Escape gives a tab its name back, which the library would not.
+  const leaveName = (event: KeyboardEvent): void => {
+    const tab = tabOf(event.target);
+    const label = tab?.querySelector<HTMLElement>("[contenteditable]");
+    if (event.key !== "Escape" || !tab || !label) return;
+    event.preventDefault();
+    event.stopPropagation();
+    label.textContent = api.getActiveWorkbook()!.getSheetBySheetId(tab.dataset["id"]!)!.getSheetName();
+    label.blur();
+  };
+  addEventListener("keydown", leaveName, true);
+}
+
+/** Gives all tabs the names that their sheets have, after one that was typed has been refused. */
+export function nameTabs(sheets: readonly { id: string; name: string }[]): void {
+  for (const { id, name } of sheets) {
+    const label = document.querySelector(`${TAB}[data-id="${id}"] span`);
+    if (label && label.textContent !== name) label.textContent = name;
+  }
+}
+
+const TAB = '#grid [data-u-comp="slide-tab-item"]';
+
+const tabOf = (target: EventTarget | null): HTMLElement | null =>
+  target instanceof Element ? target.closest<HTMLElement>(TAB) : null;
