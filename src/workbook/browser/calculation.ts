@@ -95,7 +95,11 @@ export function keepCalculated(grid: Grid, unitId: string, book: Book, watcher: 
     isAsked = true;
     const changed = await book.changeSheets(edit).finally(() => (isAsked = false));
     showSheets(grid, unitId, edit, changed, book.results, (...at) => touched.has(place(...at)));
-    showOther(changed.difference);
+    // The grid forgets the value of a formula that is written.
+    showOther(
+      changed.difference,
+      changed.cells.filter(({ content }) => isFormula(content)).map((cell) => place(cell.sheet, cell.row, cell.column)),
+    );
     watcher.onChange();
     return [edit, back];
   };

@@ -50,7 +50,8 @@ export function showSheets(
   for (const { sheet, row, column, content } of cells) {
     if (isTyped(sheet, row, column)) continue;
     const cellValue = { [row]: { [column]: written(content) } };
-    commands.syncExecuteCommand(SetRangeValuesMutation.id, { unitId, subUnitId: sheet, cellValue });
+    // The workbook has it already, and is not told again.
+    run(SetRangeValuesMutation.id, { subUnitId: sheet, cellValue });
   }
 }
 

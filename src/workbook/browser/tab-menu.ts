@@ -43,7 +43,14 @@ export function tabMenu({ univer, api }: Grid, tabs: SheetTabs): void {
     if (!tab || tab.querySelector("[contenteditable]")) return;
     event.preventDefault();
     // The library brings the sheet to the front meanwhile.
-    setTimeout(() => open(tabOf(document.querySelector(`[data-id="${tab.dataset["id"]}"]`)) ?? tab));
+    setTimeout(() => open(tabOf(document.querySelector(`${TAB}[data-id="${tab.dataset["id"]}"]`)) ?? tab));
+  });
+  part("grid").addEventListener("keydown", (event) => {
+    const tab = tabOf(event.target);
+    const isMenuKey = event.key === "ContextMenu" || (event.key === "F10" && event.shiftKey);
+    if (!isMenuKey || !tab) return;
+    event.preventDefault();
+    open(tab);
   });
   menu.addEventListener("click", (event) => {
     const item = (event.target as HTMLElement).closest("button");
@@ -55,7 +62,7 @@ export function tabMenu({ univer, api }: Grid, tabs: SheetTabs): void {
     const step = { ArrowDown: 1, ArrowUp: -1 }[event.key];
     if (event.key === "Escape" || event.key === "Tab") {
       close();
-      tabOf(document.querySelector(`[data-id="${id}"]`))?.focus();
+      tabOf(document.querySelector(`${TAB}[data-id="${id}"]`))?.focus();
     } else if (step !== undefined) {
       const usable = items.filter(({ disabled }) => !disabled);
       const at = usable.indexOf(document.activeElement as HTMLButtonElement);
