@@ -58,6 +58,8 @@ export function keepCalculated(grid: Grid, unitId: string, book: Book, watcher: 
   let isAsked = false;
   /** What a command changes is still coming. */
   let isGathering = false;
+  /** What is written into the grid comes from the workbook. */
+  let isTold = false;
   let isClosed = false;
 
   const local = { onlyLocal: true, fromFormula: true };
@@ -94,7 +96,14 @@ export function keepCalculated(grid: Grid, unitId: string, book: Book, watcher: 
     const back = leadingBack(edit, book.sheets);
     isAsked = true;
     const changed = await book.changeSheets(edit).finally(() => (isAsked = false));
-    showSheets(grid, unitId, edit, changed, book.results, (...at) => touched.has(place(...at)));
+    isTold = true;
+    try {
+      showSheets(grid, unitId, edit, changed, book.results, (...at) => touched.has(place(...at)));
+    } finally {
+      isTold = false;
+    }
+    // What was typed meanwhile into a sheet that is deleted is gone with it.
+    for (const [at, { sheet }] of touched) if (!book.sheet(sheet)) touched.delete(at);
     // The grid forgets the value of a formula that is written.
     showOther(
       changed.difference,
@@ -148,7 +157,7 @@ export function keepCalculated(grid: Grid, unitId: string, book: Book, watcher: 
     void touched.set(place(sheet, row, column), { sheet, row, column });
 
   const listener = commands.onCommandExecuted(({ id, params }, options) => {
-    if (id !== SetRangeValuesMutation.id || options?.fromFormula) return;
+    if (isTold || id !== SetRangeValuesMutation.id || options?.fromFormula) return;
     const { unitId: unit, subUnitId: sheet, cellValue } = params as Written;
     if (unit !== unitId || !cellValue) return;
     // All mutations of one command, and all that the library hangs on them, come before this.

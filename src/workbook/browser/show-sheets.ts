@@ -50,8 +50,7 @@ export function showSheets(
   for (const { sheet, row, column, content } of cells) {
     if (isTyped(sheet, row, column)) continue;
     const cellValue = { [row]: { [column]: written(content) } };
-    // The workbook has it already, and is not told again.
-    run(SetRangeValuesMutation.id, { subUnitId: sheet, cellValue });
+    commands.syncExecuteCommand(SetRangeValuesMutation.id, { unitId, subUnitId: sheet, cellValue });
   }
 }
 

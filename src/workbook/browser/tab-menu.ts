@@ -1,4 +1,5 @@
 import { ICommandService } from "@univerjs/core";
+import { SetWorksheetActiveOperation } from "@univerjs/sheets";
 import { RenameSheetOperation } from "@univerjs/sheets-ui";
 import { part } from "./part";
 import type { SheetTabs } from "./sheet-tabs";
@@ -31,6 +32,9 @@ export function tabMenu({ univer, api }: Grid, tabs: SheetTabs): void {
     menu.style.top = `${Math.max(4, top - menu.offsetHeight - 4)}px`;
     items[0]!.focus();
   };
+  /** The sheet comes to the front meanwhile, for the library renames no other. */
+  const openLater = (tab: HTMLElement): void =>
+    void setTimeout(() => open(tabOf(document.querySelector(`${TAB}[data-id="${tab.dataset["id"]}"]`)) ?? tab));
   const ways: Record<string, () => void> = {
     add: () => tabs.add(),
     rename: () => void commands.executeCommand(RenameSheetOperation.id, { subUnitId: id }),
@@ -38,19 +42,33 @@ export function tabMenu({ univer, api }: Grid, tabs: SheetTabs): void {
     right: () => tabs.move(id, seen().indexOf(id) + 1),
     delete: () => tabs.delete(id),
   };
+  // The library takes a second press within 300 ms for a double one, by its own clock; where the name is done within half
+  // a second of it, it then drags the tab. So the second press is kept from it, and the browser tells what is double.
+  let pressed: { tab: HTMLElement; at: number } | undefined;
+  const keepSecondPress = (event: PointerEvent): void => {
+    const tab = tabOf(event.target);
+    if (!tab || tab.querySelector("[contenteditable]") || event.button !== 0) return;
+    if (pressed?.tab === tab && event.timeStamp - pressed.at < 500) event.stopPropagation();
+    pressed = { tab, at: event.timeStamp };
+  };
+  part("grid").addEventListener("pointerdown", keepSecondPress, true);
+  part("grid").addEventListener("dblclick", (event) => {
+    if (tabOf(event.target)?.ariaSelected === "true") ways["rename"]!();
+  });
   part("grid").addEventListener("contextmenu", (event) => {
     const tab = tabOf(event.target);
     if (!tab || tab.querySelector("[contenteditable]")) return;
     event.preventDefault();
-    // The library brings the sheet to the front meanwhile.
-    setTimeout(() => open(tabOf(document.querySelector(`${TAB}[data-id="${tab.dataset["id"]}"]`)) ?? tab));
+    openLater(tab);
   });
   part("grid").addEventListener("keydown", (event) => {
     const tab = tabOf(event.target);
     const isMenuKey = event.key === "ContextMenu" || (event.key === "F10" && event.shiftKey);
     if (!isMenuKey || !tab) return;
     event.preventDefault();
-    open(tab);
+    const unitId = api.getActiveWorkbook()!.getId();
+    commands.syncExecuteCommand(SetWorksheetActiveOperation.id, { unitId, subUnitId: tab.dataset["id"] });
+    openLater(tab);
   });
   menu.addEventListener("click", (event) => {
     const item = (event.target as HTMLElement).closest("button");
@@ -82,6 +100,7 @@ export function tabMenu({ univer, api }: Grid, tabs: SheetTabs): void {
     event.stopPropagation();
     label.textContent = api.getActiveWorkbook()!.getSheetBySheetId(tab.dataset["id"]!)!.getSheetName();
     label.blur();
+    tab.focus();
   };
   addEventListener("keydown", leaveName, true);
 }
