@@ -48,7 +48,7 @@ async function threeSheets(): Promise<Uint8Array> {
 
 const tab = (name: string) => visit.page.getByRole("tab", { name, exact: true });
 const names = () => visit.page.getByRole("tab").allTextContents();
-const expectNames = (...wanted: string[]) => expect.poll(names).toEqual(wanted);
+const expectNames = (...wanted: string[]) => expect.poll(names, { timeout: 15_000 }).toEqual(wanted);
 const refusal = () => visit.page.getByRole("alert").textContent();
 
 async function choose(sheet: string, item: string): Promise<void> {
@@ -209,6 +209,7 @@ describe("a sheet", () => {
     await undo();
     await visit.expectValue("B1", 23);
     await redo();
+    await visit.expectValue("B1", 29);
     await redo();
     await expectNames("Job", "Notes");
     await visit.page.reload();

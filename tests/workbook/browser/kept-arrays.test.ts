@@ -26,13 +26,13 @@ function begin(edits: [string, Content][]): void {
   results = structuredClone(opened.results);
 }
 
-const at = (cell: string) => ({ sheet: 0, row: Number(cell[1]) - 1, column: cell.charCodeAt(0) - 65 });
+const at = (cell: string) => ({ sheet: "sheet-0", row: Number(cell[1]) - 1, column: cell.charCodeAt(0) - 65 });
 
 function put(cell: string, content: Content): void {
   apply(results, keeper.answer("put", { edits: [{ ...at(cell), content }] }).difference);
 }
 
-const inD = () => [0, 1, 2].map((row) => valueAt(results, 0, row, 3));
+const inD = () => [0, 1, 2].map((row) => valueAt(results, "sheet-0", row, 3));
 const contents = () => keeper.answer("contents", { cells: ["D2", "D3"].map(at) });
 
 test("an array formula that is no longer worked out shows all that the file has for it, and is worked out again after", () => {
@@ -61,5 +61,5 @@ test("to delete what it fills changes nothing, and what is typed there stands th
   put("D3", null);
   expect(inD()).toEqual([70, 71, 72]);
   const saved = new Bookkeeper().answer("open", { bytes: keeper.answer("save", {}), edits: [] });
-  expect([0, 1, 2].map((row) => valueAt(saved.results, 0, row, 3))).toEqual([70, 71, 72]);
+  expect([0, 1, 2].map((row) => valueAt(saved.results, "sheet-0", row, 3))).toEqual([70, 71, 72]);
 });
