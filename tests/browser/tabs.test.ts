@@ -57,14 +57,13 @@ async function choose(sheet: string, item: string): Promise<void> {
 }
 
 async function rename(sheet: string, name: string): Promise<void> {
-  await tab(sheet).click();
-  await expect.poll(() => tab(sheet).getAttribute("aria-selected")).toBe("true");
   await tab(sheet).dblclick();
   await typeName(name);
 }
 
 async function typeName(name: string): Promise<void> {
-  await visit.page.locator("[role=tab] [contenteditable]").waitFor();
+  const label = visit.page.locator("[role=tab] [contenteditable]");
+  await expect.poll(() => label.evaluate((one) => one === document.activeElement)).toBe(true);
   await visit.page.keyboard.press("Control+a");
   await visit.page.keyboard.type(name);
   await visit.page.keyboard.press("Enter");
@@ -246,15 +245,93 @@ describe("what is refused, is refused in words, and nothing changes", () => {
     await expect.poll(() => visit.page.textContent("#file-state")).toBe("");
   });
 
-  test("a name that is there already, until Escape gives the old one back", async () => {
-    await rename("Notes", "wood");
-    await expect.poll(() => visit.page.textContent("body")).toMatch(/already/i);
+  test.each(["wood", "a/b", " ", "'quoted'"])("a name that may not be: %j", async (name) => {
+    await rename("Notes", name);
+    await expect.poll(refusal).toMatch(/named “wood” already|holds no \/|needs a name|apostrophe/);
+    await expectNames("Job", "Wood", "Notes");
+    expect(await visit.page.locator("[role=tab] [contenteditable], [role=dialog]").count()).toBe(0);
     await expect.poll(() => visit.page.textContent("#file-state")).toBe("");
-    await visit.page.keyboard.press("Escape");
+  });
+
+  test("a name that is given up by Escape", async () => {
+    await choose("Notes", "Rename");
+    await visit.page.locator("[role=tab] [contenteditable]").waitFor();
+    await visit.page.keyboard.type("Wood 2");
     await visit.page.keyboard.press("Escape");
     await expectNames("Job", "Wood", "Notes");
+    await expect.poll(() => visit.page.textContent("#file-state")).toBe("");
   });
 });
+
+describe("while sheets are being changed, nothing else is", () => {
+  afterEach(() => answerAfter(0));
+
+  test("keys are let go, undo waits for its turn, and nothing is lost", async () => {
+    await visit.enter("B1", "5");
+    await answerAfter(1_500);
+    await choose("Wood", "Delete");
+    await visit.page.keyboard.type("77");
+    await visit.page.keyboard.press("Enter");
+    for (let i = 0; i < 2; i++) await undo();
+    await expect.poll(() => visit.page.textContent("#file-state"), { timeout: 15_000 }).toBe("");
+    await expectNames("Job", "Wood", "Notes");
+    for (let i = 0; i < 2; i++) await redo();
+    await expectNames("Job", "Notes");
+    await visit.sheet("Job");
+    await visit.expectValue("B1", 5);
+    const { names, read } = await saved();
+    expect(names).toEqual(["Job", "Notes"]);
+    expect(read.worksheets.flatMap((sheet) => sheet.getSheetValues().flat().filter(Boolean))).toHaveLength(4);
+  });
+
+  test("what was being typed is put into its cell before", async () => {
+    await visit.goTo("B1");
+    await visit.page.keyboard.type("=Wood!A2");
+    await visit.page.locator("#grid [data-u-comp=sheet-bar-append-button]").first().click();
+    await expectNames("Job", "Sheet1", "Wood", "Notes");
+    await visit.sheet("Job");
+    await visit.expectValue("B1", 12);
+    await undo();
+    await undo();
+    await expectNames("Job", "Wood", "Notes");
+    await expect.poll(() => visit.page.textContent("#file-state")).toBe("");
+  });
+
+  test("what is stopped leaves the sheets as they were, and its step where it was", async () => {
+    const stop = () => visit.page.locator("#busy").getByRole("button", { name: "Stop" }).click();
+    await choose("Wood", "Delete");
+    await expectNames("Job", "Notes");
+    await answerAfter(60_000);
+    await undo();
+    await stop();
+    await expect.poll(refusal).toContain("The sheets are as they were.");
+    await expectNames("Job", "Notes");
+    await answerAfter(0);
+    await undo();
+    await expectNames("Job", "Wood", "Notes");
+    await answerAfter(60_000);
+    await redo();
+    await stop();
+    await expectNames("Job", "Wood", "Notes");
+    await answerAfter(0);
+    await redo();
+    await expectNames("Job", "Notes");
+    await visit.page.getByRole("button", { name: "Close this message" }).click();
+  });
+});
+
+/** From now on what is asked about sheets comes to the worker some milliseconds later. */
+async function answerAfter(milliseconds: number): Promise<void> {
+  await visit.page.evaluate((milliseconds) => {
+    type Post = (this: Worker, message: { kind?: string }) => void;
+    const kept = window as unknown as { post?: Post };
+    const post = (kept.post ??= Worker.prototype.postMessage as Post);
+    Worker.prototype.postMessage = function (this: Worker, message: { kind?: string }) {
+      if (message.kind === "sheets" && milliseconds > 0) setTimeout(() => post.call(this, message), milliseconds);
+      else post.call(this, message);
+    } as typeof Worker.prototype.postMessage;
+  }, milliseconds);
+}
 
 test("the menu of a tab opens by a key, is gone through by keys, and Escape leads back to the tab", async () => {
   await tab("Job").focus();
@@ -269,16 +346,18 @@ test("the menu of a tab opens by a key, is gone through by keys, and Escape lead
   expect(await tab("Job").evaluate((one) => one === document.activeElement)).toBe(true);
 });
 
-/** The library takes a tab that is held for half a second. */
+/** The library takes a tab that is held for half a second, and shows where it would go. */
 async function drag(from: string, to: string): Promise<void> {
   await tab(from).click();
+  await expect.poll(() => tab(from).getAttribute("aria-selected")).toBe("true");
+  // A second press at once is that of a double one.
+  await visit.page.waitForTimeout(400);
   const [start, end] = [(await tab(from).boundingBox())!, (await tab(to).boundingBox())!];
   const { mouse } = visit.page;
-  await visit.page.waitForTimeout(400);
   await mouse.move(start.x + start.width / 2, start.y + start.height / 2);
   await mouse.down();
-  await visit.page.waitForTimeout(800);
+  await expect.poll(() => tab(from).evaluate(({ style }) => style.position)).toBe("fixed");
   await mouse.move(end.x + 2, end.y + end.height / 2, { steps: 12 });
-  await visit.page.waitForTimeout(400);
+  await expect.poll(() => tab(to).evaluate(({ style }) => style.transform)).toMatch(/translateX\((?!0px)/);
   await mouse.up();
 }

@@ -19,6 +19,7 @@ import { takeBack } from "./takeBack";
 import type { Grid } from "./univer";
 import type { Difference } from "./worker/difference";
 import type { Placed } from "./worker/messages";
+import { Stopped } from "./worker/client";
 import { place, reaches } from "./worker/results";
 
 /** Keeps grid and workbook the same: what is typed goes into the workbook, what comes of it goes back into the grid. */
@@ -52,7 +53,7 @@ export interface Watcher {
 export function keepCalculated(grid: Grid, unitId: string, book: Book, watcher: Watcher): Calculation {
   const commands = grid.univer.__getInjector().get(ICommandService);
   const touched = new Map<string, { sheet: string; row: number; column: number }>();
-  const turns: (() => Promise<void>)[] = [];
+  const turns: { go(): Promise<void>; leave(why: unknown): void }[] = [];
   let going: Promise<void> | undefined;
   /** The worker has not answered yet. */
   let isAsked = false;
@@ -115,9 +116,9 @@ export function keepCalculated(grid: Grid, unitId: string, book: Book, watcher: 
 
   /** @returns true where something is left behind */
   const takeIn = async (): Promise<boolean> => {
-    while (touched.size > 0 || turns.length > 0) {
+    while (!isClosed && (touched.size > 0 || turns.length > 0)) {
       if (touched.size === 0) {
-        await turns.shift()!();
+        await turns.shift()!.go();
         continue;
       }
       const edits = gather();
@@ -140,11 +141,12 @@ export function keepCalculated(grid: Grid, unitId: string, book: Book, watcher: 
         if (isBack) continue;
         // The next change tries again.
         for (const { sheet, row, column } of all) touch(sheet, row, column);
+        for (const turn of turns.splice(0)) turn.leave(error);
         watcher.onLeftBehind();
         return true;
       }
     }
-    return false;
+    return isClosed;
   };
   const begin = (): void => {
     isGathering = false;
@@ -179,7 +181,7 @@ export function keepCalculated(grid: Grid, unitId: string, book: Book, watcher: 
     },
     changeSheets: (edit) =>
       new Promise((resolve, reject) => {
-        turns.push(() => changeSheets(edit).then(resolve, reject));
+        turns.push({ go: () => changeSheets(edit).then(resolve, reject), leave: reject });
         begin();
       }),
     async settled() {
@@ -189,6 +191,7 @@ export function keepCalculated(grid: Grid, unitId: string, book: Book, watcher: 
     },
     dispose() {
       isClosed = true;
+      for (const turn of turns.splice(0)) turn.leave(new Stopped(false));
       listener.dispose();
       afterClosing.dispose();
       book.end();

@@ -28,6 +28,7 @@ export class GuardedCommands extends CommandService {
   onRefused: () => void = () => undefined;
   private batch: Batch | undefined;
   private depth = 0;
+  private awaited: Promise<unknown> | undefined;
 
   constructor(
     private readonly injector: Injector,
@@ -37,7 +38,16 @@ export class GuardedCommands extends CommandService {
     super(injector, log, config);
   }
 
+  /** Commands that are about the sheets, and steps that are undone or done again, wait until it is over. */
+  waitFor(something: Promise<unknown>): void {
+    this.awaited = something;
+    void something.finally(() => {
+      if (this.awaited === something) this.awaited = undefined;
+    });
+  }
+
   override executeCommand<P extends object = object, R = boolean>(...[id, params, options]: Asked<P>): Promise<R> {
+    if (this.awaited && ABOUT_SHEETS.test(id)) return this.awaited.then(() => this.executeCommand(id, params, options));
     const batch = this.open();
     if (!this.passes(id, params, options)) return Promise.resolve(false as R);
     this.depth++;
@@ -96,6 +106,8 @@ export class GuardedCommands extends CommandService {
     return (this.batch ??= { undo: [], isRefused: false });
   }
 }
+
+const ABOUT_SHEETS = /^(?:(?:sheet|formula|sheets-formula)\.command\.|univer\.command\.(?:undo|redo|paste|cut|copy)$)/;
 
 type Asked<P> = [id: string, params?: P, options?: Options];
 type Options = Parameters<CommandService["executeCommand"]>[2];

@@ -22,7 +22,9 @@ import { part } from "./part";
 import { keepRoom } from "./room";
 import { NoAnswer } from "./database";
 import { sheetTabs, whySheetsStay } from "./sheet-tabs";
-import { nameTabs, tabMenu } from "./tab-menu";
+import { standStill } from "./stand-still";
+import { tabMenu } from "./tab-menu";
+import { tabNames } from "./tab-names";
 import { takeShelf, type Shelf } from "./storage";
 import { toolbar, unlessUnsaved } from "./toolbar";
 import { createGrid, type Grid } from "./univer";
@@ -44,12 +46,11 @@ export async function startPage(): Promise<{ grid: Grid; work: Work }> {
   const tabs = sheetTabs(
     grid,
     () => work.opened,
-    (error) => {
-      said.fault(whySheetsStay(error, why));
-      nameTabs(work.opened.book.sheets);
-    },
+    standStill(grid),
+    (error) => said.fault(whySheetsStay(error, why)),
   );
   tabMenu(grid, tabs);
+  tabNames(tabs, (id) => work.opened.book.sheet(id)?.name ?? "");
   allowCellsOnly(grid, tabs, (what) => said.fault(what === "cut" ? NO_CUT : CELLS_ONLY));
   keepRoom(grid, said.fault);
 

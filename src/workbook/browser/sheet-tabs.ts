@@ -8,6 +8,7 @@ import {
 import { SheetFault, type SheetEdit } from "../edit/index";
 import type { OpenInGrid } from "./session";
 import { following, inFrontOf, type SheetsEdit } from "./sheet-steps";
+import type { StandStill } from "./stand-still";
 import type { Grid } from "./univer";
 import type { SheetFacts } from "./worker/messages";
 
@@ -26,21 +27,29 @@ export interface SheetTabs {
 /**
  * Sheets are changed by the workbook, which knows what else in it names or counts them; the grid follows. Undone and
  * done again it is like everything else.
+ * @param still nothing else is changed until it is done, for that might be about a sheet that goes or comes back
  * @param refuse told in words why the sheets stay as they are
  */
-export function sheetTabs(grid: Grid, open: () => OpenInGrid, refuse: (error: unknown) => void): SheetTabs {
+export function sheetTabs(
+  grid: Grid,
+  open: () => OpenInGrid,
+  still: StandStill,
+  refuse: (error: unknown) => void,
+): SheetTabs {
   const injector = grid.univer.__getInjector();
-  const change = async (unitId: string, edit: SheetsEdit, isNew: boolean): Promise<void> => {
-    const opened = open();
-    if (opened.unitId !== unitId) return;
+  const change = async (opened: OpenInGrid, edit: SheetsEdit, by: By): Promise<void> => {
+    const { unitId, calculation } = opened;
+    const steps = injector.get(IUndoRedoService);
     try {
-      const [done, back] = await opened.calculation.changeSheets(edit);
-      const step = (one: SheetEdit) => [{ id: CHANGE_SHEETS, params: { unitId, edit: one } }];
-      if (isNew)
-        injector
-          .get(IUndoRedoService)
-          .pushUndoRedo({ unitID: unitId, undoMutations: step(back), redoMutations: step(done) });
+      const [done, back] = await calculation.changeSheets(edit);
+      const step = (one: SheetEdit, by: By) => [{ id: CHANGE_SHEETS, params: { unitId, edit: one, by } }];
+      const both = { undoMutations: step(back, "undo"), redoMutations: step(done, "redo") };
+      if (by === "person") steps.pushUndoRedo({ unitID: unitId, ...both });
     } catch (error) {
+      if (open() !== opened) return;
+      // The step was taken for done.
+      if (by === "undo") steps.popRedoToUndo();
+      if (by === "redo") steps.popUndoToRedo();
       refuse(error);
     }
   };
@@ -48,12 +57,16 @@ export function sheetTabs(grid: Grid, open: () => OpenInGrid, refuse: (error: un
     id: CHANGE_SHEETS,
     type: CommandType.OPERATION,
     handler: (_, params) => {
-      const { unitId, edit } = params as { unitId: string; edit: SheetEdit };
-      void change(unitId, () => edit, false);
+      const { unitId, edit, by } = params as { unitId: string; edit: SheetEdit; by: By };
+      const opened = open();
+      if (opened.unitId === unitId) void still(() => change(opened, () => edit, by));
       return true;
     },
   });
-  const begin = (edit: SheetsEdit): void => void change(open().unitId, edit, true);
+  const begin = (edit: SheetsEdit): void => {
+    const opened = open();
+    void still(() => change(opened, edit, "person"));
+  };
   const active = (): string => grid.api.getActiveWorkbook()!.getActiveSheet().getSheetId();
 
   const tabs: SheetTabs = {
@@ -85,6 +98,8 @@ export function sheetTabs(grid: Grid, open: () => OpenInGrid, refuse: (error: un
 
 /** The step by which a change of the sheets is undone or done again. */
 const CHANGE_SHEETS = "workbook.operation.change-sheets";
+
+type By = "person" | "undo" | "redo";
 
 interface Params {
   subUnitId?: string;

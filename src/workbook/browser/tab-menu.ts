@@ -32,9 +32,14 @@ export function tabMenu({ univer, api }: Grid, tabs: SheetTabs): void {
     menu.style.top = `${Math.max(4, top - menu.offsetHeight - 4)}px`;
     items[0]!.focus();
   };
-  /** The sheet comes to the front meanwhile, for the library renames no other. */
-  const openLater = (tab: HTMLElement): void =>
-    void setTimeout(() => open(tabOf(document.querySelector(`${TAB}[data-id="${tab.dataset["id"]}"]`)) ?? tab));
+  const ofId = (sheet: string): HTMLElement | null => tabOf(document.querySelector(`${TAB}[data-id="${sheet}"]`));
+  /** Once the tab is drawn as that of the sheet in front, for the library renames no other. */
+  const inFront = (tab: HTMLElement, go: (tab: HTMLElement) => void, looks = 60): void => {
+    const now = ofId(tab.dataset["id"]!);
+    if (!now || looks === 0) return;
+    if (now.ariaSelected === "true") setTimeout(go, 0, now);
+    else requestAnimationFrame(() => inFront(tab, go, looks - 1));
+  };
   const ways: Record<string, () => void> = {
     add: () => tabs.add(),
     rename: () => void commands.executeCommand(RenameSheetOperation.id, { subUnitId: id }),
@@ -42,24 +47,27 @@ export function tabMenu({ univer, api }: Grid, tabs: SheetTabs): void {
     right: () => tabs.move(id, seen().indexOf(id) + 1),
     delete: () => tabs.delete(id),
   };
-  // The library takes a second press within 300 ms for a double one, by its own clock; where the name is done within half
-  // a second of it, it then drags the tab. So the second press is kept from it, and the browser tells what is double.
+  // The library takes a second press within 300 ms for a double one; where the name is done within half a second of it, it
+  // then drags the tab. So the second press is kept from it, and the browser tells what is double.
   let pressed: { tab: HTMLElement; at: number } | undefined;
   const keepSecondPress = (event: PointerEvent): void => {
     const tab = tabOf(event.target);
     if (!tab || tab.querySelector("[contenteditable]") || event.button !== 0) return;
-    if (pressed?.tab === tab && event.timeStamp - pressed.at < 500) event.stopPropagation();
-    pressed = { tab, at: event.timeStamp };
+    // By the library's own clock, for a press that is held later than that drags the tab.
+    const at = Date.now();
+    if (pressed?.tab === tab && at - pressed.at <= 300) event.stopPropagation();
+    pressed = { tab, at };
   };
   part("grid").addEventListener("pointerdown", keepSecondPress, true);
   part("grid").addEventListener("dblclick", (event) => {
-    if (tabOf(event.target)?.ariaSelected === "true") ways["rename"]!();
+    const tab = tabOf(event.target);
+    if (tab && !tab.querySelector("[contenteditable]")) inFront(tab, ways["rename"]!);
   });
   part("grid").addEventListener("contextmenu", (event) => {
     const tab = tabOf(event.target);
     if (!tab || tab.querySelector("[contenteditable]")) return;
     event.preventDefault();
-    openLater(tab);
+    inFront(tab, open);
   });
   part("grid").addEventListener("keydown", (event) => {
     const tab = tabOf(event.target);
@@ -68,7 +76,7 @@ export function tabMenu({ univer, api }: Grid, tabs: SheetTabs): void {
     event.preventDefault();
     const unitId = api.getActiveWorkbook()!.getId();
     commands.syncExecuteCommand(SetWorksheetActiveOperation.id, { unitId, subUnitId: tab.dataset["id"] });
-    openLater(tab);
+    inFront(tab, open);
   });
   menu.addEventListener("click", (event) => {
     const item = (event.target as HTMLElement).closest("button");
@@ -80,7 +88,7 @@ export function tabMenu({ univer, api }: Grid, tabs: SheetTabs): void {
     const step = { ArrowDown: 1, ArrowUp: -1 }[event.key];
     if (event.key === "Escape" || event.key === "Tab") {
       close();
-      tabOf(document.querySelector(`${TAB}[data-id="${id}"]`))?.focus();
+      ofId(id)?.focus();
     } else if (step !== undefined) {
       const usable = items.filter(({ disabled }) => !disabled);
       const at = usable.indexOf(document.activeElement as HTMLButtonElement);
@@ -91,29 +99,9 @@ export function tabMenu({ univer, api }: Grid, tabs: SheetTabs): void {
   });
   addEventListener("pointerdown", ({ target }) => !menu.contains(target as Node) && close(), true);
   addEventListener("resize", close);
-  // Escape gives a tab its name back, which the library would not.
-  const leaveName = (event: KeyboardEvent): void => {
-    const tab = tabOf(event.target);
-    const label = tab?.querySelector<HTMLElement>("[contenteditable]");
-    if (event.key !== "Escape" || !tab || !label) return;
-    event.preventDefault();
-    event.stopPropagation();
-    label.textContent = api.getActiveWorkbook()!.getSheetBySheetId(tab.dataset["id"]!)!.getSheetName();
-    label.blur();
-    tab.focus();
-  };
-  addEventListener("keydown", leaveName, true);
-}
-
-/** Gives all tabs the names that their sheets have, after one that was typed has been refused. */
-export function nameTabs(sheets: readonly { id: string; name: string }[]): void {
-  for (const { id, name } of sheets) {
-    const label = document.querySelector(`${TAB}[data-id="${id}"] span`);
-    if (label && label.textContent !== name) label.textContent = name;
-  }
 }
 
 const TAB = '#grid [data-u-comp="slide-tab-item"]';
 
-const tabOf = (target: EventTarget | null): HTMLElement | null =>
+export const tabOf = (target: EventTarget | null): HTMLElement | null =>
   target instanceof Element ? target.closest<HTMLElement>(TAB) : null;

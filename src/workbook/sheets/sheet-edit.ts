@@ -10,7 +10,7 @@ export class SheetFault extends Error {}
 
 /** What is wrong with a sheet's name, in one line for a person; undefined where it may be used. */
 export function sheetNameFault(name: string, others: readonly string[]): string | undefined {
-  if (name === "") return "A sheet needs a name.";
+  if (name.trim() === "") return "A sheet needs a name.";
   if (name.length > 31) return `A sheet's name has at most 31 characters; this one has ${name.length}.`;
   const bad = /[:\\/?*[\]]/.exec(name)?.[0];
   if (bad) return `A sheet's name holds no ${bad}`;
