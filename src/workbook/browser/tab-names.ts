@@ -33,4 +33,3 @@ export function tabNames(tabs: Pick<SheetTabs, "rename">, nameOf: (id: string) =
   part("grid").addEventListener("focusout", take, true);
   addEventListener("keydown", leave, true);
 }
-

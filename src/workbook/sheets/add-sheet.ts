@@ -2,6 +2,7 @@ import type { OpenWorkbook } from "../xlsx/openWorkbook";
 import type { PackageDraft } from "../xlsx/package-draft";
 import { withAttributes } from "../xlsx/tagText";
 import { escapeAttribute, readXml } from "../xlsx/xml";
+import { refuseLog } from "./change-log";
 import { SheetFault } from "./sheet-edit";
 import { updateTitles } from "./titles";
 import { WorkbookText } from "./workbook-text";
@@ -9,7 +10,9 @@ import { WorkbookText } from "./workbook-text";
 const HEAD = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
 
 /** Adds an empty sheet. What it is called in the file's own terms is taken from a sheet that is there. */
-export function addSheet({ source, workbook }: OpenWorkbook, draft: PackageDraft, name: string, place: number): void {
+export function addSheet(opened: OpenWorkbook, draft: PackageDraft, name: string, place: number): void {
+  refuseLog(opened);
+  const { source, workbook } = opened;
   const like = workbook.sheets.find(({ isWorksheet }) => isWorksheet);
   if (!like) throw new SheetFault("The workbook has no sheet with cells that a new one could be like.");
   const folder = workbook.part.slice(0, workbook.part.lastIndexOf("/") + 1);

@@ -12,6 +12,7 @@ export class WorkbookText {
   private readonly names: (Place & { tagEnd: number; sheet: number | undefined })[] = [];
   private namesList: Place = { start: -1, end: -1 };
   private readonly views: (Place & { attributes: Record<string, string> })[] = [];
+  private readonly custom: (Place & { attributes: Record<string, string> })[] = [];
 
   constructor(
     readonly text: string,
@@ -26,6 +27,7 @@ export class WorkbookText {
           this.names.push({ start, end, tagEnd: end, sheet });
         }
         if (name === "workbookView") this.views.push({ start, end, attributes });
+        if (name === "customWorkbookView") this.custom.push({ start, end, attributes });
       },
       close: (name, _prefix, start, end) => {
         if (name === "sheet") this.sheets.at(-1)!.end = end;
@@ -44,6 +46,14 @@ export class WorkbookText {
 
   with(edits: readonly Edit[]): string {
     return applyEdits(this.text, edits);
+  }
+
+  /** The edits by which views that a person has named show another sheet, in place of one that goes; by their numbers. */
+  customViews(gone: string, instead: string): Edit[] {
+    return this.custom.flatMap(({ start, end, attributes }) => {
+      if (attributes.activeSheetId !== gone) return [];
+      return [{ start, end, text: withAttributes(this.text.slice(start, end), { activeSheetId: instead }) }];
+    });
   }
 
   /**

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { parseCell } from "../../../src/workbook/address";
 import { EditedWorkbook, SheetFault, type Content } from "../../../src/workbook/edit/index";
 import { CellError } from "../../../src/workbook/engine/index";
-import { parts } from "../support/handmade";
+import { handmade, parts, relationshipXml, sheetXml, type Handmade } from "../support/handmade";
 import { shopWorkbook } from "../support/shop-workbook";
 
 const put = (workbook: EditedWorkbook, sheet: string, cell: string, content: Content) =>
@@ -225,6 +225,103 @@ describe("a sheet that is deleted", () => {
     workbook.changeSheets({ kind: "delete", id: "sheet-2" });
     expect(names(workbook)).toEqual(["Notes"]);
     expect(workbook.refusal({ kind: "delete", id: "sheet-3" })).toMatch(/at least one/);
+  });
+});
+
+describe("a workbook with more than its sheets", () => {
+  const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
+  /** Sales holds what the pivot table on Pivot sums; a link, a view and a sparkline on Pivot lead there. */
+  function pivots(more: Partial<Handmade> = {}, links = ""): Uint8Array {
+    const sparkline =
+      '<extLst><ext uri="{05C60535-1F16-4fd2-B633-F4F36F0B64E0}" xmlns:x14="http://schemas.microsoft.com/office/spreadsheetml/2009/9/main"><x14:sparklineGroups xmlns:xm="http://schemas.microsoft.com/office/excel/2006/main"><x14:sparklineGroup><x14:sparklines><x14:sparkline><xm:f>Sales!A2:A3</xm:f><xm:sqref>E1</xm:sqref></x14:sparkline></x14:sparklines></x14:sparklineGroup></x14:sparklineGroups></ext></extLst>';
+    return handmade({
+      sheets: [
+        {
+          name: "Sales",
+          xml: sheetXml(
+            '<row r="1"><c r="A1" t="inlineStr"><is><t>Drawers</t></is></c></row><row r="2"><c r="A2"><v>4</v></c></row><row r="3"><c r="A3"><v>6</v></c></row>',
+          ),
+        },
+        {
+          name: "Pivot",
+          xml: sheetXml('<row r="1"><c r="A1"><v>10</v></c></row>', {
+            after: `<hyperlinks><hyperlink ref="C1" location="Sales!A1"/></hyperlinks>${sparkline}`,
+          }),
+          rels: relationshipXml("rId1", "pivotTable", "../pivotTables/pivotTable1.xml") + links,
+        },
+      ],
+      workbook: `<customWorkbookViews><customWorkbookView name="Mine" guid="{6B6B6B6B-0000-4000-8000-000000000001}" windowWidth="1" windowHeight="1" activeSheetId="1"/></customWorkbookViews><pivotCaches><pivotCache cacheId="1" r:id="more1"/></pivotCaches>`,
+      ...more,
+      links: { pivotCacheDefinition: "pivotCache/pivotCacheDefinition1.xml", ...more.links },
+      parts: {
+        "xl/pivotCache/pivotCacheDefinition1.xml": `<pivotCacheDefinition xmlns="${MAIN}" refreshedVersion="6"><cacheSource type="worksheet"><worksheetSource ref="A1:A3" sheet="Sales"/></cacheSource><cacheFields count="0"/></pivotCacheDefinition>`,
+        "xl/pivotTables/pivotTable1.xml": `<pivotTableDefinition xmlns="${MAIN}" name="Sum" cacheId="1" dataCaption="x"><location ref="A1:A1" firstHeaderRow="0" firstDataRow="0" firstDataCol="0"/></pivotTableDefinition>`,
+        "xl/pivotTables/_rels/pivotTable1.xml.rels": `<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships">${relationshipXml("rId1", "pivotCacheDefinition", "../pivotCache/pivotCacheDefinition1.xml")}</Relationships>`,
+        ...more.parts,
+      },
+    });
+  }
+  const slicer = (inside: string) => ({
+    links: { slicerCache: "slicerCaches/slicerCache1.xml" },
+    parts: { "xl/slicerCaches/slicerCache1.xml": `<slicerCacheDefinition name="S">${inside}</slicerCacheDefinition>` },
+  });
+
+  test("has a pivot table follow the sheet that it sums, under its new name", () => {
+    const workbook = new EditedWorkbook(pivots());
+    workbook.changeSheets({ kind: "rename", id: "sheet-0", name: "Shop sales" });
+    const now = parts(workbook.save());
+    expect(now["xl/pivotCache/pivotCacheDefinition1.xml"]).toContain('sheet="Shop sales"');
+    expect(now["xl/worksheets/sheet2.xml"]).toContain("<xm:f>'Shop sales'!A2:A3</xm:f>");
+    expect(now["xl/worksheets/sheet2.xml"]).toContain(`location="&apos;Shop sales&apos;!A1"`);
+  });
+
+  test("keeps what a pivot table has summed once its sheet is gone; sparklines say #REF!, views show the next sheet", () => {
+    const bytes = pivots();
+    const workbook = new EditedWorkbook(bytes);
+    workbook.changeSheets({ kind: "delete", id: "sheet-0" });
+    const [before, now] = [parts(bytes), parts(workbook.save())];
+    for (const part of ["pivotCache/pivotCacheDefinition1", "pivotTables/pivotTable1"])
+      expect(now[`xl/${part}.xml`]).toBe(before[`xl/${part}.xml`]);
+    expect(now["xl/worksheets/sheet2.xml"]).toContain("<xm:f>#REF!A2:A3</xm:f>");
+    expect(now["xl/workbook.xml"]).toContain('activeSheetId="2"');
+    expect(now["xl/workbook.xml"]).toContain('<pivotCache cacheId="1"');
+  });
+
+  test("loses a pivot table with its sheet; what it has summed stays the workbook's", () => {
+    const workbook = new EditedWorkbook(pivots());
+    workbook.changeSheets({ kind: "delete", id: "sheet-1" });
+    const now = parts(workbook.save());
+    expect(Object.keys(now).filter((name) => name.includes("pivot"))).toEqual([
+      "xl/pivotCache/pivotCacheDefinition1.xml",
+    ]);
+    expect(now["xl/workbook.xml"]).toContain('<pivotCache cacheId="1" r:id="more1"/>');
+  });
+
+  test.each([
+    ["a slicer that filters a pivot table on it", pivots(slicer('<pivotTable tabId="2" name="Sum"/>')), "sheet-1"],
+    [
+      "slicers that are drawn on it",
+      pivots({}, relationshipXml("rId9", "slicer", "../slicers/slicer1.xml")),
+      "sheet-1",
+    ],
+    [
+      "a slicer that filters a table on it",
+      shopWorkbook({ slicer: '<tableSlicerCache tableId="1" column="1"/>' }),
+      "sheet-0",
+    ],
+  ])("keeps a sheet with %s, and says why", (_, bytes, id) => {
+    const workbook = new EditedWorkbook(bytes);
+    expect(workbook.refusal({ kind: "delete", id })).toMatch(/stays: slicers or timelines/);
+    expect(workbook.refusal({ kind: "rename", id, name: "Other" })).toBeUndefined();
+    expect(workbook.refusal({ kind: "delete", id: id === "sheet-0" ? "sheet-1" : "sheet-0" })).toBeUndefined();
+  });
+
+  test("that keeps a log of who changed what has no sheet added or deleted", () => {
+    const links = { revisionHeaders: "revisions/revisionHeaders.xml" };
+    const workbook = new EditedWorkbook(pivots({ links, parts: { "xl/revisions/revisionHeaders.xml": "<headers/>" } }));
+    for (const edit of [{ kind: "delete", id: "sheet-0" } as const, { kind: "add", id: "new", name: "New" } as const])
+      expect(workbook.refusal(edit)).toContain("keeps a log");
+    expect(workbook.refusal({ kind: "rename", id: "sheet-0", name: "Other" })).toBeUndefined();
   });
 });
 

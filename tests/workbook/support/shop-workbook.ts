@@ -9,8 +9,9 @@ const rels = (inside: string) =>
  * A workbook whose sheets are referred to in every way that is known: Bench (with a table, and a drawing with a chart),
  * Cuts, Spare and the hidden Notes. The tab in front is Cuts.
  * @param odd whether an add-in's part names the sheet Bench too
+ * @param slicer what is inside the part of a slicer, if there is one
  */
-export function shopWorkbook({ odd = false } = {}): Uint8Array {
+export function shopWorkbook({ odd = false, slicer = "" } = {}): Uint8Array {
   const bench = sheetXml(
     '<row r="1"><c r="A1" t="s"><v>0</v></c><c r="B1" t="inlineStr"><is><t>Width</t></is></c><c r="C1" t="inlineStr"><is><t>Box</t></is></c></row>' +
       [24, 30, 18]
@@ -51,7 +52,12 @@ export function shopWorkbook({ odd = false } = {}): Uint8Array {
       '<definedNames><definedName name="_xlnm.Print_Area" localSheetId="0">Bench!$A$1:$C$9</definedName>' +
       '<definedName name="_xlnm.Print_Titles" localSheetId="1">Cuts!$1:$1</definedName>' +
       '<definedName name="Widths">Bench!$B$2:$B$4</definedName></definedNames>',
-    links: { sharedStrings: "sharedStrings.xml", calcChain: "calcChain.xml", ...(odd ? { odd: "odd.xml" } : {}) },
+    links: {
+      sharedStrings: "sharedStrings.xml",
+      calcChain: "calcChain.xml",
+      ...(odd ? { odd: "odd.xml" } : {}),
+      ...(slicer ? { slicerCache: "slicer.xml" } : {}),
+    },
     contentTypes: [
       ["/xl/sharedStrings.xml", `${TYPES}.spreadsheetml.sharedStrings+xml`],
       ["/xl/calcChain.xml", `${TYPES}.spreadsheetml.calcChain+xml`],
@@ -84,6 +90,7 @@ export function shopWorkbook({ odd = false } = {}): Uint8Array {
         relationshipXml("rId1", "chart", "../charts/chart1.xml") + relationshipXml("rId2", "hyperlink", "#Bench!A1"),
       ),
       "xl/charts/chart1.xml": `<c:chartSpace xmlns:c="${DRAWING}/chart"><c:f>Bench!$B$2:$B$4</c:f></c:chartSpace>`,
+      ...(slicer ? { "xl/slicer.xml": `<slicerCacheDefinition>${slicer}</slicerCacheDefinition>` } : {}),
       ...(odd ? { "xl/odd.xml": '<odd at="Bench!$A$1"/>' } : {}),
     },
   });
