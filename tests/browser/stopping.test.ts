@@ -50,6 +50,22 @@ test("what takes long to work out can be stopped; the page answers meanwhile, an
   await visit.expectValue("B29", 17);
 });
 
+test("to undo what was stopped leaves the cell as it is, and what was done before it is undone next", async () => {
+  await visit.enter("B7", "20");
+  await visit.expectValue("B29", 19);
+  await visit.goTo("B8");
+  await visit.page.keyboard.type(ENDLESS);
+  await visit.page.keyboard.press("Enter");
+  await busy().getByRole("button", { name: "Stop" }).click();
+  await visit.page.getByRole("alert").getByText("What was put into B8 was taken back. It was stopped.").waitFor();
+  await visit.page.keyboard.press("Control+z");
+  await visit.expectValue("B8", 26.25);
+  expect((await visit.selection()).formula).toBe("26.25");
+  await visit.expectValue("B29", 19);
+  await visit.page.keyboard.press("Control+z");
+  await visit.expectValue("B29", 17);
+});
+
 test("where writing the file is stopped, nothing is said to be saved, and the next time it is written", async () => {
   await visit.enter("G8", "slow to save");
   await visit.expectValue("G8", "slow to save");

@@ -72,6 +72,7 @@ describe("the grid", () => {
 
   test("shows rules about looks: the cheapest and the roomiest choice stand out, and others where prices change", async () => {
     await visit.sheet("Price grid");
+    await expect.poll(async () => (await marked(visit, "#ffd766")).length).toBe(2);
     const [cheapest, roomiest] = await marked(visit, "#ffd766");
     // The cheapest stands in the upper grid to the left, the roomiest in the lower one to the right.
     expect(cheapest!.left).toBeLessThan(roomiest!.left);

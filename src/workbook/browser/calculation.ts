@@ -103,6 +103,8 @@ export function keepCalculated(grid: Grid, unitId: string, book: Book, watcher: 
     } finally {
       isTold = false;
     }
+    // The library takes spilled ranges out of what is written, and does so later.
+    await new Promise((resolve) => setTimeout(resolve));
     // What was typed meanwhile into a sheet that is deleted is gone with it.
     for (const [at, { sheet }] of touched) if (!book.sheet(sheet)) touched.delete(at);
     // The grid forgets the value of a formula that is written.

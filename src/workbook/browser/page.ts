@@ -9,6 +9,7 @@ import { showConditions } from "./conditions";
 import { copySpills } from "./copied-spills";
 import { takeDrops } from "./drop";
 import { download, readFile } from "./files";
+import { focusGrid } from "./focus-grid";
 import { showFractions } from "./fractions";
 import { GridHost } from "./gridHost";
 import type { KeptWork } from "./kept";
@@ -56,6 +57,7 @@ export async function startPage(): Promise<{ grid: Grid; work: Work }> {
 
   const shelf = await takeShelf();
   const busy = busyLine(part("busy"));
+  part("busy").addEventListener("click", () => focusGrid(grid));
   const work = new Work(grid, shelf, busy, {
     onTakenBack: (cells, reason) => said.fault(takenBack(cells, reason)),
     onLeftBehind: () => said.fault(LEFT_BEHIND),

@@ -1,12 +1,14 @@
 import { ICommandService } from "@univerjs/core";
 import { SetWorksheetActiveOperation } from "@univerjs/sheets";
 import { RenameSheetOperation } from "@univerjs/sheets-ui";
+import { focusGrid } from "./focus-grid";
 import { part } from "./part";
 import type { SheetTabs } from "./sheet-tabs";
 import type { Grid } from "./univer";
 
 /** The menu on a sheet's tab: by the other mouse button, a long touch, or the key for menus. */
-export function tabMenu({ univer, api }: Grid, tabs: SheetTabs): void {
+export function tabMenu(grid: Grid, tabs: SheetTabs): void {
+  const { univer, api } = grid;
   const commands = univer.__getInjector().get(ICommandService);
   const menu = part("tab-menu");
   const items = [...menu.querySelectorAll("button")];
@@ -82,6 +84,7 @@ export function tabMenu({ univer, api }: Grid, tabs: SheetTabs): void {
     const item = (event.target as HTMLElement).closest("button");
     if (!item) return;
     close();
+    focusGrid(grid);
     ways[item.value]!();
   });
   menu.addEventListener("keydown", (event) => {

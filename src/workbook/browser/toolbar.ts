@@ -1,5 +1,5 @@
 import { ICommandService, IUndoRedoService, RedoCommand, UndoCommand } from "@univerjs/core";
-import { ILayoutService } from "@univerjs/ui";
+import { focusGrid } from "./focus-grid";
 import { part } from "./part";
 import type { Grid } from "./univer";
 import type { Work } from "./work";
@@ -27,16 +27,15 @@ export function toolbar(grid: Grid, work: Work, actions: Actions): void {
     if (!work.isSaved) event.preventDefault();
   });
   const frame = part("pane").querySelector("iframe")!;
-  const focusGrid = (): void => grid.univer.__getInjector().get(ILayoutService).focus();
-  const listener = (event: KeyboardEvent): void => onKey(event, focusGrid);
+  const listener = (event: KeyboardEvent): void => onKey(event, grid);
   addEventListener("keydown", listener, true);
   // Keys that are pressed in the pane stay in its frame.
   frame.addEventListener("load", () => frame.contentWindow!.addEventListener("keydown", listener, true));
   frame.contentWindow!.addEventListener("keydown", listener, true);
 }
 
-function onKey(event: KeyboardEvent, focusGrid: () => void): void {
-  if (event.key === "F6") return goOn(event, focusGrid);
+function onKey(event: KeyboardEvent, grid: Grid): void {
+  if (event.key === "F6") return goOn(event, grid);
   if (!(event.ctrlKey || event.metaKey) || event.altKey || event.shiftKey) return;
   const button = BUTTONS.get(event.key.toLowerCase());
   if (!button) return;
@@ -73,13 +72,13 @@ export function unlessUnsaved(work: Work, go: () => void, stay: () => void = () 
 }
 
 /** From the grid to the pane, to the toolbar, and round again. */
-function goOn(event: KeyboardEvent, focusGrid: () => void): void {
+function goOn(event: KeyboardEvent, grid: Grid): void {
   event.preventDefault();
   event.stopPropagation();
   const places = PLACES.filter((id) => part(id).offsetParent !== null);
   const here = places.findIndex((id) => part(id).contains(document.activeElement));
   const next = places[(here + 1) % places.length]!;
-  if (next === "grid") focusGrid();
+  if (next === "grid") focusGrid(grid);
   else part(next).querySelector<HTMLElement>("iframe, button:enabled:not([aria-label^='Close'])")?.focus();
 }
 
