@@ -40,7 +40,10 @@ test(
     }
     const steps = Object.values(all).reduce((sum, count) => sum + count, 0);
     expect(steps).toBe(books.length * SEQUENCES * STEPS);
-    for (const kind of ["type", "delete", "undo", "redo", "copy", "paste", "paste from elsewhere", "fill", "insert"])
+    for (const kind of [
+      ...["type", "delete", "undo", "redo", "copy", "paste", "paste from elsewhere", "fill", "insert"],
+      ...["add a sheet", "rename a sheet", "move a sheet", "delete a sheet"],
+    ])
       expect(all[kind], kind).toBeGreaterThan(50);
     console.log(
       `${books.length * SEQUENCES} sequences, seeds 1 to ${books.length * SEQUENCES}, ${JSON.stringify(all)}`,

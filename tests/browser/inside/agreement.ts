@@ -24,7 +24,8 @@ export type Started = Awaited<ReturnType<typeof startPage>>;
 export async function disagreement(started: Started, withFile = true): Promise<string | undefined> {
   const { calculation, book } = started.work.opened;
   await calculation.settled();
-  const [inGrid, byEngine] = [saidByGrid(started), saidByEngine(started)];
+  const inGrid = saidByGrid(started);
+  const byEngine = saidByEngine(started, inGrid);
   const faults = different("in the grid", inGrid, "by the engine", byEngine);
   if (withFile) {
     const inFile = said(new EditedWorkbook(await book.save()), false);
@@ -72,14 +73,15 @@ function saidByGrid(started: Started): Map<string, string> {
   return all;
 }
 
-function saidByEngine(started: Started): Map<string, string> {
+function saidByEngine(started: Started, inGrid: Map<string, string>): Map<string, string> {
   const { grid, work } = started;
   const { book, unitId } = work.opened;
-  const all = saidByGrid(started);
+  const all = new Map([...inGrid].filter(([key]) => !key.endsWith(" shows")));
+  const named = book.sheets.filter(({ hasCells }) => hasCells).map(({ name }) => name);
+  all.set("sheets", named.join("/"));
   const places: [Worksheet, number, number][] = [];
   const sheets = openWorkbook(started).getSheets();
   for (const sheet of sheets) {
-    for (const key of all.keys()) if (key.startsWith(`${sheet.getName()} `) && key.endsWith(" shows")) all.delete(key);
     sheet.getCellMatrix().forValue((row, column) => void places.push([sheet, row, column]));
   }
   const byId = new Map(sheets.map((sheet) => [sheet.getSheetId(), sheet]));
@@ -112,14 +114,17 @@ function alike(text: string | undefined): string | undefined {
 
 /** All of the grid but contents and how much is seen of them: what nobody may change here. */
 export function structure(started: Started): string {
-  const { sheets, sheetOrder, name, resources, ...rest } = openWorkbook(started).getSnapshot();
-  return JSON.stringify([
-    name,
-    sheetOrder,
-    resources,
-    Object.keys(rest),
+  const { name, sheetOrder, resources, sheets: _, ...rest } = openWorkbook(started).getSnapshot();
+  const names = sheetOrder.map((id) => openWorkbook(started).getSheetBySheetId(id)!.getName());
+  return JSON.stringify([name, sheetOrder, names, resources, Object.keys(rest), [...structures(started)]]);
+}
+
+/** The same of each sheet, but what it is called, by its id. */
+export function structures(started: Started): Map<string, string> {
+  const { sheets, sheetOrder } = openWorkbook(started).getSnapshot();
+  return new Map(
     sheetOrder.map((id) => {
-      const { cellData = {}, rowData = {}, columnData = {}, ...others } = sheets[id]!;
+      const { cellData = {}, rowData = {}, columnData = {}, ...others } = { ...sheets[id]!, name: "" };
       for (const seen of ["zoomRatio", "rowCount", "columnCount", "scrollTop", "scrollLeft"] as const)
         delete others[seen];
       const looks = Object.entries(cellData).flatMap(([row, line]) =>
@@ -128,8 +133,8 @@ export function structure(started: Started): string {
         ),
       );
       const hidden = (lines: object) =>
-        Object.entries(lines).filter(([, line]) => (line as { hd?: number } | undefined)?.hd);
-      return [others, looks, hidden(rowData).map(([at]) => at), hidden(columnData).map(([at]) => at)];
+        Object.entries(lines).flatMap(([at, line]) => ((line as { hd?: number } | undefined)?.hd ? [at] : []));
+      return [id, JSON.stringify([others, looks, hidden(rowData), hidden(columnData)])];
     }),
-  ]);
+  );
 }

@@ -1,6 +1,14 @@
 import { DOCS_NORMAL_EDITOR_UNIT_ID_KEY, ICommandService, RedoCommand, UndoCommand, type IRange } from "@univerjs/core";
 import { IEditorService } from "@univerjs/docs-ui";
-import { AutoFillCommand, ClearSelectionContentCommand, SetColWidthCommand } from "@univerjs/sheets";
+import {
+  AutoFillCommand,
+  ClearSelectionContentCommand,
+  InsertSheetCommand,
+  RemoveSheetCommand,
+  SetColWidthCommand,
+  SetWorksheetNameCommand,
+  SetWorksheetOrderCommand,
+} from "@univerjs/sheets";
 import { ISheetClipboardService, SheetPasteShortKeyCommand } from "@univerjs/sheets-ui";
 import type { Started } from "./agreement";
 
@@ -57,6 +65,10 @@ export function hands({ grid }: Started) {
       const sheets = book().getSheets();
       book().setActiveSheet(sheets[at % sheets.length]!);
     },
+    addSheet: () => run(InsertSheetCommand.id),
+    renameSheet: (subUnitId: string, name: string) => run(SetWorksheetNameCommand.id, { subUnitId, name }),
+    moveSheet: (subUnitId: string, order: number) => run(SetWorksheetOrderCommand.id, { subUnitId, order }),
+    deleteSheet: (subUnitId: string) => run(RemoveSheetCommand.id, { subUnitId }),
     insert: (formula: string) => window.spreadsheetHost!.then((host) => host.insertFormula(formula)),
   };
 }

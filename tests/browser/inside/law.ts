@@ -1,5 +1,5 @@
 import { chanceOf } from "../../workbook/support/random-edits";
-import { disagreement, structure, type Started } from "./agreement";
+import { disagreement, structures, type Started } from "./agreement";
 import { hands } from "./hands";
 import { randomStep } from "./steps";
 
@@ -32,7 +32,7 @@ export async function tryTheLaw(
   for (const seed of seeds) {
     await started.work.put({ name: "law.xlsx", bytes, edits: [], saved: [] });
     const told: string[] = [];
-    const before = structure(started);
+    const before = structures(started);
     const chance = chanceOf(seed);
     let fault: string | undefined;
     for (let i = 1; i <= steps && fault === undefined; i++) {
@@ -46,7 +46,10 @@ export async function tryTheLaw(
         fault = (error as Error).stack ?? String(error);
       }
     }
-    if (fault === undefined && structure(started) !== before) fault = "more than contents has changed";
+    if (fault === undefined)
+      for (const [id, now] of structures(started))
+        if (before.has(id) ? before.get(id) !== now : !id.startsWith("added-"))
+          fault = `more than contents has changed in ${id}`;
     if (fault !== undefined) tried.broken.push({ seed, steps: told, fault });
     tried.saved.push(base64(await started.work.opened.book.save()));
   }

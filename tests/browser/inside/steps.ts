@@ -26,9 +26,13 @@ export function randomStep({ grid }: Started, hands: Hands, chance: Chance): Ste
       endColumn: column + chance(columns),
     };
   };
+  const names = grid.api
+    .getActiveWorkbook()!
+    .getSheets()
+    .map((sheet) => sheet.getSheetName());
   const cell = area(1, 1);
   const range = area(3, 2);
-  const text = randomText(chance);
+  const text = randomText(chance, names);
   const step = (kind: string, what: string, run: () => unknown): Step => ({
     kind,
     told: `${kind} ${what}`,
@@ -39,6 +43,16 @@ export function randomStep({ grid }: Started, hands: Hands, chance: Chance): Ste
       hands.select(at);
       return run();
     });
+  if (chance(12) === 0) {
+    const { kind, what, run } = sheetChange(grid, hands, chance);
+    // What follows at once waits for its turn.
+    const next = pick(undefined, undefined, "undo", "type") as "undo" | "type" | undefined;
+    return step(kind, `${what} ${next ?? ""}`, async () => {
+      await run();
+      if (next === "undo") await hands.undo();
+      if (next === "type") await hands.insert("=1+1").catch(unlessRefused);
+    });
+  }
   const roll = chance(100);
   if (roll < 34) return onSelection("type", cell, text, () => hands.type(text));
   if (roll < 42) return onSelection("delete", range, "", () => hands.clear());
@@ -48,7 +62,7 @@ export function randomStep({ grid }: Started, hands: Hands, chance: Chance): Ste
   if (roll < 70)
     return onSelection("paste", chance(2) ? cell : range, JSON.stringify(hands.clipboard.text), () => hands.paste());
   if (roll < 76) {
-    const pasted = outside(chance);
+    const pasted = outside(chance, names);
     return onSelection("paste from elsewhere", cell, JSON.stringify(pasted), () => hands.paste(pasted));
   }
   if (roll < 79) {
@@ -65,12 +79,8 @@ export function randomStep({ grid }: Started, hands: Hands, chance: Chance): Ste
     return onSelection(id, range, "", () => hands.run(id));
   }
   if (roll < 92) {
-    const formula = `=${randomFormula(chance)}`;
-    return onSelection("insert", cell, formula, () =>
-      hands.insert(formula).catch((fault: Error) => {
-        if (!/refused/.test(String((fault as { code?: string }).code))) throw fault;
-      }),
-    );
+    const formula = `=${randomFormula(chance, names)}`;
+    return onSelection("insert", cell, formula, () => hands.insert(formula).catch(unlessRefused));
   }
   if (roll < 94)
     return step("widen", cellName(0, range.startColumn), () => hands.widen(range.startColumn, 40 + chance(90)));
@@ -88,6 +98,27 @@ export function randomStep({ grid }: Started, hands: Hands, chance: Chance): Ste
     }),
   );
 }
+
+function unlessRefused(fault: Error): void {
+  if (!/refused/.test(String((fault as { code?: string }).code))) throw fault;
+}
+
+/** A sheet is added, renamed, moved or deleted; some names are refused, and so is the last deletion. */
+function sheetChange({ api }: Started["grid"], hands: Hands, chance: Chance) {
+  const sheets = api.getActiveWorkbook()!.getSheets();
+  const sheet = sheets[chance(sheets.length)]!;
+  const [id, name] = [sheet.getSheetId(), sheet.getSheetName()];
+  const [order, called] = [chance(sheets.length), NAMES[chance(NAMES.length)]!];
+  const changes = [
+    { kind: "add a sheet", what: "", run: () => hands.addSheet() },
+    { kind: "rename a sheet", what: `${name} ${called}`, run: () => hands.renameSheet(id, called) },
+    { kind: "move a sheet", what: `${name} to ${order}`, run: () => hands.moveSheet(id, order) },
+    { kind: "delete a sheet", what: name, run: () => hands.deleteSheet(id) },
+  ];
+  return changes[chance(changes.length)]!;
+}
+
+const NAMES = ["Bench", "What if", "it's", "Q1", "Möbel", "a.b", "2027", "R2", "Plan & <B>", "TRUE", "a/b", "History"];
 
 /** Of what is refused, that which would do most. */
 const REFUSED = [
@@ -120,8 +151,8 @@ function extended(range: IRange, chance: Chance): IRange {
   }
 }
 
-function randomText(chance: Chance): string {
-  if (chance(5) < 3) return `=${randomFormula(chance)}`;
+function randomText(chance: Chance, names: readonly string[]): string {
+  if (chance(5) < 3) return `=${randomFormula(chance, names)}`;
   const texts = [
     "7/16",
     "24 1/16",
@@ -140,9 +171,9 @@ function randomText(chance: Chance): string {
   return chance(2) ? String(chance(50)) : texts[chance(texts.length)]!;
 }
 
-function outside(chance: Chance): { text: string; html?: string } {
+function outside(chance: Chance, names: readonly string[]): { text: string; html?: string } {
   const rows = Array.from({ length: 1 + chance(3) }, () =>
-    Array.from({ length: 1 + chance(3) }, () => randomText(chance)),
+    Array.from({ length: 1 + chance(3) }, () => randomText(chance, names)),
   );
   const width = Math.max(...rows.map((row) => row.length));
   const text = rows.map((row) => Array.from({ length: width }, (_, x) => row[x] ?? "").join("\t")).join("\n");
@@ -154,13 +185,16 @@ function outside(chance: Chance): { text: string; html?: string } {
   return { text, html: `<html><body><table>${lines.join("")}</table></body></html>` };
 }
 
-function randomFormula(chance: Chance): string {
+function randomFormula(chance: Chance, names: readonly string[]): string {
   const pick = (...items: string[]): string => items[chance(items.length)]!;
+  const sheet = (): string => (chance(5) > 0 ? "" : `'${names[chance(names.length)]!.replaceAll("'", "''")}'!`);
   const cell = (): string =>
-    pick("", "", "$") + cellName(chance(SIZE.rows), chance(SIZE.columns)).replace(/(?=\d)/, pick("", "", "$"));
+    sheet() +
+    pick("", "", "$") +
+    cellName(chance(SIZE.rows), chance(SIZE.columns)).replace(/(?=\d)/, pick("", "", "$"));
   const range = (): string => {
     const [row, column] = [chance(SIZE.rows), chance(SIZE.columns)];
-    return `${cellName(row, column)}:${cellName(row + chance(3), column + chance(2))}`;
+    return `${sheet()}${cellName(row, column)}:${cellName(row + chance(3), column + chance(2))}`;
   };
   return pick(
     `${cell()}+1`,
