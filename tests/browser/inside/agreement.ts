@@ -134,7 +134,9 @@ export function structures(started: Started): Map<string, string> {
       );
       const hidden = (lines: object) =>
         Object.entries(lines).flatMap(([at, line]) => ((line as { hd?: number } | undefined)?.hd ? [at] : []));
-      return [id, JSON.stringify([others, looks, hidden(rowData), hidden(columnData)])];
+      // A sheet that comes back has its parts in another order.
+      const sorted = Object.entries(others).sort(([a], [b]) => a.localeCompare(b));
+      return [id, JSON.stringify([sorted, looks, hidden(rowData), hidden(columnData)])];
     }),
   );
 }

@@ -49,7 +49,7 @@ export async function tryTheLaw(
     if (fault === undefined)
       for (const [id, now] of structures(started))
         if (before.has(id) ? before.get(id) !== now : !id.startsWith("added-"))
-          fault = `more than contents has changed in ${id}`;
+          fault = `more than contents has changed in ${id}: ${before.get(id)} has become ${now}`;
     if (fault !== undefined) tried.broken.push({ seed, steps: told, fault });
     tried.saved.push(base64(await started.work.opened.book.save()));
   }
