@@ -5,6 +5,7 @@ const ours = {
   "core/drawer": ["core/length", "core/wood"],
   "core/sheets": ["core/length"],
   "core/money": ["core/length", "core/drawer", "core/sheets"],
+  guide: ["core/length", "core/drawer"],
   drawing: ["core/length", "core/wood", "core/drawer", "core/sheets", "core/money"],
 };
 
@@ -51,7 +52,7 @@ module.exports = {
 
     within("taskpane"),
     ...coreIndexes.map((path) => ({ from: { path: "^src/taskpane/" }, to: { path } })),
-    { from: { path: "^src/taskpane/" }, to: { path: "^src/drawing/index\\.ts$" } },
+    { from: { path: "^src/taskpane/" }, to: { path: "^src/(drawing|guide)/index\\.ts$" } },
 
     // The workbook's own parts, of which only browser/ may use the DOM and only node/ may use Node.
     { from: { path: "^src/workbook/(?!browser/|node/)" }, to: { path: "^src/workbook/(?!browser/|node/)" } },
@@ -59,7 +60,7 @@ module.exports = {
     { from: { path: "^src/workbook/(browser|node)/" }, to: { path: "^src/workbook/$1/" } },
     { from: { path: "^src/workbook/node/" }, to: { dependencyTypes: ["core"] } },
     { from: { path: "^src/workbook/" }, to: { path: "^src/functions/index\\.ts$" } },
-    { from: { path: "^src/workbook/" }, to: { path: "^src/drawing/index\\.ts$" } },
+    { from: { path: "^src/workbook/" }, to: { path: "^src/(drawing|guide)/index\\.ts$" } },
     { from: { path: "^src/workbook/" }, to: { path: "^src/taskpane/host/" } },
     // What the build writes and both pages read.
     { from: { path: "^src/(workbook|build)/" }, to: { path: "^src/taskpane/reference\\.ts$" } },

@@ -15,6 +15,10 @@ export interface SheetDefinition<Style extends string = string> {
   /** The cell that is selected at first. */
   selected: string;
   page?: PageDefinition;
+  /** Rows at the head that stay when the rest is scrolled. */
+  frozen?: number;
+  /** Cells that take words of a list, which the spreadsheet program offers. */
+  lists?: { area: string; words: readonly string[] }[];
   /** Looks that depend on what cells hold. Where two of them give the same thing, the first counts. */
   rules?: RuleDefinition[];
 }

@@ -12,13 +12,13 @@ export function sheetPart(
   styleNumber: (style: string) => number,
   lookNumber: (look: RuleLook) => number,
 ): string {
-  const { widths, rows, merged, selected, page, rules = [] } = sheet;
+  const { widths, rows, merged, page, rules = [], lists = [] } = sheet;
   const columns = widths.map((width, i) => `<col min="${i + 1}" max="${i + 1}" width="${width}" customWidth="1"/>`);
   return (
     '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n' +
     '<worksheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main">' +
     PAGE_HEAD +
-    `<sheetViews><sheetView showGridLines="0" workbookViewId="0"><selection activeCell="${selected}" sqref="${selected}"/></sheetView></sheetViews>` +
+    `<sheetViews><sheetView showGridLines="0" workbookViewId="0">${view(sheet)}</sheetView></sheetViews>` +
     '<sheetFormatPr defaultRowHeight="15"/>' +
     `<cols>${columns.join("")}</cols>` +
     `<sheetData>${rows.map((_, i) => row(sheet, i, styleNumber)).join("")}</sheetData>` +
@@ -26,9 +26,30 @@ export function sheetPart(
       ? ""
       : `<mergeCells count="${merged.length}">${merged.map((ref) => `<mergeCell ref="${ref}"/>`).join("")}</mergeCells>`) +
     rulesXml(rules, lookNumber) +
+    listsXml(lists) +
     pageXml(page) +
     "</worksheet>"
   );
+}
+
+function view({ selected, frozen }: SheetDefinition): string {
+  const selection = `activeCell="${selected}" sqref="${selected}"/>`;
+  if (!frozen) return `<selection ${selection}`;
+  const first = cellName(frozen, 0);
+  return (
+    `<pane ySplit="${frozen}" topLeftCell="${first}" activePane="bottomLeft" state="frozen"/>` +
+    `<selection pane="bottomLeft" ${selection}`
+  );
+}
+
+function listsXml(lists: NonNullable<SheetDefinition["lists"]>): string {
+  if (lists.length === 0) return "";
+  // Other words stay possible: a cell of ours says itself what it takes.
+  const each = lists.map(
+    ({ area, words }) =>
+      `<dataValidation type="list" allowBlank="1" sqref="${area}"><formula1>"${escapeText(words.join(","))}"</formula1></dataValidation>`,
+  );
+  return `<dataValidations count="${lists.length}">${each.join("")}</dataValidations>`;
 }
 
 function row({ rows }: SheetDefinition, i: number, styleNumber: (style: string) => number): string {

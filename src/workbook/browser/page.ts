@@ -1,5 +1,6 @@
 import { LifecycleService, LifecycleStages } from "@univerjs/core";
 import { partsBenchDraft } from "../example/index";
+import { newJob, type Choices } from "../new-job/index";
 import { FileFault } from "../xlsx/fault";
 import type { Host } from "../../taskpane/host/host";
 import { cellName } from "../address";
@@ -15,6 +16,7 @@ import { GridHost } from "./gridHost";
 import type { KeptWork } from "./kept";
 import { boundSelections } from "./large-selections";
 import { readEntries } from "./lengthEntry";
+import { askForJob } from "./new-job-dialog";
 import { notices } from "./notices";
 import { offers } from "./offers";
 import { offerWaiting } from "./offer-waiting";
@@ -88,6 +90,10 @@ export async function startPage(): Promise<{ grid: Grid; work: Work }> {
       ),
     example: () =>
       put(work, example()).catch((error: unknown) => said.fault(`The example was not opened. ${why(error)}`)),
+    begin: () =>
+      askForJob(part("new-job"), (choices) =>
+        put(work, begun(choices)).catch((error: unknown) => said.fault(`The job was not begun. ${why(error)}`)),
+      ),
     save: () =>
       work
         .save((bytes) => download(work.name, bytes))
@@ -141,6 +147,8 @@ const LEFT_BEHIND = "What was changed last is shown, but neither worked out nor 
 const NOTHING_KEPT = "This browser keeps nothing from one visit to the next. Save your work as a file.";
 
 const example = (): KeptWork => ({ name: "parts-bench.xlsx", bytes: partsBenchDraft(), edits: [], saved: [] });
+
+const begun = (choices: Choices): KeptWork => ({ name: "my-job.xlsx", bytes: newJob(choices), edits: [], saved: [] });
 
 /** @returns what was kept and could not be opened; it waits, and the example is open in its place */
 async function openFirst(work: Work, shelf: Shelf): Promise<Waiting | undefined> {

@@ -9,6 +9,7 @@ export interface Actions {
   open(file: File): void;
   save(): void;
   example(): void;
+  begin(): void;
 }
 
 /** Makes the buttons, their keys and the browser's own question on leaving work. */
@@ -21,6 +22,7 @@ export function toolbar(grid: Grid, work: Work, actions: Actions): void {
     chooser.value = "";
   });
   part("open").addEventListener("click", () => unlessUnsaved(work, () => chooser.click()));
+  part("new").addEventListener("click", () => unlessUnsaved(work, actions.begin));
   part("example").addEventListener("click", () => unlessUnsaved(work, actions.example));
   part("save").addEventListener("click", actions.save);
   addEventListener("beforeunload", (event) => {

@@ -1,8 +1,9 @@
-import type { RuleDefinition, SheetDefinition } from "../author/index";
-import { cell, gap, isWhole, row, spilled, tall } from "./cells";
+import type { SheetDefinition } from "../author/index";
+import { isWhole } from "./cells";
 import { OPENINGS, STANDARDS } from "./job";
 import { RATES, STOCK } from "./prices";
 import { LOOKS, type Style } from "./styles";
+import { tableSheet } from "./table-sheet";
 
 export const PLAN: SheetDefinition<Style> = tableSheet({
   name: "Plan",
@@ -67,49 +68,3 @@ export const WORKINGS: SheetDefinition<Style> = tableSheet({
   widths: [24, 13, 100],
   rows: 36,
 });
-
-interface TableSheet {
-  name: string;
-  title: string;
-  subtitle: string;
-  /** An input above the table: its label, and what stands in it at first. */
-  ask?: [string, string];
-  formula: string;
-  /** Of each column, as far down as the table may grow. */
-  styles: Style[];
-  widths: number[];
-  rows: number;
-  height?: number;
-  rules?: RuleDefinition[];
-}
-
-/** A sheet of one spilled table, with room to grow. */
-function tableSheet({
-  name,
-  title,
-  subtitle,
-  ask,
-  formula,
-  styles,
-  widths,
-  rows,
-  height,
-  rules = [],
-}: TableSheet): SheetDefinition<Style> {
-  const last = String.fromCharCode(64 + Math.max(styles.length, 4));
-  const headings = styles.map((style) => (["result", "number", "amount"].includes(style) ? "column" : "columnText"));
-  return {
-    name,
-    widths,
-    selected: "A5",
-    merged: [`A1:${last}1`, `A2:${last}2`],
-    rules,
-    rows: [
-      tall(36, cell("title", title)),
-      row(cell("subtitle", subtitle)),
-      gap(),
-      ask ? row(cell("label", ask[0]), cell("inputWord", ask[1])) : gap(),
-      ...spilled(formula, headings, styles, rows, height),
-    ],
-  };
-}

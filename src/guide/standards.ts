@@ -1,0 +1,160 @@
+import { usualWritten, type StandardName } from "../core/drawer";
+import type { Unit } from "../core/length";
+
+/** What a standard is for, as a person reads it beside the cell where they type it. */
+export interface StandardHelp {
+  group: StandardGroup;
+  meaning: string;
+  /** The words that it takes, where it takes words alone. */
+  choices?: readonly string[];
+  /** What holds where it is left empty and follows another. */
+  otherwise?: string;
+}
+
+export const STANDARD_GROUPS = [
+  "Cabinet",
+  "Slides",
+  "Wood runners",
+  "Box",
+  "Heights",
+  "Fronts",
+  "Pulls",
+  "Materials",
+  "Screws, nails and glue",
+  "Tolerances",
+  "Saw and sheets",
+] as const;
+export type StandardGroup = (typeof STANDARD_GROUPS)[number];
+
+const help = (
+  group: StandardGroup,
+  meaning: string,
+  more: Pick<StandardHelp, "choices" | "otherwise"> = {},
+): StandardHelp => ({ group, meaning, ...more });
+
+/** Every standard's meaning; the compiler finds the one that has none. */
+export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
+  construction: help("Cabinet", "With a face frame the sizes are those of the frame's openings.", {
+    choices: ["frameless", "face frame"],
+  }),
+  "cabinet thickness": help("Cabinet", "The carcase's ends, top and bottom."),
+  "partition thickness": help("Cabinet", "Between two openings of a cabinet.", { otherwise: "as the cabinet" }),
+  "frame overlay": help("Cabinet", "How far fronts lap a face frame, on all four sides."),
+  "stile width": help("Cabinet", "The face frame between two openings.", { otherwise: "1 1/2 in, 38 mm" }),
+  "rail width": help("Cabinet", "The face frame above, below and between stacked openings."),
+  "rail above": help("Cabinet", "Height of a rail shared with another opening above.", { otherwise: "none" }),
+  "rail below": help("Cabinet", "The same below.", { otherwise: "none" }),
+
+  slide: help("Slides", "Center-mount slides lie under the bottom. The maker's data sheet comes first.", {
+    choices: ["side-mount", "center-mount", "wood runner", "undermount"],
+  }),
+  "side clearance": help("Slides", "Room for the slide on each side of the box.", {
+    otherwise: "by the slide: 1/2, 1/8, 1/16 in",
+  }),
+  "undermount deduction": help("Slides", "Opening width less inside width of the box, from the slide's data sheet.", {
+    otherwise: "none",
+  }),
+  "slide lengths": help("Slides", "The lengths that you buy, separated by semicolons."),
+  "rear clearance": help("Slides", "Free behind the slide."),
+  "slide centerline": help("Slides", "center of the box, bottom (lower edges flush), or a length up the box's side."),
+  "slide height": help("Slides", "Of the part on the box, for spacers."),
+  "slide rating": help("Slides", "What a pair carries, from its data sheet, in lb or kg.", { otherwise: "none" }),
+
+  runner: help("Wood runners", "Strips under the box, or strips that run in grooves of its sides.", {
+    choices: ["under", "side groove"],
+  }),
+  "runner thickness": help("Wood runners", "Of the strip.", { otherwise: "fits its place" }),
+  "runner width": help("Wood runners", "Of the strip."),
+  "runner material": help("Wood runners", "What the strips are cut from.", { otherwise: "as the sides" }),
+  "runner groove depth": help("Wood runners", "Of the groove in the box's side.", { otherwise: "half of the side" }),
+  "runner play": help("Wood runners", "Of the strip in its groove."),
+
+  "box depth": help("Box", "slide: as long as the slide; or a length of its own."),
+  "side thickness": help("Box", "Measured, not nominal."),
+  "end thickness": help("Box", "Of box front and back.", { otherwise: "as the sides" }),
+  "corner joint": help("Box", "Between sides and ends.", {
+    choices: ["butt", "rabbet", "dado", "dovetail", "half-blind dovetail", "box joint"],
+  }),
+  "joint depth": help("Box", "Of a rabbet or dado in the side, or of half-blind sockets in the end.", {
+    otherwise: "none",
+  }),
+  "bottom thickness": help("Box", "Measured, not nominal."),
+  "bottom fit": help("Box", "Grooved all round, slid in under the back, or applied from below.", {
+    choices: ["grooved", "under back", "applied"],
+  }),
+  "bottom overhang": help("Box", "An applied bottom is cut larger by it on every edge, then trimmed flush."),
+  "groove depth": help("Box", "For the bottom, in sides and ends."),
+  "groove offset": help("Box", "Lower edge of the side to lower edge of the groove."),
+  "bottom play": help("Box", "Of the bottom in its grooves, in all."),
+
+  "space below": help("Heights", "Under each box, within its part of the opening."),
+  "space above": help("Heights", "Over each box, to tilt it in and out."),
+  "height step": help("Heights", "Box heights are rounded down to it."),
+  "match heights": help("Heights", "Boxes behind equal fronts get the least of their heights, within this circle.", {
+    choices: ["opening", "none", "cabinet", "job"],
+  }),
+
+  "front style": help("Fronts", "Before the carcase, or within the opening.", { choices: ["overlay", "inset"] }),
+  "front thickness": help("Fronts", "Inset fronts set the slides back by it."),
+  "front gap": help("Fronts", "Between fronts."),
+  "inset gap": help("Fronts", "Round inset fronts."),
+  "front step": help("Fronts", "Heights of fronts that share are rounded down to it."),
+  "top reveal": help("Fronts", "How far fronts stay short of the carcase's upper edge."),
+  "bottom reveal": help("Fronts", "The same below; negative where they hang over it."),
+  "end reveal": help("Fronts", "The same at both ends of a cabinet."),
+  "left reveal": help("Fronts", "At the left end alone.", { otherwise: "as the end reveal" }),
+  "right reveal": help("Fronts", "At the right end alone.", { otherwise: "as the end reveal" }),
+  "front grain": help("Fronts", "Which way it runs.", { choices: ["vertical", "horizontal"] }),
+  "front match": help("Fronts", "opening: its fronts are cut in order from one strip, so that the grain runs on.", {
+    choices: ["none", "opening"],
+  }),
+  "edge band": help("Fronts", "Thickness, on all four edges."),
+  "pre-mill": help("Fronts", "What the bander takes off each edge first."),
+
+  "pulls per front": help("Pulls", "A number, or auto: two on wide fronts."),
+  "two pulls from": help("Pulls", "A front so wide gets two."),
+  "pull spacing": help("Pulls", "Between the holes of a pull."),
+  "pull height": help("Pulls", "center, or a length down from the front's upper edge."),
+  "pull line": help("Pulls", "Places across the cabinet that pulls line up with, or none."),
+  "pull kind": help("Pulls", "Shop-made ones enter the cut list.", { choices: ["bought", "shop-made"] }),
+  "pull length": help("Pulls", "Of a shop-made pull."),
+  "pull width": help("Pulls", "Of a shop-made pull's plate."),
+  "pull standoff": help("Pulls", "Of a shop-made pull from the front."),
+
+  "side material": help("Materials", "Of sides and ends, as it is called in the stock."),
+  "bottom material": help("Materials", "Of bottoms."),
+  "front material": help("Materials", "Of fronts."),
+
+  "screw lengths": help("Screws, nails and glue", "The lengths that you keep, separated by semicolons."),
+  "slide screws": help("Screws, nails and glue", "In each half of a slide."),
+  "slide screw length": help("Screws, nails and glue", "A length, or auto."),
+  "corner fastening": help("Screws, nails and glue", "What holds the corners besides glue.", {
+    choices: ["auto", "pocket screws", "screws", "nails", "none"],
+  }),
+  "corner screws": help("Screws, nails and glue", "In each corner, or auto."),
+  "corner screw length": help("Screws, nails and glue", "A length, or auto."),
+  "nail spacing": help("Screws, nails and glue", "Along an applied bottom."),
+  "bottom screws": help("Screws, nails and glue", "Under the back, or auto."),
+  "bottom screw length": help("Screws, nails and glue", "A length, or auto."),
+  "front screws": help("Screws, nails and glue", "From the box into its front, or auto."),
+  "four screws from": help("Screws, nails and glue", "A front so wide gets four."),
+  "front screw length": help("Screws, nails and glue", "A length, or auto."),
+  "pull screw length": help("Screws, nails and glue", "A length, or auto."),
+  glue: help("Screws, nails and glue", "Whether joints are glued.", { choices: ["joints", "none"] }),
+
+  "opening tolerance": help("Tolerances", "How true the openings are, plus or minus."),
+  "thickness tolerance": help("Tolerances", "Of the stock."),
+  "cut tolerance": help("Tolerances", "Of your cuts."),
+  "slide tolerance low": help("Tolerances", "How far the room of a slide may fall short of the nominal."),
+  "slide tolerance high": help("Tolerances", "How far it may exceed it."),
+
+  kerf: help("Saw and sheets", "What the blade cuts away."),
+  "sheet trim": help("Saw and sheets", "Taken off each edge of a sheet first."),
+  "sheet effort": help("Saw and sheets", "How long the layout of sheets is searched.", {
+    choices: ["quick", "standard", "thorough"],
+  }),
+};
+
+/** What holds where a standard is left empty, in words. */
+export const usualInWords = (name: StandardName, unit: Unit): string =>
+  usualWritten(name, unit)?.replace(/;/g, "; ") ?? STANDARDS_HELP[name].otherwise ?? "none";

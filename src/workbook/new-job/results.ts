@@ -1,0 +1,132 @@
+import type { Unit } from "../../core/length/index";
+import type { SheetDefinition } from "../author/index";
+import { tableSheet, type TableSheet } from "../example/table-sheet";
+import type { Style } from "../example/styles";
+import { OPENINGS, standardCell, STANDARDS, UNIT_CELL } from "./job-sheet";
+import { RATES, STOCK } from "./prices-sheet";
+
+const JOB = `${OPENINGS},${STANDARDS}`;
+const ASKED = `'Cut list'!$A$5#,${STOCK},${standardCell("kerf")},${standardCell("sheet trim")},${standardCell("sheet effort")},${UNIT_CELL}`;
+
+const results = (count: number): Style[] => Array<Style>(count).fill("result");
+
+/** Every result of a job, each a sheet of one formula. */
+export const resultSheets = (unit: Unit): SheetDefinition<Style>[] =>
+  TABLES(unit).map((one) => ({ ...tableSheet(one), frozen: 5 }));
+
+const TABLES = (unit: Unit): TableSheet[] => [
+  {
+    name: "Checks",
+    title: "Before the first cut",
+    subtitle: "wrong: it cannot be built so, or not well. doubtful: see for yourself.",
+    formula: `=DRAWER.CHECKS(${JOB},${STOCK},${RATES})`,
+    styles: ["key", "label", "finding", "finding"],
+    widths: [16, 11, 56, 56],
+    rows: 40,
+    height: 36,
+  },
+  {
+    name: "Plan",
+    title: "Every drawer",
+    subtitle: `${unit === "in" ? "Inches" : "Millimeters"}. Heights are measured up from the floor of the opening.`,
+    formula: `=DRAWER.PLAN(${JOB})`,
+    styles: ["key", "label", ...results(12)],
+    widths: [10, 10, 14, 14, 15, 13, 13, 13, 13, 14, 17, 14, 14, 15],
+    rows: 72,
+  },
+  {
+    name: "Cut list",
+    title: "Every piece to cut",
+    subtitle: "Length runs with the grain. Cut one box, try it in its opening, then cut the rest.",
+    formula: `=DRAWER.PARTS(${JOB},TRUE)`,
+    styles: ["key", "label", "number", "result", "result", "result", "label", "label", "label"],
+    widths: [14, 36, 8, 13, 13, 12, 14, 10, 14],
+    rows: 120,
+  },
+  {
+    name: "Set-ups",
+    title: "Every saw setting, once",
+    subtitle:
+      "In the order to cut. Guard and riving knife on where the cut allows; the saw’s manual and your local codes come first.",
+    formula: `=DRAWER.SETUPS(${JOB})`,
+    styles: ["pass", "label", "label", "result", "number", "words"],
+    widths: [7, 22, 16, 13, 9, 96],
+    rows: 120,
+  },
+  {
+    name: "Hardware",
+    title: "What to buy besides the sheets",
+    subtitle: "Slides, pulls and the screws of every joint. The slides’ own data sheet comes first.",
+    formula: `=DRAWER.HARDWARE(${JOB})`,
+    styles: ["key", "result", "amount", "label", "words"],
+    widths: [24, 13, 9, 9, 80],
+    rows: 60,
+  },
+  {
+    name: "Mounting",
+    title: "Slides and fronts in their places",
+    subtitle:
+      "Spacers stand on the floor of the opening; fronts past the box as seen from the front. Tie cabinets to the wall first: open drawers tip them.",
+    formula: `=DRAWER.MOUNTING(${JOB})`,
+    styles: ["key", ...results(10), "number"],
+    widths: [10, 12, 13, 17, 14, 21, 23, 17, 13, 15, 13, 14],
+    rows: 72,
+  },
+  {
+    name: "Fit",
+    title: "Will it fit",
+    subtitle: "Side space on each side, with the tolerances of openings, stock and cuts.",
+    formula: `=DRAWER.FIT(${JOB})`,
+    styles: ["key", ...results(7), "words"],
+    widths: [10, 12, 12, 12, 14, 14, 16, 16, 60],
+    rows: 72,
+  },
+  {
+    name: "Sheets",
+    title: "Sheets to buy",
+    subtitle:
+      "The cut list on the stock of the sheet Prices. Every cut runs from edge to edge; least possible is proven.",
+    formula: `=DRAWER.SHEETS(${ASKED})`,
+    styles: ["key", "result", "words", "number", "words", "number", "percent", "money", "words"],
+    widths: [12, 12, 16, 9, 24, 9, 10, 12, 24],
+    rows: 12,
+  },
+  {
+    name: "Layout",
+    title: "Where each part lies",
+    subtitle: "From the lower left corner of the sheet, left to right along its length.",
+    formula: `=DRAWER.LAYOUT(${ASKED})`,
+    styles: ["pass", "label", "result", "label", "label", ...results(4), "words"],
+    widths: [8, 12, 12, 18, 30, 13, 13, 13, 13, 10],
+    rows: 200,
+  },
+  {
+    name: "Cuts",
+    title: "Cutting the sheets up",
+    subtitle:
+      "A whole sheet wants two people, or support on both sides. Guard and riving knife on, push block; the saw’s manual and your local codes come first.",
+    formula: `=DRAWER.CUTS(${ASKED})`,
+    styles: ["pass", "label", "result", "pass", "label", "result", "words", "words"],
+    widths: [8, 12, 12, 7, 12, 12, 32, 96],
+    rows: 300,
+  },
+  {
+    name: "Quote",
+    title: "Quote",
+    subtitle: "For tax, labor law and the wording of contracts ask your own adviser.",
+    formula: `=DRAWER.QUOTE(${JOB},${STOCK},${RATES})`,
+    styles: ["key", "label", "amount", "label", "money", "money"],
+    widths: [14, 44, 11, 15, 13, 13],
+    rows: 60,
+  },
+  {
+    name: "Workings",
+    title: "How a size came about",
+    subtitle: "Type a drawer’s label, and read the sum behind each of its sizes.",
+    ask: ["Drawer", "A1"],
+    formula: `=DRAWER.WORKING(${OPENINGS},B4,${STANDARDS})`,
+    styles: ["key", "result", "note"],
+    widths: [26, 13, 110],
+    rows: 60,
+  },
+];

@@ -1,0 +1,76 @@
+import { describe, expect, test } from "vitest";
+import { CellError } from "../../../src/workbook/engine/index";
+import { EditedWorkbook } from "../../../src/workbook/edit/index";
+import { DEFAULT_CHOICES, newJob, type Choices } from "../../../src/workbook/new-job/index";
+
+const SLIDES = ["side-mount", "center-mount", "wood runner", "undermount"] as const;
+const ALL: Choices[] = (["in", "mm"] as const).flatMap((unit) =>
+  (["frameless", "face frame"] as const).flatMap((construction) =>
+    SLIDES.map((slide) => ({
+      ...DEFAULT_CHOICES[unit],
+      construction,
+      slide,
+      deduction: slide === "undermount" ? (unit === "in" ? "1 21/32" : "42") : "",
+    })),
+  ),
+);
+
+/** What a sheet's one formula shows. */
+function table(workbook: EditedWorkbook, name: string): unknown[][] {
+  const sheet = workbook.sheets.findIndex((one) => one.name === name);
+  const found = workbook.calculate().results.find((one) => one.sheet === sheet && one.row === 4);
+  return (found?.values ?? []) as unknown[][];
+}
+const put = (workbook: EditedWorkbook, row: number, column: number, content: string | number) =>
+  workbook.put({ sheet: 0, row: row - 1, column, content });
+
+describe("a new job", () => {
+  test.each(ALL)("$unit, $construction, $slide: every sheet shows its result", (choices) => {
+    const workbook = new EditedWorkbook(newJob(choices));
+    const { results, kept } = workbook.calculate();
+    expect(kept).toEqual([]);
+    const wrong = results.filter(({ values }) => values.flat().some((value) => value instanceof CellError));
+    expect(wrong.map(({ sheet, values }) => [workbook.sheets[sheet]!.name, values.flat()[0]])).toEqual([]);
+    expect(
+      table(workbook, "Plan")
+        .slice(1)
+        .map(([label]) => label),
+    ).toEqual(["A1", "A2", "A3", "A4"]);
+    expect(
+      table(workbook, "Checks")
+        .slice(1)
+        .filter(([, level]) => level === "wrong"),
+    ).toEqual([]);
+  });
+
+  test("what is typed over its inputs is planned at once: sizes as texts, openings added, a standard changed", () => {
+    const workbook = new EditedWorkbook(newJob(DEFAULT_CHOICES.in));
+    put(workbook, 7, 0, "B");
+    ["15 1/16; 15", "28", "22 3/4", "5; 1 part; 2 parts"].forEach((text, i) => put(workbook, 7, i + 1, text));
+    const plan = table(workbook, "Plan");
+    expect(plan.slice(5).map(([label, , , height, , width]) => [label, height, width])).toEqual([
+      ["B1", 5, 14],
+      ["B2", expect.any(Number), 14],
+      ["B3", expect.any(Number), 14],
+    ]);
+    const clearance = rowOf(workbook, "side clearance");
+    put(workbook, clearance, 1, "7/16");
+    expect(table(workbook, "Plan")[5]![5]).toBe(14.125);
+  });
+
+  test("its quote ends in a total, which follows the price of the slides", () => {
+    const workbook = new EditedWorkbook(newJob(DEFAULT_CHOICES.mm));
+    const total = (): number => table(workbook, "Quote").at(-1)!.at(-1) as number;
+    const before = total();
+    expect(before).toBeGreaterThan(0);
+    const row = rowOf(workbook, "slide price", 1);
+    workbook.put({ sheet: 1, row: row - 1, column: 1, content: 25 });
+    expect(total()).toBeGreaterThan(before + 40);
+  });
+});
+
+/** The row, from 1, whose first cell holds a name. */
+function rowOf(workbook: EditedWorkbook, name: string, sheet = 0): number {
+  const cell = [...workbook.cells(sheet)].find(({ column, value }) => column === 0 && value === name);
+  return cell!.row + 1;
+}
