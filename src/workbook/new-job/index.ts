@@ -3,7 +3,7 @@ import type { Choices } from "./choices";
 import { jobSheet } from "./job-sheet";
 import { pricesSheet } from "./prices-sheet";
 import { resultSheets } from "./results";
-import { stylesOf } from "./styles";
+import { NEW_JOB_STYLES } from "./styles";
 
 export { DEFAULT_CHOICES, type Choices } from "./choices";
 
@@ -13,6 +13,6 @@ export { DEFAULT_CHOICES, type Choices } from "./choices";
  */
 export const newJob = (choices: Choices): Uint8Array =>
   writeWorkbook({
-    styles: stylesOf(choices.unit),
+    styles: NEW_JOB_STYLES,
     sheets: [jobSheet(choices), pricesSheet(choices.unit), ...resultSheets(choices.unit)],
   });

@@ -53,7 +53,6 @@ export function jobSheet(choices: Choices): SheetDefinition<Style> {
     widths: [24, 17, 17, 17, 22, 12, 11],
     selected: `B${TOP + 1}`,
     merged: ["A1:G1", "A2:G2", "A3:G3", `A${STANDARDS_TOP - 1}:G${STANDARDS_TOP - 1}`],
-    frozen: TOP,
     lists: [
       { area: `B${STANDARDS_TOP + 2}`, words: ["in", "mm"] },
       ...ROWS.flatMap((one) => {

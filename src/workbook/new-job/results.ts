@@ -1,7 +1,8 @@
 import type { Unit } from "../../core/length/index";
-import type { SheetDefinition } from "../author/index";
+import type { RuleDefinition, SheetDefinition } from "../author/index";
+import { isWhole } from "../example/cells";
 import { tableSheet, type TableSheet } from "../example/table-sheet";
-import type { Style } from "../example/styles";
+import { LOOKS, type Style } from "../example/styles";
 import { OPENINGS, standardCell, STANDARDS, UNIT_CELL } from "./job-sheet";
 import { RATES, STOCK } from "./prices-sheet";
 
@@ -13,6 +14,13 @@ const results = (count: number): Style[] => Array<Style>(count).fill("result");
 /** Every result of a job, each a sheet of one formula. */
 export const resultSheets = (unit: Unit): SheetDefinition<Style>[] =>
   TABLES(unit).map((one) => ({ ...tableSheet(one), frozen: 5 }));
+
+/** Counts without decimals, beside measures with them. */
+const whole = (column: string): RuleDefinition => ({
+  area: `${column}6:${column}65`,
+  when: isWhole(`$${column}6`),
+  look: LOOKS.whole,
+});
 
 const TABLES = (unit: Unit): TableSheet[] => [
   {
@@ -50,7 +58,7 @@ const TABLES = (unit: Unit): TableSheet[] => [
       "In the order to cut. Guard and riving knife on where the cut allows; the saw’s manual and your local codes come first.",
     formula: `=DRAWER.SETUPS(${JOB})`,
     styles: ["pass", "label", "label", "result", "number", "words"],
-    widths: [7, 22, 16, 13, 9, 96],
+    widths: [7, 22, 34, 13, 9, 96],
     rows: 120,
   },
   {
@@ -61,6 +69,7 @@ const TABLES = (unit: Unit): TableSheet[] => [
     styles: ["key", "result", "amount", "label", "words"],
     widths: [24, 13, 9, 9, 80],
     rows: 60,
+    rules: [whole("C")],
   },
   {
     name: "Mounting",
@@ -118,6 +127,7 @@ const TABLES = (unit: Unit): TableSheet[] => [
     styles: ["key", "label", "amount", "label", "money", "money"],
     widths: [14, 44, 11, 15, 13, 13],
     rows: 60,
+    rules: [whole("C")],
   },
   {
     name: "Workings",
