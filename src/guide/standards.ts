@@ -58,6 +58,7 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
   "rear clearance": help("Slides", "Free behind the slide."),
   "slide centerline": help("Slides", "center of the box, bottom (lower edges flush), or a length up the box's side."),
   "slide height": help("Slides", "Of the part on the box, for spacers."),
+  "center slide height": help("Slides", "Of a center-mount slide, which lies under the box."),
   "slide rating": help("Slides", "What a pair carries, from its data sheet, in lb or kg.", { otherwise: "none" }),
 
   runner: help("Wood runners", "Strips under the box, or strips that run in grooves of its sides.", {
@@ -78,6 +79,7 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
   "joint depth": help("Box", "Of a rabbet or dado in the side, or of half-blind sockets in the end.", {
     otherwise: "none",
   }),
+  "dado inset": help("Box", "How far a dado stands in from the ends of the side."),
   "bottom thickness": help("Box", "Measured, not nominal."),
   "bottom fit": help("Box", "Grooved all round, slid in under the back, or applied from below.", {
     choices: ["grooved", "under back", "applied"],
