@@ -59,7 +59,7 @@ module.exports = {
     { from: { path: "^src/workbook/(browser|node)/" }, to: { path: "^src/workbook/(?!browser/|node/)" } },
     { from: { path: "^src/workbook/(browser|node)/" }, to: { path: "^src/workbook/$1/" } },
     { from: { path: "^src/workbook/node/" }, to: { dependencyTypes: ["core"] } },
-    { from: { path: "^src/workbook/" }, to: { path: "^src/functions/index\\.ts$" } },
+    { from: { path: "^src/workbook/" }, to: { path: "^src/(functions|core/length)/index\\.ts$" } },
     { from: { path: "^src/workbook/" }, to: { path: "^src/(drawing|guide)/index\\.ts$" } },
     { from: { path: "^src/workbook/" }, to: { path: "^src/taskpane/host/" } },
     // What the build writes and both pages read.

@@ -4,6 +4,7 @@ import { copyExample, insertExample, type Outcome } from "./insert";
 import { MESSAGES } from "./messages";
 import type { FunctionGroup } from "./reference";
 import { showPlace } from "./selected-place";
+import { standardsList } from "./standards-list";
 import { showStuck } from "./stuck";
 
 /** The pane, once it is on the page. */
@@ -21,8 +22,10 @@ export interface Pane {
 export function createPane(page: ParentNode, groups: readonly FunctionGroup[]): Pane {
   const list = part(page, "functions");
   const { show } = functionList(list, groups);
+  const standards = standardsList(part(page, "standards"));
   searchField(part(page, "query") as HTMLInputElement, (query) => {
     part(page, "count").textContent = MESSAGES.found(show(query));
+    standards.show(query);
   });
   part(page, "place").textContent = MESSAGES.looking;
   labelButtons(list, "Insert", false);

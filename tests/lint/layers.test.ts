@@ -29,6 +29,7 @@ const FOLDERS = [
   "core/sheets",
   "core/money",
   "functions",
+  "guide",
   "drawing",
   "taskpane",
   "workbook",
@@ -76,8 +77,9 @@ describe("who may import whom", () => {
     "core/money": ["core/length", "core/drawer", "core/sheets"],
     functions: ["core/length", "core/wood", "core/drawer", "core/sheets", "core/money"],
     drawing: ["core/length", "core/wood", "core/drawer", "core/sheets", "core/money"],
-    taskpane: ["core/length", "core/wood", "core/drawer", "core/sheets", "core/money", "drawing"],
-    workbook: ["functions", "drawing"],
+    guide: ["core/length", "core/drawer"],
+    taskpane: ["core/length", "core/wood", "core/drawer", "core/sheets", "core/money", "guide", "drawing"],
+    workbook: ["core/length", "functions", "guide", "drawing"],
   };
 
   test.each(FOLDERS)("%s imports what the table allows it, and nothing else", async (from) => {

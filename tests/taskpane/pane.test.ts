@@ -71,6 +71,22 @@ describe("the pane's function list", () => {
     expect(textOf("count")).toBe("3 functions");
   });
 
+  test("finds standards by name, meaning and words, with what holds where they are left out, and hides the rest", () => {
+    const visible = () => [...document.querySelectorAll<HTMLElement>("#standards dt")].filter(({ hidden }) => !hidden);
+    const all = visible().length;
+    type("undermount");
+    expect(visible().map(({ textContent }) => textContent)).toEqual(
+      expect.arrayContaining(["slide", "undermount deduction"]),
+    );
+    expect(visible().length).toBeLessThan(all / 4);
+    type("between fronts");
+    expect(visible().map(({ textContent }) => textContent)).toContain("front gap");
+    const [gap] = visible().filter(({ textContent }) => textContent === "front gap");
+    expect(gap!.nextElementSibling!.textContent).toBe("Between fronts. 1/8 | 3");
+    type("no such thing");
+    expect(document.querySelector<HTMLElement>("#standards")!.hidden).toBe(true);
+  });
+
   test("reads no text as markup", () => {
     const [first] = GROUPS[0]!.functions;
     createPane(openPage(), [{ name: "Lengths", functions: [{ ...first!, description: "<b>Bold</b>" }] }]);
