@@ -11,9 +11,9 @@ const NAMES = [
   "spilled and older array formulas",
 ];
 /** Sequences with each workbook. */
-const SEQUENCES = 26;
+const SEQUENCES = 50;
 const STEPS = 30;
-const EVERY = 6;
+const EVERY = 10;
 
 let desk: LawDesk;
 const written: Uint8Array[] = [];

@@ -8,7 +8,7 @@ export interface LawDesk {
   close(): Promise<void>;
 }
 
-const TABS = 2;
+const TABS = 3;
 
 export async function openLawDesk(): Promise<LawDesk> {
   const desk: Desk = await openDesk(INSIDE);

@@ -1,5 +1,6 @@
 import ExcelJS from "exceljs";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test, vi } from "vitest";
+import { oneSheet } from "../workbook/support/handmade";
 import { openDesk, type Desk, type Visit } from "./desk";
 
 let desk: Desk;
@@ -174,4 +175,16 @@ describe("a sheet with its first and its last cell", () => {
     await visit.enter("B2", "=A1+1");
     await visit.expectValue("B2", 2);
   });
+});
+
+test("where a sheet has more rules about looks than are shown, the page says so when the file is opened", async () => {
+  const rule = (priority: number) =>
+    `<conditionalFormatting sqref="A1"><cfRule type="colorScale" priority="${priority}"><colorScale><cfvo type="min"/><cfvo type="max"/><color rgb="FFFFFFFF"/><color rgb="FF000000"/></colorScale></cfRule></conditionalFormatting>`;
+  const rules = Array.from({ length: 1_500 }, (_, i) => rule(i + 1)).join("");
+  await visit.open("rules.xlsx", oneSheet("", { after: rules }));
+  await visit.page
+    .getByText(
+      "rules.xlsx is open. The sheet Bench has 1500 rules about looks; the first 1000 are shown, the others stay in the file.",
+    )
+    .waitFor();
 });

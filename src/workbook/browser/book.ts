@@ -25,6 +25,8 @@ export class Book {
   readonly results: Results;
   /** How many names of functions the spreadsheet program had left unresolved in the file. */
   readonly mended: number;
+  /** What is not shown of how the file looks, in one line for a person each. */
+  readonly unshown: readonly string[];
   /** Days count from 1904. */
   readonly date1904: boolean;
   /** The sheets in their order, those without cells too. */
@@ -46,6 +48,7 @@ export class Book {
     this.client = Promise.resolve(client);
     this.results = opened.results;
     this.mended = opened.mended;
+    this.unshown = opened.unshown;
     this.date1904 = opened.date1904;
     // What stands in the sheets is the grid's from now on.
     this.sheets = opened.sheets.map(({ id, name, isHidden, hasCells, conditions }) => ({

@@ -187,7 +187,8 @@ async function openFile(work: Work, shelf: Shelf, file: File): Promise<string> {
   } finally {
     await shelf.opened().catch(() => undefined);
   }
-  return `${file.name} is open.${mendedIn(work.opened.book.mended)}`;
+  const { mended, unshown } = work.opened.book;
+  return [`${file.name} is open.${mendedIn(mended)}`, ...unshown].join(" ");
 }
 
 /** Nothing is typed into a workbook that is about to make way. */

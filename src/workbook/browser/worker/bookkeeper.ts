@@ -38,6 +38,7 @@ export class Bookkeeper implements Answering {
       results: this.results,
       changes: this.workbook.changes,
       mended: this.workbook.mended,
+      unshown: this.look.unshown,
     };
   }
 

@@ -48,6 +48,8 @@ export interface OpenedBook {
   results: Results;
   changes: Change[];
   mended: number;
+  /** What is not shown of how it looks, in one line for a person each. */
+  unshown: string[];
 }
 
 /** What the page knows of a sheet from then on. */
