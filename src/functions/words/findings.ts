@@ -214,6 +214,34 @@ const FINDINGS: Record<string, readonly [finding: Wording, remedy: Wording]> = {
     "A {name} of {size} comes out of its stock, {most} in all.",
     "Take a shorter one, or set its length to auto.",
   ],
+  "screw.short": [
+    "A {name} of {size} holds nothing: it goes through {through} first.",
+    "Take a longer one, or set its length to auto.",
+  ],
+  "pull.meetsCabinet": [
+    "Screws of a pull meet the cabinet's end, top or rail behind the front: the drawer does not shut.",
+    "Move the pull so that its holes lie before the box: pull line, pull height or pull spacing.",
+  ],
+  "pull.meetsSide": [
+    "A hole of a pull lies before the end of the box's side, where no screw goes in from inside.",
+    "Move the pull line, or take pulls of another spacing.",
+  ],
+  "pull.pastBox": [
+    "Holes of a pull lie {where} the box: their screws go through the front alone.",
+    "Put that pull on before the front, see that its screw heads clear slide and cabinet, or move the pull.",
+  ],
+  "pull.holesOff": [
+    "Holes {spacing} apart miss a shop-made pull {length} long.",
+    "Make the pull length more, or the pull spacing less.",
+  ],
+  "pull.holesNearEnd": [
+    "The holes leave {left} to the ends of a shop-made pull {length} long, which may split there.",
+    "Make the pull length more, or the pull spacing less: at least 1/2 in (12 mm) at each end.",
+  ],
+  "pull.platePast": [
+    "A shop-made pull {length} long reaches past the side of a front {width} wide.",
+    "Make the pull length less, or take fewer pulls.",
+  ],
   "screw.none": [
     "None of the screw lengths suits as {name} for this stock.",
     "Add a length to the screw lengths, or fasten it in another way.",

@@ -31,6 +31,8 @@ const PURPOSES: Record<Purpose, Template> = {
   back: "up through the bottom into the box back",
   front: "from inside the box into its front",
   pull: "from inside the box, through box and front",
+  pullFront: "from behind the front, through it alone, beside or above its box",
+  plateFront: "from behind the front, through it and the strip into the plate, beside or above its box",
   plate: "from inside the box, through front and strip into the plate",
   joints: "a bead along every corner and joint",
 };

@@ -2,6 +2,7 @@ import { add, isPositive, ratio, roundFigure, subtract, times, total, ZERO, type
 import { endInset } from "../plan/box-plan";
 import { frontScrewsOf } from "../plan/mounting";
 import type { Drawer } from "../plan/plan";
+import { behindHoles, isThroughBox } from "../plan/pull-holes";
 import { pullsOf } from "../plan/pulls";
 import type { Item } from "./item";
 import { lengthOrRule, longestScrew, screwThrough, shortestScrew, skin } from "./screws";
@@ -19,6 +20,7 @@ export function frontItems({ opening, stock, ...drawer }: Drawer): Item[] {
       unit: "each",
       purpose: "front",
       most: add(behind, front),
+      through: behind,
     },
     ...bandItems({ opening, stock, ...drawer }),
   ];
@@ -42,38 +44,37 @@ function bandItems({ opening, front }: Drawer): Item[] {
 }
 
 /**
- * Pulls, and their screws from inside the box: through box and front into a bought pull, or on through the strip
- * into the plate of a shop-made one.
+ * Pulls, and their screws: from inside the box through box and front, or through the front alone where that stands past
+ * its box, into a bought pull, or on through the strip into the plate of a shop-made one.
  * @source common practice: one screw a hole, 1/4 in (6 mm) into a bought pull
  */
 export function pullItems(drawer: Drawer): Item[] {
-  const { opening, stock } = drawer;
-  const { standards: s, unit } = opening;
+  const s = drawer.opening.standards;
   const pulls = pullsOf(drawer).length;
   if (pulls === 0) return [];
-  const spacing = s["pull spacing"];
-  const holes = isPositive(spacing) ? 2 : 1;
-  const through = total([stock.end, endInset(s), s["front thickness"]]);
   const common = { quantity: ratio(pulls), unit: "each", purpose: "none" } as const;
-  const screw = { name: "pull screw", quantity: ratio(pulls * holes), unit: "each" } as const;
+  const spacing = s["pull spacing"];
+  const pull: Item =
+    s["pull kind"] === "bought"
+      ? { name: "pull", ...common, ...(isPositive(spacing) && { size: spacing }) }
+      : { name: "shop-made pull", ...common, size: s["pull length"] };
+  const behind = behindHoles(drawer).map(isThroughBox);
+  return [pull, ...[true, false].map((box) => pullScrews(drawer, box, behind.filter((one) => one === box).length))];
+}
+
+function pullScrews({ opening, stock }: Drawer, box: boolean, count: number): Item {
+  const { standards: s, unit } = opening;
+  const through = total([...(box ? [stock.end, endInset(s)] : []), s["front thickness"]]);
   const asked = s["pull screw length"];
+  const screw = { name: "pull screw", quantity: ratio(count), unit: "each" } as const;
   if (s["pull kind"] === "bought") {
-    const least = add(through, roundFigure("1/4", "6", unit));
-    return [
-      { name: "pull", ...common, ...(holes === 2 && { size: spacing }) },
-      { ...screw, size: lengthOrRule(asked, () => shortestScrew(s, least)), purpose: "pull" },
-    ];
+    const rule = (): Rational | undefined => shortestScrew(s, add(through, roundFigure("1/4", "6", unit)));
+    return { ...screw, size: lengthOrRule(asked, rule), purpose: box ? "pull" : "pullFront", through };
   }
-  const most = total([through, s["pull standoff"], s["front thickness"]]);
-  return [
-    { name: "shop-made pull", ...common, size: s["pull length"] },
-    {
-      ...screw,
-      size: lengthOrRule(asked, () => longestScrew(s, subtract(most, skin(unit)))),
-      purpose: "plate",
-      most,
-    },
-  ];
+  const strip = add(through, s["pull standoff"]);
+  const most = add(strip, s["front thickness"]);
+  const rule = (): Rational | undefined => longestScrew(s, subtract(most, skin(unit)));
+  return { ...screw, size: lengthOrRule(asked, rule), purpose: box ? "plate" : "plateFront", most, through: strip };
 }
 
 /** Glue between plate, strip and front of shop-made pulls. */

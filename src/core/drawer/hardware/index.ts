@@ -1,5 +1,6 @@
 import { isZero, keyOf, times, total, type Rational } from "../../length";
 import { groupsOf } from "../groups";
+import { behindHoles, isThroughBox } from "../plan/pull-holes";
 import { within, type Drawer, type PlannedOpening } from "../plan/plan";
 import { bottomItems, cornerItems, glueItems } from "./box";
 import { frontItems, pullGlue, pullItems } from "./fronts";
@@ -38,9 +39,11 @@ export const itemsOf = (drawer: Drawer): Item[] => [
 
 /** Drawers of one opening that need the same, for most of them do: equal boxes behind equal fronts. */
 const alike = (drawers: readonly Drawer[]): Drawer[][] =>
-  groupsOf(drawers, ({ sideHeight, backHeight, front }) =>
-    [sideHeight, backHeight, front.width, front.height].map(({ value }) => keyOf(value)).join(" "),
-  );
+  groupsOf(drawers, (drawer) => {
+    const { sideHeight, backHeight, front } = drawer;
+    const sizes = [sideHeight, backHeight, front.width, front.height].map(({ value }) => keyOf(value));
+    return [...sizes, ...behindHoles(drawer).map(isThroughBox)].join(" ");
+  });
 
 const together = (items: readonly Item[]): Item[] =>
   groupsOf(

@@ -39,7 +39,9 @@ export const PURPOSES = [
   "back",
   "front",
   "pull",
+  "pullFront",
   "plate",
+  "plateFront",
   "joints",
 ] as const;
 export type Purpose = (typeof PURPOSES)[number];
@@ -57,6 +59,8 @@ export interface Item {
   detail?: Rational;
   /** What a screw or nail may not exceed: the stock that it ends in, and what it goes through before. */
   most?: Rational;
+  /** What a screw goes through before it holds: it must be longer. */
+  through?: Rational;
 }
 
 /** How much of an item to buy: lengths go by the foot or the meter, up to the next tenth. */

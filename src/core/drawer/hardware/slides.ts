@@ -110,6 +110,7 @@ function runnerScrews(drawer: Drawer): Item[] {
     unit: "each",
     purpose: wall.purpose,
     most: add(width, wall.stock),
+    through: width,
   }));
 }
 

@@ -1,0 +1,35 @@
+import { add, isNegative, less, subtract, ZERO, type Rational } from "../../length";
+import { sideSpace } from "./mounting";
+import type { Drawer } from "./plan";
+import { pullHeightOf, pullHolesOf } from "./pulls";
+
+/**
+ * What lies behind a hole of a front: its box, the end of a box's side, nothing (beside the box, or above or below it),
+ * or the cabinet, which a screw's head meets before the drawer is shut.
+ */
+export type Behind = "box" | "side" | "beside" | "above" | "below" | "cabinet";
+
+/** What lies behind each hole of a front's pulls, left to right. */
+export function behindHoles(drawer: Drawer): Behind[] {
+  const { opening, face, front, stock, boxBottom, boxHeight, sideHeight } = drawer;
+  const y = pullHeightOf(drawer).value;
+  const top = add(boxBottom.value, boxHeight.value);
+  const bottom = subtract(top, sideHeight.value);
+  const width = front.width.value;
+  const space = sideSpace(drawer).value;
+  const pastOpening = isNegative(y) || less(opening.least.height, y);
+  return pullHolesOf(drawer).map((x) => {
+    // How far the hole lies inside the opening's side: the nearer one.
+    const inside = lesser(subtract(x, face.left.value), subtract(subtract(width, face.right.value), x));
+    if (pastOpening || less(inside, ZERO)) return "cabinet";
+    if (!less(y, top)) return "above";
+    if (!less(bottom, y)) return "below";
+    if (less(inside, space)) return "beside";
+    return less(inside, add(space, stock.side)) ? "side" : "box";
+  });
+}
+
+/** Whether a screw there goes through the box's front as well. */
+export const isThroughBox = (behind: Behind): boolean => behind === "box" || behind === "side";
+
+const lesser = (a: Rational, b: Rational): Rational => (less(b, a) ? b : a);
