@@ -42,6 +42,9 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
   "frame overlay": help("Cabinet", "How far fronts lap a face frame, on all four sides."),
   "stile width": help("Cabinet", "The face frame between two openings.", { otherwise: "1 1/2 in, 38 mm" }),
   "rail width": help("Cabinet", "The face frame above, below and between stacked openings."),
+  "floor offset": help("Cabinet", "Behind a face frame: how far the case's floor lies below the rail's top edge.", {
+    otherwise: "none",
+  }),
   "rail above": help("Cabinet", "Height of a rail shared with another opening above.", { otherwise: "none" }),
   "rail below": help("Cabinet", "The same below.", { otherwise: "none" }),
 

@@ -70,6 +70,7 @@ const STANDARDS = {
   "partition thickness": open<Rational>(),
   "stile width": open<Rational>(),
   "rail width": length("1 1/2", "38"),
+  "floor offset": open<Rational>(),
   "rail above": open<Rational | "none">(),
   "rail below": open<Rational | "none">(),
   "top reveal": length("1/8", "3"),

@@ -81,6 +81,7 @@ const KINDS: { [N in StandardName]: Kind<Standards[N]> } = {
   "partition thickness": positive,
   "stile width": positive,
   "rail width": positive,
+  "floor offset": orNone(notNegative),
   "rail above": rail,
   "rail below": rail,
   "top reveal": anySign,

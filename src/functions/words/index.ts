@@ -1,5 +1,6 @@
 export { cutCaution, wordingOf } from "./findings";
 export { hardwareRow } from "./hardware";
+export { heightsFrom } from "./heights";
 export { message } from "./messages";
 export { edgesWords, pieceLabel } from "./pieces";
 export { quoteRows } from "./quote";

@@ -119,9 +119,12 @@ export interface Zone {
   height: Size;
 }
 
+/** Behind a face frame the opening's floor is the top edge of its rail; the case's own may lie lower. */
+export const isFramed = ({ standards }: Opening): boolean => standards.construction === "face frame";
+
 /** Zones reach from the floor to the opening's height, no further than the fronts, and meet in the middle of the gaps. */
 export function zonesOf(opening: Opening, fronts: readonly Front[]): Zone[] {
-  const floor = given(ZERO, "floor of the opening");
+  const floor = given(ZERO, isFramed(opening) ? "top edge of the rail" : "floor of the opening");
   const ceiling = given(opening.least.height, "opening height");
   const topFront = fronts[0]!;
   const lowest = fronts[fronts.length - 1]!;

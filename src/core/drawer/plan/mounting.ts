@@ -1,5 +1,6 @@
 import { less, share, ZERO } from "../../length";
 import { runnerGrooveWidth, runnerOf, stripThickness } from "../runner";
+import { isFramed } from "./box-plan";
 import { minus, plus, shared, Size, sum } from "../size";
 import type { Drawer, PlannedOpening } from "./plan";
 import { pullHeightOf, pullsOf } from "./pulls";
@@ -20,6 +21,8 @@ export interface Mounting {
   /** From the front's left edge to their centers. */
   pulls: Size[];
   frontScrews: number;
+  /** What stands on the case's floor, where that lies below the top edge of a face frame's rail. */
+  fromFloor?: { box?: Size; slide?: Size };
 }
 
 /**
@@ -44,6 +47,7 @@ function mounting(drawer: Drawer, below?: Drawer): Mounting {
     ...(pulls.length > 0 && { pullHeight: pullHeightOf(drawer) }),
     pulls,
     frontScrews: frontScrewsOf(drawer),
+    ...fromFloor(drawer, below === undefined, slideSpacer),
   };
 }
 
@@ -59,6 +63,18 @@ function slideSpacerOf({ opening, boxBottom, slideCenterline }: Drawer): Size | 
   if (!runnerOf(s)) return sum(from, minus("half of slide height", share(s["slide height"], 2)));
   const half = share(runnerGrooveWidth(s).value, 2);
   return sum(from, plus("half of the runner groove", half), minus("runner thickness", stripThickness(s)));
+}
+
+function fromFloor({ opening, boxBottom }: Drawer, lowest: boolean, slide?: Size): Pick<Mounting, "fromFloor"> {
+  const offset = opening.standards["floor offset"];
+  if (!isFramed(opening) || !offset) return {};
+  const deeper = plus("floor offset", offset);
+  return {
+    fromFloor: {
+      ...(lowest && { box: sum(plus("box bottom", boxBottom), deeper) }),
+      ...(slide && { slide: sum(plus("slide spacer", slide), deeper) }),
+    },
+  };
 }
 
 const topOf = ({ boxBottom, boxHeight }: Drawer): Size =>

@@ -79,6 +79,8 @@ function rows(drawer: Drawer, planned: PlannedOpening): WorkingRow[] {
     ["Side space", sideSpace(drawer)],
     ["Box spacer", mounting.boxSpacer],
     ["Slide spacer", mounting.slideSpacer],
+    ["Box spacer from the case floor", mounting.fromFloor?.box],
+    ["Slide spacer from the case floor", mounting.fromFloor?.slide],
     ["Front past box left", mounting.pastLeft],
     ["Front past box right", mounting.pastRight],
     ["Front below box", mounting.below],
