@@ -16,7 +16,7 @@ import { table } from "./cells";
 import { wordingOf } from "./words";
 
 /**
- * Lists what is wrong or doubtful in a job, each finding with its remedy, before anything is cut.
+ * Lists what is wrong or doubtful in a job, each finding with its remedy, before anything is cut (loads, sag, movement and balance are estimates; local codes, makers' data and licensed practice decide).
  * @customfunction
  * @group Plan
  * @param {any[][]} openings One row an opening, as in PLAN

@@ -22,6 +22,7 @@ export const STANDARD_GROUPS = [
   "Materials",
   "Screws, nails and glue",
   "Tolerances",
+  "Loads and wood",
   "Saw and sheets",
 ] as const;
 export type StandardGroup = (typeof STANDARD_GROUPS)[number];
@@ -63,6 +64,28 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
   "slide height": help("Slides", "Of the part on the box, for spacers."),
   "center slide height": help("Slides", "Of a center-mount slide, which lies under the box."),
   "slide rating": help("Slides", "What a pair carries, from its data sheet, in lb or kg.", { otherwise: "none" }),
+
+  load: help(
+    "Loads and wood",
+    "What each drawer carries, or a list from the top: a weight, even, or files. An estimate.",
+  ),
+  "load rate": help("Loads and wood", "Over the inside of a drawer, in lb/ft² or kg/m²."),
+  density: help("Loads and wood", "Of the drawer's stock, in lb/ft³ or kg/m³: one for all, or Plywood 38; Maple 44."),
+  stiffness: help("Loads and wood", "Of bottoms, in psi or MPa, or a panel's name. auto: by the bottom's material."),
+  "sag limit": help("Loads and wood", "How far a bottom may sag, as a share of its shorter span."),
+  species: help("Loads and wood", "Of solid fronts and bottoms.", { otherwise: "as the material names it" }),
+  "humidity low": help("Loads and wood", "Of the air over a year, in %."),
+  "humidity high": help("Loads and wood", "The same at the damp end."),
+  temperature: help("Loads and wood", "Of the air; a plain number is in °F with inches, in °C with millimeters."),
+  "cabinet weight": help(
+    "Loads and wood",
+    "Without its drawers, in lb or kg: then CHECKS tells whether it tips. Anchor tall cabinets in any case.",
+    { otherwise: "not reckoned" },
+  ),
+  "balance depth": help(
+    "Loads and wood",
+    "From the cabinet's front back to its center of weight. center: half its depth.",
+  ),
 
   runner: help("Wood runners", "Strips under the box, or strips that run in grooves of its sides.", {
     choices: ["under", "side groove"],

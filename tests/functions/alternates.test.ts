@@ -86,7 +86,7 @@ describe("ALTERNATES(openings, standards, stock, rates)", () => {
       [96, 48],
     ]);
     const firsts = column(rows, "First finding");
-    expect(firsts[0]).toMatch(/^A bottom of 1\/4 in spans/);
+    expect(firsts[0]).toMatch(/^The bottom, 1\/4 in thick, sags/);
     expect(firsts[1]).not.toBe(firsts[0]);
     expect(firsts[2]).toBe(firsts[0]);
   });

@@ -16,7 +16,7 @@ describe("HARDWARE(openings, standards)", () => {
   test("lists a whole job, equal items in one row", () => {
     expect(HARDWARE(openings(["B", 24, 26.25, 23.25, 3]), [["height step", "1/4"]])).toEqual([
       ["Item", "Size", "Qty", "Unit", "Note"],
-      ["Side-mount slide", 22, 3, "pair", ""],
+      ["Side-mount slide", 22, 3, "pair", "rated for 75 lb or more, box included (an estimate)"],
       ["Slide screw", 0.5, 18, "each", "into the box sides, predrilled"],
       ["Slide screw", 0.625, 18, "each", "into the cabinet's ends"],
       ["Pocket screw", 1, 24, "each", "pocket holes in box front and back, into the sides"],
@@ -39,7 +39,7 @@ describe("HARDWARE(openings, standards)", () => {
 
   test("slides stand by length, in pairs; a center-mount slide is one", () => {
     const table = openings(["A", 18, 20, 20.5, 2], ["B", 18, 20, 22.5, 3], ["C", 18, 20, 20.5, 1]);
-    expect(of("Side-mount slide", undefined, table)).toEqual([
+    expect(of("Side-mount slide", [["load", 30]], table)).toEqual([
       [20, 3, "pair"],
       [22, 3, "pair"],
     ]);
@@ -49,7 +49,9 @@ describe("HARDWARE(openings, standards)", () => {
       ["undermount deduction", 1.5],
     ];
     expect(of("Undermount slide", undermount)).toEqual([[20, 1, "pair"]]);
-    expect(note("Undermount slide", undermount)).toBe("with what its own data sheet asks for");
+    expect(note("Undermount slide", undermount)).toBe(
+      "with what its own data sheet asks for; rated for 75 lb or more, box included (an estimate)",
+    );
   });
 
   test("slide screws are three a half, the longest up to 5/8 that its stock takes", () => {

@@ -1,8 +1,9 @@
 /** Items that share a key, in the order in which each key first comes. */
-export function groupsOf<T>(items: Iterable<T>, keyOf: (item: T) => string): T[][] {
+export function groupsOf<T>(items: Iterable<T>, keyOf: (item: T, place: number) => string): T[][] {
   const groups = new Map<string, T[]>();
+  let place = 0;
   for (const item of items) {
-    const key = keyOf(item);
+    const key = keyOf(item, place++);
     const group = groups.get(key);
     if (group) group.push(item);
     else groups.set(key, [item]);

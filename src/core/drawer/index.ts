@@ -8,6 +8,7 @@ export * from "./fronts";
 export * from "./groove";
 export { groupsOf } from "./groups";
 export * from "./hardware";
+export { carriedBy, saggingOf } from "./loads";
 export * from "./opening";
 export * from "./pieces";
 export { Size, type Write } from "./size";

@@ -1,4 +1,5 @@
 import { parseLength, type Rational, type Unit } from "../length";
+import { airTemperature, type Species } from "../wood";
 import type { BottomFit, CornerJoint, Runner, Slide } from "./words";
 
 /** A standard of a shop: what holds where nothing else is said. Inches and millimeters have round values of their own. */
@@ -22,6 +23,20 @@ const word = <T>(usual: T): Standard<T> => ({
 });
 /** It follows another standard, or must be given where it is needed. */
 const open = <T>(): Standard<T | undefined> => ({ usual: () => undefined });
+
+/** A figure that is no length, as it is written and as it is reckoned with. */
+const figure = <T>(written: Record<Unit, string>, of: (unit: Unit) => T): Standard<T> => ({ written, usual: of });
+
+/** What one drawer carries, in lb or kg, or how that is estimated. */
+export type LoadAsked = number | "even" | "files";
+
+/** Of the air indoors. */
+export interface Temperature {
+  celsius: number;
+}
+
+/** Densities in lb/ft³ or kg/m³ of materials by name, or of all that have none of their own. */
+export type Densities = readonly { of?: string; density: number }[];
 
 /**
  * What a shop always does, each with what holds where it is left out.
@@ -48,6 +63,22 @@ const STANDARDS = {
   "runner groove depth": open<Rational>(),
   "runner play": length("1/32", "0.8"),
   "slide rating": open<number>(),
+  load: figure<readonly LoadAsked[]>({ in: "even", mm: "even" }, () => ["even"]),
+  // ANSI/KCMA A161.1, clause 7.1: 15 lb/ft² (718 Pa).
+  "load rate": figure<number>({ in: "15", mm: "73" }, (unit) => (unit === "in" ? 15 : 73)),
+  density: figure<Densities>({ in: "by material", mm: "by material" }, () => []),
+  stiffness: word<number | "auto">("auto"),
+  // Of floors under their whole load: International Building Code, table 1604.3; for bottoms common practice.
+  "sag limit": figure<number>({ in: "1/240", mm: "1/240" }, () => 1 / 240),
+  species: open<Species>(),
+  // EPA 402-K-02-003: indoors 30 to 50 %, below 60 %.
+  "humidity low": figure<number>({ in: "30", mm: "30" }, () => 30),
+  "humidity high": figure<number>({ in: "60", mm: "60" }, () => 60),
+  temperature: figure<Temperature>({ in: "70 F", mm: "21 C" }, (unit) => ({
+    celsius: unit === "in" ? airTemperature(70, "F") : 21,
+  })),
+  "cabinet weight": open<number>(),
+  "balance depth": word<Rational | "center">("center"),
   "corner joint": word<CornerJoint>("butt"),
   "joint depth": open<Rational>(),
   "dado inset": length("1/4", "6"),

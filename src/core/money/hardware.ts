@@ -1,5 +1,5 @@
-import { bought, hardwareOf, type Item, type PlannedOpening } from "../drawer";
-import { isZero, total, type Unit } from "../length";
+import { bought, groupsOf, hardwareOf, type Item, type PlannedOpening } from "../drawer";
+import { isZero, keyOf, total, type Unit } from "../length";
 import { charged, type Line, type What } from "./line";
 import { needed, type PriceName, type Rates } from "./rates";
 
@@ -9,7 +9,7 @@ import { needed, type PriceName, type Rates } from "./rates";
  * @throws Fault `rates.missing`
  */
 export function hardwareLines(plan: readonly PlannedOpening[], rates: Rates, unit: Unit): Line[] {
-  const items = hardwareOf(plan);
+  const items = ofAnyRating(hardwareOf(plan));
   const decimals = rates["currency decimals"];
   const lines: Line[] = [];
   for (const item of items.filter(({ name }) => !isScrew(name) && name !== "shop-made pull")) {
@@ -27,6 +27,15 @@ export function hardwareLines(plan: readonly PlannedOpening[], rates: Rates, uni
   const line = (): Line => charged("Hardware", what, screws, "each", needed(rates, "screw price"), decimals);
   return isZero(screws) ? lines : [...lines.filter(isPriced), line(), ...lines.filter((each) => !isPriced(each))];
 }
+
+/** One price for slides of a length, whatever they carry. */
+const ofAnyRating = (items: readonly Item[]): Item[] =>
+  groupsOf(items, ({ name, size, purpose }, i) =>
+    /slide$/.test(name) ? `${name} ${size ? keyOf(size) : ""} ${purpose}` : String(i),
+  ).map((same) => ({
+    ...same[0]!,
+    quantity: total(same.map(({ quantity }) => quantity)),
+  }));
 
 const isPriced = ({ rate }: Line): boolean => rate !== undefined;
 const isScrew = (name: string): boolean => /screw|nail/.test(name);

@@ -1,3 +1,4 @@
+export * from "./density";
 export * from "./find-species";
 export * from "./load";
 export * from "./moisture";

@@ -1,3 +1,7 @@
+import type { Unit } from "../length";
+import { KG_PER_LB } from "./density";
+import { STANDARD_GRAVITY } from "./load";
+
 /** A panel as published: moduli of elasticity in bending differ by maker, grade and direction of the face grain. */
 export interface Panel {
   name: string;
@@ -16,6 +20,16 @@ export const PANELS = [
   { name: "particleboard", stiffness: [2760, 4140] },
   { name: "hardboard", stiffness: [3100, 5520] },
 ] as const satisfies readonly Panel[];
+
+/** Exact by definition (NIST SP 811, SP 330): pound, inch and standard gravity. */
+export const MPA_PER_PSI = (KG_PER_LB * STANDARD_GRAVITY) / 25.4 ** 2;
+
+/** That of the panel that a material's name tells, in psi or MPa; none where it tells none. */
+export function stiffnessByName(material: string, unit: Unit): number | undefined {
+  const named = PANELS.find(({ name }) => material.toLowerCase().includes(name.toLowerCase()));
+  const panel = named ?? (/ply|baltic/i.test(material) ? PANELS[0] : undefined);
+  return panel && panel.stiffness[0] / (unit === "in" ? MPA_PER_PSI : 1);
+}
 
 export type PanelName = (typeof PANELS)[number]["name"];
 

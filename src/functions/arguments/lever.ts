@@ -1,9 +1,8 @@
 import { splitList } from "../../core/drawer";
 import { Fault, isZero, multiply, naming, toDouble, unitsIn } from "../../core/length";
-import { isEmpty, readCell, type Cell } from "../cells";
+import { isEmpty, readCell, readMeasure, WEIGHT, type Cell, type Measure } from "../cells";
 import { scalar, type Argument } from "./argument";
 import { readAsTyped } from "./as-typed";
-import { readMeasure, WEIGHT, type Measure } from "./measure";
 
 /** A weight or a distance of a call without a unit, in pounds or inches where it has a unit of its own. */
 export interface Quantity {

@@ -1,8 +1,7 @@
 import { Fault } from "../../core/length";
-import { DESIGN_RATE, PANELS, panelStiffness, type PanelName } from "../../core/wood";
-import { findWord, isBlank, isEmpty } from "../cells";
+import { DESIGN_RATE } from "../../core/wood";
+import { isBlank, isEmpty, RATE, readMeasure, readStiffness, STIFFNESS, WEIGHT } from "../cells";
 import { scalar, type Argument } from "./argument";
-import { RATE, readMeasure, STIFFNESS, WEIGHT } from "./measure";
 
 /** What rests on a whole bottom, in lb or kg. Nothing is a load as well; it is written. */
 export const load = (name: string): Argument<number> =>
@@ -23,10 +22,5 @@ export const stiffness = (name: string): Argument<number> =>
     const { value } = cell;
     const wanted = `modulus of elasticity in ${STIFFNESS.plain[unit]}, or a panel such as plywood`;
     if (isEmpty(value)) throw new Fault("argument.blank", { wanted, received: value });
-    if (typeof value !== "string" || !/^\s*[a-z]/i.test(value)) return readMeasure(cell, STIFFNESS, unit).size;
-    const panel = findWord<PanelName>(value, NAMES, SYNONYMS);
-    return readMeasure({ value: `${panelStiffness(panel)} MPa` }, STIFFNESS, unit).size;
+    return readStiffness(cell, unit);
   });
-
-const NAMES = PANELS.map(({ name }) => name);
-const SYNONYMS: Record<string, PanelName> = { chipboard: "particleboard", "oriented strand board": "OSB" };

@@ -1,8 +1,7 @@
 import { Fault, naming, orElse } from "../../core/length";
 import { airTemperature, type Scale } from "../../core/wood";
-import { isBlank, readCell } from "../cells";
+import { isBlank, readCell, readMarked } from "../cells";
 import type { Argument } from "./argument";
-import { readMarked } from "./measure";
 import { word } from "./word";
 
 /** The scale of plain temperatures. */

@@ -1,5 +1,7 @@
 export { readPercent, readPrice } from "./amount";
 export { readCell, type Cell } from "./cell";
+export { DENSITY, FLOOR_LOAD, RATE, readMarked, readMeasure, STIFFNESS, WEIGHT, type Measure } from "./measure";
+export { readStiffness } from "./stiffness";
 export { passErrorsOn } from "./incoming";
 export { IncomingError } from "./incoming-error";
 export { letters } from "./letters";

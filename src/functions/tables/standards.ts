@@ -12,8 +12,28 @@ import {
   type Standards,
 } from "../../core/drawer";
 import { Fault, isRational, isZero, naming, orElse, writeLength, type Rational, type Unit } from "../../core/length";
-import { findWord, isBlank, isEmpty, refuseDoubtfulZero, sameWord, type Typed } from "../cells";
+import {
+  findWord,
+  FLOOR_LOAD,
+  isBlank,
+  isEmpty,
+  readMeasure,
+  refuseDoubtfulZero,
+  sameWord,
+  type Typed,
+} from "../cells";
 import { length, lengthOr, lengths, numberCell, orNone, textCell, word, type Kind } from "./kinds";
+import {
+  cabinetWeight,
+  densities,
+  humidity,
+  loads,
+  share,
+  slideRating,
+  speciesCell,
+  stiffnessOrAuto,
+  temperature,
+} from "./load-kinds";
 import { readNamedValues } from "./named-values";
 
 const positive = length("positive");
@@ -58,7 +78,18 @@ const KINDS: { [N in StandardName]: Kind<Standards[N]> } = {
   "runner material": textCell,
   "runner groove depth": positive,
   "runner play": notNegative,
-  "slide rating": orNone(numberCell(1, 10_000)),
+  "slide rating": orNone(slideRating),
+  load: loads,
+  "load rate": (typed, unit) => readMeasure(typed, FLOOR_LOAD, unit).size,
+  density: densities,
+  stiffness: stiffnessOrAuto,
+  "sag limit": share,
+  species: orNone(speciesCell),
+  "humidity low": humidity,
+  "humidity high": humidity,
+  temperature,
+  "cabinet weight": orNone(cabinetWeight),
+  "balance depth": lengthOr("positive", "center"),
   "corner joint": word(CORNER_JOINTS, CORNER_JOINTS_READ),
   "joint depth": orNone(positive),
   "dado inset": notNegative,
@@ -162,7 +193,7 @@ export function takesZero(name: StandardName, unit: Unit): boolean {
     () => KINDS[name]({ value: 0 }, unit),
     () => undefined,
   );
-  return isRational(zero) || zero === 0;
+  return isRational(zero) || zero === 0 || (Array.isArray(zero) && zero[0] === 0);
 }
 
 /**

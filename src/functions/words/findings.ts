@@ -85,7 +85,8 @@ const FINDINGS: Record<string, readonly [finding: Wording, remedy: Wording]> = {
     "Put two pulls on it, or set two pulls from above its width.",
   ],
   "front.solidUpright": [
-    "A front of {material}, which reads as solid wood, with upright grain, {width} wide, moves across its width with the seasons.",
+    (data, unit) =>
+      `A front of {material}, which reads as solid wood, with upright grain, {width} wide, moves across its width with the seasons${yearWords(data, unit, ":")}.`,
     "Turn the grain horizontal, or leave the gaps that its movement needs.",
   ],
   "match.kerf": [
@@ -160,13 +161,39 @@ const FINDINGS: Record<string, readonly [finding: Wording, remedy: Wording]> = {
     "An applied bottom has only {below} below it, and sags under load.",
     "Leave at least 1/4 in (6 mm) below.",
   ],
-  "bottom.sags": ["A bottom of {bottom} spans {width}.", "Take a thicker bottom, or a muntin under its middle."],
+  "bottom.sags": [
+    (_, unit) =>
+      `The bottom, {thickness} thick, sags by an estimated {sag} ${unit} under {load} ${weight(unit)}, more than 1/{limit} of its span, {span}.`,
+    ({ thicker, divided }, unit) =>
+      `Take ${thicker ? "one {thicker} thick" : "a much thicker one"}, or put a muntin under its middle${divided === undefined ? "" : `, which leaves {divided} ${unit}`}. Wood creeps with the years, to twice as much.`,
+  ],
+  "front.moves": [
+    (_, unit) =>
+      `The front of {wood}, {across} across its grain, swells by an estimated {by} ${unit} as the air goes from {middle} to {high} % humidity, and has {room}.`,
+    "Leave wider gaps, turn the grain, or make it a panel in a frame. Boards of one species differ.",
+  ],
+  "cabinet.tipsWithOne": [
+    "With {drawer} out and full the cabinet tips: what holds it is {ratio} of what tips it (an estimate).",
+    (_, unit) =>
+      `Anchor it to the wall at its top, for a pull of {pull} ${weight(unit)} and what a child who climbs on it adds. Local codes decide.`,
+  ],
+  "cabinet.tipsWithAll": [
+    "With all drawers out and full the cabinet tips: what holds it is {ratio} of what tips it (an estimate).",
+    (_, unit) =>
+      `Open one drawer at a time, and anchor it to the wall at its top, for a pull of {pull} ${weight(unit)} and more where children are. Local codes decide.`,
+  ],
+  "bottom.breaks": [
+    (_, unit) => `Under {load} ${weight(unit)} a bottom {thickness} thick would break over {span}.`,
+    ({ thicker }) => `Take ${thicker ? "one {thicker} thick" : "a much thicker one"}, with a muntin where it is wide.`,
+  ],
   "bottom.solidGrain": [
-    "The bottom is of {material}, which reads as solid wood.",
+    (data, unit) =>
+      `The bottom is of {material}, which reads as solid wood.${yearWords(data, unit, " It moves")}${data.moves === undefined ? "" : "."}`,
     "Run its grain from side to side, fix it at the front alone, and let it move under the back.",
   ],
   "bottom.solidHeld": [
-    "The bottom is of {material}, which reads as solid wood, and is held all round ({fit}): it cannot move with the seasons.",
+    (data, unit) =>
+      `The bottom is of {material}, which reads as solid wood, and is held all round ({fit}): it cannot move with the seasons${yearWords(data, unit, ",")}.`,
     "Take bottom fit under back with the grain from side to side, or a sheet.",
   ],
   "groove.nearEdge": [
@@ -188,9 +215,20 @@ const FINDINGS: Record<string, readonly [finding: Wording, remedy: Wording]> = {
   ],
   "box.rearClearance": ["The box leaves {behind} behind it; the rear clearance is {rear}.", "Make the box less deep."],
   "slide.overloaded": [
-    ({ load }, unit) =>
-      `The slides carry {rating} ${weight(unit)}; an even design load (15 lb/ft², 718 Pa) is ${Number(load).toFixed(1)} ${weight(unit)}.`,
-    "Take slides of a higher rating; the maker's data and local codes decide.",
+    (_, unit) =>
+      `The slides carry {rating} ${weight(unit)}; an estimated {load} ${weight(unit)} and the drawer's own {box} make {total}.`,
+    (_, unit) =>
+      `Take slides rated for {needs} ${weight(unit)} or more, or tell what it carries under Load. The maker's data and local codes decide.`,
+  ],
+  "slide.nearRating": [
+    (_, unit) =>
+      `The slides carry {rating} ${weight(unit)}, of which {total} are used, the drawer's own {box} among them.`,
+    "Take the next rating, or weigh what goes in: a tenth is soon there. The maker's data and local codes decide.",
+  ],
+  "slide.beyond": [
+    (_, unit) =>
+      `An estimated {load} ${weight(unit)} and the drawer's own {box} are more than slides are commonly sold for, {most} ${weight(unit)}.`,
+    "Divide the drawer, or look for slides of that rating: the maker's data and local codes decide.",
   ],
   "blocking.unknown": [
     "Behind a face frame, these slides need blocking out to the opening's side.",
@@ -280,6 +318,10 @@ const meeting = ({ room }: Data): string =>
     : isZero(room as Rational)
       ? ", and meet"
       : ": that leaves {room}, and the front gap is {gap}";
+
+/** By how much a solid piece moves, where its wood is known. */
+const yearWords = ({ moves }: Readonly<Record<string, unknown>>, unit: Unit, begin: string): string =>
+  moves === undefined ? "" : `${begin} by an estimated {moves} ${unit} between {low} and {high} % humidity`;
 
 const weight = (unit: Unit): string => (unit === "in" ? "lb" : "kg");
 

@@ -13,8 +13,14 @@ export function hardwareRow(item: Item, unit: Unit): CellResult[] {
 function note(item: Item, unit: Unit): string {
   const words = worded(SPECIAL[item.name] ?? PURPOSES[item.purpose], { ...item }, unit);
   const unknown = !item.size && item.name.match(/screw|nail/) ? "none of the screw lengths suits this stock" : "";
-  return [words, unknown].filter(Boolean).join("; ");
+  return [words, ratingWords(item, unit), unknown].filter(Boolean).join("; ");
 }
+
+/** An estimate; heavier things than were told want more. */
+const ratingWords = ({ rating }: Item, unit: Unit): string =>
+  rating === undefined
+    ? ""
+    : `rated for ${Number(rating.toFixed(1))} ${unit === "in" ? "lb" : "kg"} or more, box included (an estimate)`;
 
 const PURPOSES: Record<Purpose, Template> = {
   none: "",

@@ -137,6 +137,12 @@ const CATALOG: Record<string, Wording> = {
   "drawer.notText": 'drawer is the number {"received"}. Type the label as a text, as "A1" or "7-1".',
   "drawer.unknown": 'drawer is {"received"}, which is none of {drawers}.',
 
+  "load.unreadable":
+    '{argument} is {"received"}. It takes even, files or a weight: a number, which is in {plain}, or one with its unit.',
+  "stiffness.unreadable":
+    '{argument} is {"received"}. It takes auto, a panel such as plywood or MDF, or a modulus of elasticity in {plain}.',
+  "load.count": "load lists {given} loads for {count} drawers. Give one for all, or one a drawer.",
+  "share.outOfRange": '{argument} is {"received"}. It takes a share of the span from 1/2000 to 1/20, such as 1/240.',
   "pieces.many": ({ pieces, most }) =>
     `The job has ${grouped(pieces)} pieces. At most ${grouped(most)} are listed at once: give fewer openings a call.`,
   "cabinet.taken": "{argument} is {outside}, of which {names}, {taken}, leave no opening.",

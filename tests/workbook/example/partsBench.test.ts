@@ -126,7 +126,7 @@ describe("the parts bench", () => {
     expect(layout).toHaveLength(pieces);
     const bought = table("Sheets").reduce((sum, row) => sum + (row[3] as number), 0);
     for (const rows of [layout, table("Cuts")]) expect(new Set(rows.map(([sheet]) => sheet)).size).toBe(bought);
-    expect(table("Hardware")[0]!.slice(0, 3)).toEqual(["Side-mount slide", 22, 8]);
+    expect(table("Hardware")[0]!.slice(0, 3)).toEqual(["Side-mount slide", 22, 6]);
     expect(table("Mounting").map(([drawer]) => drawer)).toEqual(table("Plan").map(([drawer]) => drawer));
   });
 

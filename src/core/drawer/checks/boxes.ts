@@ -11,7 +11,6 @@ import {
   type Rational,
   type Unit,
 } from "../../length";
-import { DESIGN_RATE, evenLoad } from "../../wood";
 import { blockingOf } from "../hardware/slides";
 import { setbackOf } from "../plan/box-plan";
 import type { Drawer, PlannedOpening } from "../plan/plan";
@@ -81,21 +80,11 @@ export function checkStock(planned: PlannedOpening): Found[] {
   }
   found.push(...checkJoint(s["corner joint"], s["joint depth"], stock.side, stock.end));
   found.push(...checkDado(s, unit), ...checkCenterSlide(planned));
-  const { "bottom thickness": bottom } = s;
-  if (
-    less(bottom, roundFigure("3/8", "9", unit)) &&
-    isMoreThan(stock.insideWidth.value, roundFigure("24", "600", unit))
-  ) {
-    found.push(doubtful("bottom.sags", { bottom, width: stock.insideWidth.value }));
-  }
   found.push(...checkDepth(opening.least.depth, stock.depth.value, setbackOf(s), s["rear clearance"]));
   const front = drawers[0]!.front.width.value;
   if (s["front style"] === "inset" && isMoreThan(stock.width.value, front)) {
     found.push(wrong("box.widerThanFront", { box: stock.width.value, front }));
   }
-  const rating = s["slide rating"];
-  const load = evenLoad(stock.insideWidth.value, stock.insideDepth.value, DESIGN_RATE[unit], unit);
-  if (rating !== undefined && rating < load) found.push(wrong("slide.overloaded", { rating, load }));
   const blocking = blockingOf(drawers[0]!);
   // A center-mount slide hangs on the frame's rail.
   if (!blocking && s.slide !== "center-mount") found.push(doubtful("blocking.unknown"));

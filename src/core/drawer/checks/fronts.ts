@@ -1,11 +1,12 @@
 import { equal, isNegative, isPositive, less, negate, roundFigure, subtract } from "../../length";
+import { isSolidWood } from "../material";
 import { stripOf } from "../plan/parts";
 import type { PlannedOpening } from "../plan/plan";
 import { pullsOf } from "../plan/pulls";
 import type { Standards } from "../standards";
 import { isMoreThan, doubtful, wrong, type Found } from "./finding";
+import { yearOf } from "./moving";
 import { checkFrame } from "./frame";
-import { isSolidWood } from "./stock";
 
 /** What is doubtful about the fronts of an opening. */
 export function checkFronts(planned: PlannedOpening, ends: { left: boolean; right: boolean }): Found[] {
@@ -33,7 +34,13 @@ export function checkFronts(planned: PlannedOpening, ends: { left: boolean; righ
     s["front grain"] === "vertical" &&
     isMoreThan(width, roundFigure("12", "300", unit))
   ) {
-    found.push(doubtful("front.solidUpright", { width, material: s["front material"] }));
+    found.push(
+      doubtful("front.solidUpright", {
+        width,
+        material: s["front material"],
+        ...yearOf(s["front material"], width, opening),
+      }),
+    );
   }
   if (s["front match"] === "opening" && drawers.length > 1) {
     const { between, hung } = stripOf(planned);

@@ -1,12 +1,15 @@
 import { equal, Fault, orElse } from "../../length";
 import type { AnyOpening, Job } from "../opening";
 import { failed, within, type Plan, type PlannedOpening } from "../plan/plan";
+import { checkBalance } from "./balance";
 import { checkBox, checkStock } from "./boxes";
 import { doubtful, wrong, type Finding, type Found } from "./finding";
 import { checkStile } from "./frame";
 import { checkFit } from "./fit";
 import { checkFronts } from "./fronts";
 import { checkPull, checkScrews } from "./hardware";
+import { checkLoads } from "./loads";
+import { checkMoving } from "./moving";
 import { checkRunner, checkRunners } from "./runners";
 import { checkSolidBottom, checkThickness } from "./stock";
 import { checkInnerReveals, checkMeasurements } from "./measurements";
@@ -23,6 +26,7 @@ export function findingsOf(job: Job, plan: Plan, noted: readonly Finding[] = [])
     ...noted,
     ...checkCabinets(job, plan),
     ...checkStiles(job, plan),
+    ...checkBalances(job, plan),
     ...plan.flatMap((planned) => [
       ...at(planned.opening.label, checkMeasurements(planned.opening)),
       ...(failed(planned) ? at(planned.opening.label, [asFinding(planned.fault)]) : checkReadable(planned)),
@@ -46,6 +50,20 @@ function checkStiles({ cabinets }: Job, plan: Plan): Finding[] {
       return left && right ? at(`${left.label}, ${right.label}`, checkStile(left, right)) : [];
     }),
   );
+}
+
+/** Whether cabinets stand with their drawers open; what cannot be planned, or carries nobody knows what, is found there. */
+function checkBalances({ cabinets }: Job, plan: Plan): Finding[] {
+  const planned = new Map(plan.flatMap((one) => (failed(one) ? [] : [[one.opening as AnyOpening, one]])));
+  return cabinets.flatMap(({ openings }) => {
+    const able = openings.flatMap((opening) => planned.get(opening) ?? []);
+    if (able.length < openings.length) return [];
+    const where = able.map(({ opening }) => opening.label).join(", ");
+    return orElse(
+      () => at(where, checkBalance(able)),
+      () => [],
+    );
+  });
 }
 
 /** Openings side by side under one top and over one bottom are equally high, unless rails say otherwise. */
@@ -76,6 +94,7 @@ function checkPlanned(planned: PlannedOpening): Finding[] {
     ...drawers.flatMap((drawer) => at(drawer.label, [...checkBox(drawer), ...checkRunner(drawer)])),
     ...at(opening.label, [...checkStock(planned), ...checkRunners(planned)]),
     ...at(opening.label, checkFit(planned)),
+    ...drawers.flatMap((drawer) => at(drawer.label, [...checkLoads(drawer), ...checkMoving(drawer, ends)])),
     ...drawers.flatMap((drawer) => at(drawer.label, [...checkScrews(drawer), ...checkPull(drawer)])),
     ...at(opening.label, checkThickness(planned)),
     ...at(opening.label, checkSolidBottom(planned)),

@@ -1,14 +1,8 @@
 import { equal, ratio, type Rational } from "../../length";
+import { isPlywood, isSolidWood } from "../material";
 import type { PlannedOpening } from "../plan/plan";
 import { doubtful, type Found } from "./finding";
-
-/** Wood that moves across its grain: what is not named as a sheet of some kind, or as no wood at all. */
-export const isSolidWood = (material: string): boolean =>
-  !/ply|mdf|hdf|\bosb\b|(hard|particle|chip|fib(re|er)|block|lam(in)?) ?-?board|melamine|laminate|baltic|veneer/i.test(
-    material,
-  ) && !/acrylic|glass|metal|alumini?um|steel|plastic|polycarbonate|phenolic/i.test(material);
-
-const isPlywood = (material: string): boolean => /ply/i.test(material);
+import { yearOf } from "./moving";
 
 /**
  * Nominal thickness, and what a sheet sold by that name may measure, in inches.
@@ -40,13 +34,14 @@ export function checkThickness({ opening, drawers }: PlannedOpening): Found[] {
 }
 
 /** A solid bottom moves across its grain: it wants the grain side to side, and room behind. */
-export function checkSolidBottom({ opening }: PlannedOpening): Found[] {
+export function checkSolidBottom({ opening, drawers }: PlannedOpening): Found[] {
   const s = opening.standards;
   const material = s["bottom material"];
   if (!isSolidWood(material)) return [];
+  const year = yearOf(material, drawers[0]!.stock.bottomDepth.value, opening);
   return [
     s["bottom fit"] === "under back"
-      ? doubtful("bottom.solidGrain", { material })
-      : doubtful("bottom.solidHeld", { material, fit: s["bottom fit"] }),
+      ? doubtful("bottom.solidGrain", { material, ...year })
+      : doubtful("bottom.solidHeld", { material, fit: s["bottom fit"], ...year }),
   ];
 }

@@ -40,15 +40,18 @@ export const itemsOf = (drawer: Drawer): Item[] => [
 /** Drawers of one opening that need the same, for most of them do: equal boxes behind equal fronts. */
 const alike = (drawers: readonly Drawer[]): Drawer[][] =>
   groupsOf(drawers, (drawer) => {
-    const { sideHeight, backHeight, front } = drawer;
+    const { sideHeight, backHeight, front, opening, place } = drawer;
     const sizes = [sideHeight, backHeight, front.width, front.height].map(({ value }) => keyOf(value));
-    return [...sizes, ...behindHoles(drawer).map(isThroughBox)].join(" ");
+    // Loads of their own ask for ratings of their own.
+    const load = opening.standards.load.length > 1 ? place : "";
+    return [...sizes, load, ...behindHoles(drawer).map(isThroughBox)].join(" ");
   });
 
 const together = (items: readonly Item[]): Item[] =>
   groupsOf(
     items.filter(({ quantity }) => !isZero(quantity)),
-    ({ name, unit, purpose, size, detail }) => [name, unit, purpose, sizeKey(size), sizeKey(detail)].join("|"),
+    ({ name, unit, purpose, size, detail, rating }) =>
+      [name, unit, purpose, sizeKey(size), sizeKey(detail), rating].join("|"),
   ).map((same) => ({ ...same[0]!, quantity: total(same.map(({ quantity }) => quantity)) }));
 
 const sizeKey = (size: Rational | undefined): string => (size ? keyOf(size) : "");

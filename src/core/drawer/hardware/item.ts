@@ -57,6 +57,8 @@ export interface Item {
   purpose: Purpose;
   /** A size that tells more about it: a band's width, the length of a blocking, the stock of a pocket hole. */
   detail?: Rational;
+  /** What a pair of slides must carry, in lb or kg. */
+  rating?: number;
   /** What a screw or nail may not exceed: the stock that it ends in, and what it goes through before. */
   most?: Rational;
   /** What a screw goes through before it holds: it must be longer. */

@@ -1,5 +1,6 @@
 import { add, isPositive, less, ratio, roundFigure, share, subtract, ZERO, type Rational } from "../../length";
 import type { AnyOpening } from "../opening";
+import { ratingToOrder } from "../loads";
 import { partitionRightOf } from "../plan/face";
 import { runnerOf } from "../runner";
 import type { Drawer } from "../plan/plan";
@@ -32,15 +33,25 @@ export function slideItems(drawer: Drawer): Item[] {
       ];
     case "center-mount":
       // One slide under the middle, on brackets that come with it.
-      return [{ name: "center-mount slide", size, quantity: ratio(1), unit: "each", purpose: "datasheet" }];
+      return [
+        {
+          name: "center-mount slide",
+          size,
+          quantity: ratio(1),
+          unit: "each",
+          purpose: "datasheet",
+          rating: ratingToOrder(drawer),
+        },
+      ];
     default:
       return [...blockingItems(drawer), ...runnerScrews(drawer)];
   }
 }
 
-const slidesOf = (name: "side-mount slide" | "undermount slide", { stock }: Drawer): Item => ({
+const slidesOf = (name: "side-mount slide" | "undermount slide", drawer: Drawer): Item => ({
   name,
-  size: stock.slide.value,
+  size: drawer.stock.slide.value,
+  rating: ratingToOrder(drawer),
   quantity: ratio(1),
   unit: "pair",
   purpose: "none",

@@ -12,6 +12,8 @@ import { matchHeights } from "./match";
 /** One drawer: its front, its box and where they are. Every size keeps the sum that gave it. */
 export interface Drawer {
   label: string;
+  /** From the top of its opening, from 0. */
+  place: number;
   opening: Opening;
   cabinet: Cabinet;
   face: Face;
@@ -84,9 +86,7 @@ function finish(draft: Draft): PlannedOpening | FailedOpening {
     cabinet,
     face,
     fronts,
-    drawers: fronts.fronts.map((front, i) =>
-      drawerOf(draft, drawerLabel(opening.label, i + 1), front, zones[i]!, heights[i]!),
-    ),
+    drawers: fronts.fronts.map((front, i) => drawerOf(draft, i, front, zones[i]!, heights[i]!)),
   }));
 }
 
@@ -94,7 +94,7 @@ function finish(draft: Draft): PlannedOpening | FailedOpening {
 const drawerLabel = (opening: string, number: number): string =>
   /\d$/.test(opening) ? `${opening}-${number}` : `${opening}${number}`;
 
-function drawerOf(draft: Draft, label: string, front: Front, zone: Zone, boxHeight: Size): Drawer {
+function drawerOf(draft: Draft, place: number, front: Front, zone: Zone, boxHeight: Size): Drawer {
   const { opening, cabinet, face, stock } = draft;
   const s = opening.standards;
   checkHeight(s, boxHeight);
@@ -105,7 +105,8 @@ function drawerOf(draft: Draft, label: string, front: Front, zone: Zone, boxHeig
     ? sum(plus("box height", boxHeight), minus("bottom thickness", s["bottom thickness"]))
     : sum(plus("box height", boxHeight));
   return {
-    label,
+    label: drawerLabel(opening.label, place + 1),
+    place,
     opening,
     cabinet,
     face,

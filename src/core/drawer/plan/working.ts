@@ -1,6 +1,7 @@
 import { Fault, toDouble, multiply, add, type Rational } from "../../length";
 import { given, Size, type Write } from "../size";
 import { MEASURED, type Opening } from "../opening";
+import { estimatesOf } from "../loads";
 import { mountingOf, sideSpace } from "./mounting";
 import { outsideOf } from "./outside";
 import { bottomCut, stripOf } from "./parts";
@@ -93,6 +94,7 @@ function rows(drawer: Drawer, planned: PlannedOpening): WorkingRow[] {
     ...sized.flatMap(([name, size]) => (size ? [{ name, value: size.value, how: size.how }] : [])),
     diagonal("Box diagonal", ["box width", stock.width], ["box depth", stock.depth]),
     diagonal("Front diagonal", ["front width", front.width], ["front height", front.height]),
+    ...within(opening, () => estimatesOf(drawer)),
   ];
 }
 

@@ -1,5 +1,8 @@
 import { Fault, orElse, parseLength, toDouble, type Unit } from "../../core/length";
-import { isDateFormat, sameWord, type Cell } from "../cells";
+import { MPA_PER_PSI } from "../../core/wood";
+import type { Cell } from "./cell";
+import { sameWord } from "./find-word";
+import { isDateFormat } from "./typed";
 
 /** A quantity that is no length: the units that its texts may carry, and the one that plain numbers have. */
 export interface Measure {
@@ -25,7 +28,7 @@ export const WEIGHT: Measure = {
 
 /** Bounds lie so that a number in the other unit, or in millions of psi, is seen to be one. */
 export const STIFFNESS: Measure = {
-  units: { psi: POUND_FORCE / 25.4 ** 2, mpa: 1, "n/mm2": 1, gpa: 1000 },
+  units: { psi: MPA_PER_PSI, mpa: 1, "n/mm2": 1, gpa: 1000 },
   plain: { in: "psi", mm: "MPa" },
   least: { in: 50_000, mm: 300 },
   most: { in: 30_000_000, mm: 210_000 },
@@ -37,6 +40,22 @@ export const RATE: Measure = {
   plain: { in: "lb/ft²", mm: "Pa" },
   least: { in: 1, mm: 250 },
   most: { in: 200, mm: 10_000 },
+};
+
+/** What lies on a square foot or meter: as a weight in a table of standards, where kilograms are the plain unit. */
+export const FLOOR_LOAD: Measure = {
+  units: RATE.units,
+  plain: { in: "lb/ft²", mm: "kg/m²" },
+  least: { in: 1, mm: 5 },
+  most: { in: 200, mm: 1000 },
+};
+
+/** Bounds lie so that a number in the other unit is seen to be one, or nearly so. */
+export const DENSITY: Measure = {
+  units: { "lb/ft3": KG / 0.3048 ** 3, pcf: KG / 0.3048 ** 3, "kg/m3": 1 },
+  plain: { in: "lb/ft³", mm: "kg/m³" },
+  least: { in: 3, mm: 80 },
+  most: { in: 700, mm: 12_000 },
 };
 
 /** A quantity in the plain unit of the call, and whether its text named one. */

@@ -1,0 +1,46 @@
+import type { Write } from "../size";
+import type { Drawer } from "../plan/plan";
+import { carriedBy } from "./load";
+import { ratingFor } from "./rating";
+import { saggingOf } from "./sagging";
+
+/** A row of a drawer's workings that is no length, or no exact one. */
+interface Estimate {
+  name: string;
+  value: number;
+  how: (write: Write) => string;
+}
+
+/** What a drawer carries, weighs and asks for, each with how it is reckoned: estimates, all of them. */
+export function estimatesOf(drawer: Drawer): Estimate[] {
+  const { standards: s, unit } = drawer.opening;
+  const { load, how, box, total } = carriedBy(drawer);
+  const weight = unit === "in" ? "lb" : "kg";
+  const needs = s.slide === "wood runner" ? undefined : ratingFor(total, unit);
+  const sagging = saggingOf(drawer);
+  const rows: Estimate[] = [
+    { name: `Load, ${weight}`, value: load, how },
+    { name: `Drawer's own weight, ${weight}`, value: box, how: () => "its pieces by size and density, front with it" },
+    ...(needs === undefined
+      ? []
+      : [
+          {
+            name: `Slide rating needed, ${weight}`,
+            value: needs,
+            how: () => `the least that slides are sold in for load and drawer, ${Number(total.toFixed(1))}`,
+          },
+        ]),
+    ...(sagging?.sag === undefined
+      ? []
+      : [
+          {
+            name: "Bottom sags",
+            value: sagging.sag,
+            how: (write: Write) =>
+              `bottom ${write(sagging.thickness)} thick, held all round, under the load (an estimate); 1/${Math.round(1 / s["sag limit"])} of the span ${write(sagging.span)} is ${Number(sagging.limit.toFixed(3))}`,
+          },
+        ]),
+  ];
+  // To twelve digits: engines differ in the last of their exponentials.
+  return rows.map((row) => ({ ...row, value: Number(row.value.toPrecision(12)) }));
+}
