@@ -1,6 +1,6 @@
 import { equal, writeNumber } from "../core/length";
-import { safeSizes, sawCuts, type SawPiece } from "../core/sheets";
-import { cellFunction, laidOut, SHEET_ARGUMENTS } from "./calls";
+import { safeSizes, sawCuts, type PartToCut, type SawPiece } from "../core/sheets";
+import { cellFunction, laidOut, SHEET_ARGUMENTS, stockCells } from "./calls";
 import { lengthResult, letters, table, type CellResult } from "./cells";
 import { cutCaution } from "./words";
 
@@ -32,9 +32,9 @@ enum Unit {
  * @param {any} [trim] Taken off each edge of a sheet first, 0 or more: 0 (default)
  * @param {SheetEffort} [effort] quick, standard (default) or thorough
  * @param {Unit} [unit] Unit of numbers without a mark, and of the result: in (default) or mm
- * @returns {any[][]} A table, one row a cut: Sheet, Step, Cut (rip along the sheet's length, or crosscut), Setting (size kept), From (the piece in hand), Gives (what comes of it, and a caution where the piece is too small to be guided safely)
+ * @returns {any[][]} A table, one row a cut: Sheet, Material, Thickness, Step, Cut (rip along the sheet's length, or crosscut), Setting (size kept), From (the piece in hand), Gives (what comes of it, and a caution where the piece is too small to be guided safely)
  * @throws #N/A where a part fits no stock of its material and thickness, or the stock does not suffice; #VALUE! where a table cannot be read (the grain of a part is length, width or any, of stock length or none)
- * @example =DRAWER.CUTS({"Part","Length","Width","Qty";"Shelf",48,48,2},{"Length","Width";97,48}) // => {"Sheet","Step","Cut","Setting","From","Gives";1,1,"crosscut",48,"sheet 97 × 48","Shelf 48 × 48; rest of the sheet 48 7/8 × 48";…}
+ * @example =DRAWER.CUTS({"Part","Length","Width","Qty";"Shelf",48,48,2},{"Length","Width";97,48}) // => {"Sheet","Material","Thickness","Step","Cut","Setting","From","Gives";1,"","",1,"crosscut",48,"sheet 97 × 48","Shelf 48 × 48; rest of the sheet 48 7/8 × 48";…}
  * @source common practice: rips first, equal fence settings kept together
  */
 export function CUTS(
@@ -58,11 +58,12 @@ const call = cellFunction(SHEET_ARGUMENTS, (values) => {
     const said = ({ is, piece, part, length, width }: SawPiece): string => {
       const isWhole = stock.some((sheet) => equal(sheet.length, length) && equal(sheet.width, width));
       const rest = is === "sheet" && !isWhole ? "rest of the sheet" : is;
-      const what = part !== undefined ? parts[part]!.name : piece !== undefined ? `piece ${letters(piece)}` : rest;
+      const what = part !== undefined ? labelOf(parts[part]!) : piece !== undefined ? `piece ${letters(piece)}` : rest;
       return `${what} ${writeNumber(length, unit)} × ${writeNumber(width, unit)}`;
     };
     return sawCuts(solution, safe).map(({ sheet, step, kind, setting, from, gives, caution }) => [
       first + sheet,
+      ...stockCells(stock[solution.sheets[sheet - 1]!.stock]!, parts[0]!, unit),
       step,
       kind,
       lengthResult(setting, unit),
@@ -73,4 +74,14 @@ const call = cellFunction(SHEET_ARGUMENTS, (values) => {
   return table(HEADINGS, rows);
 });
 
-const HEADINGS = ["Sheet", "Step", "Cut", "Setting", "From", "Gives"];
+/** A part, with the drawers that it may go to. */
+const labelOf = ({ name, drawer, labeled }: PartToCut): string => {
+  const drawers = (drawer ?? "").split(", ");
+  const some = drawers.slice(0, MOST).join(", ") + (drawers.length > MOST ? " …" : "");
+  return labeled || !drawer ? name : `${name} (${some})`;
+};
+
+/** Drawers that are named in one cell. */
+const MOST = 12;
+
+const HEADINGS = ["Sheet", "Material", "Thickness", "Step", "Cut", "Setting", "From", "Gives"];

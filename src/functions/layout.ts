@@ -1,5 +1,5 @@
 import { placements } from "../core/sheets";
-import { cellFunction, laidOut, SHEET_ARGUMENTS } from "./calls";
+import { cellFunction, laidOut, SHEET_ARGUMENTS, stockCells } from "./calls";
 import { lengthResult, table, type CellResult } from "./cells";
 
 /** @customenum {string} */
@@ -30,9 +30,9 @@ enum Unit {
  * @param {any} [trim] Taken off each edge of a sheet first, 0 or more: 0 (default)
  * @param {SheetEffort} [effort] quick, standard (default) or thorough
  * @param {Unit} [unit] Unit of numbers without a mark, and of the result: in (default) or mm
- * @returns {any[][]} A table, one row a piece: Sheet (numbered), Material, Part, Drawer, From left, From bottom, Length (along the sheet's length), Width, Turned (TRUE where the part's length lies across)
+ * @returns {any[][]} A table, one row a piece: Sheet (numbered), Material, Thickness, Part, Drawer, From left, From bottom, Length (along the sheet's length), Width, Turned (TRUE where the part's length lies across)
  * @throws #N/A where a part fits no stock of its material and thickness, or the stock does not suffice; #VALUE! where a table cannot be read (the grain of a part is length, width or any, of stock length or none)
- * @example =DRAWER.LAYOUT({"Part","Length","Width","Qty";"Shelf",48,48,2},{"Length","Width";97,48}) // => {"Sheet","Material","Part","Drawer","From left","From bottom","Length","Width","Turned";1,"","Shelf","",0,0,48,48,FALSE;1,"","Shelf","",48.125,0,48,48,FALSE}
+ * @example =DRAWER.LAYOUT({"Part","Length","Width","Qty";"Shelf",48,48,2},{"Length","Width";97,48}) // => {"Sheet","Material","Thickness","Part","Drawer","From left","From bottom","Length","Width","Turned";1,"","","Shelf","",0,0,48,48,FALSE;1,"","","Shelf","",48.125,0,48,48,FALSE}
  * @source common practice: a saw cuts sheets from edge to edge
  */
 export function LAYOUT(
@@ -54,7 +54,7 @@ const call = cellFunction(SHEET_ARGUMENTS, (values) => {
     before += solution.sheets.length;
     return placements(solution).map(({ sheet, stock: row, part, fromLeft, fromBottom, length, width, turned }) => [
       first + sheet,
-      stock[row]!.material || parts[part]!.material,
+      ...stockCells(stock[row]!, parts[part]!, unit),
       parts[part]!.name,
       parts[part]!.drawer ?? "",
       ...[fromLeft, fromBottom, length, width].map((size) => lengthResult(size, unit)),
@@ -64,4 +64,15 @@ const call = cellFunction(SHEET_ARGUMENTS, (values) => {
   return table(HEADINGS, rows);
 });
 
-const HEADINGS = ["Sheet", "Material", "Part", "Drawer", "From left", "From bottom", "Length", "Width", "Turned"];
+const HEADINGS = [
+  "Sheet",
+  "Material",
+  "Thickness",
+  "Part",
+  "Drawer",
+  "From left",
+  "From bottom",
+  "Length",
+  "Width",
+  "Turned",
+];

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { CUTS } from "../../src/functions";
+import { CUTS, LAYOUT } from "../../src/functions";
 import { shown } from "../cell";
+import { column } from "./tables";
 
 const cuts = (...args: unknown[]) => (CUTS as (...a: unknown[]) => unknown[][])(...args);
 
@@ -15,23 +16,56 @@ describe("CUTS(parts, stock, kerf, trim, effort, unit)", () => {
     [96, 48],
   ]).slice(1);
 
+  test("names the sheet's stock at every cut", () => {
+    const [header, ...own] = cuts(
+      [
+        ["Part", "Drawer", "Length", "Width", "Qty", "Thickness", "Grain"],
+        ["Side", "C4", 22, 7.5, 2, "15/32", "length"],
+      ],
+      [
+        ["Material", "Thickness", "Length", "Width"],
+        ["Birch", 0.5, 96, 48],
+      ],
+    );
+    expect(header).toEqual(["Sheet", "Material", "Thickness", "Step", "Cut", "Setting", "From", "Gives"]);
+    expect(new Set(own.map((row) => row.slice(0, 3).join()))).toEqual(new Set(["1,Birch,0.5"]));
+    expect(own.map((row) => row[7]).join("; ")).toMatch(/Side \(C4\) 22 × 7 1\/2/);
+  });
+
+  test("pieces that stand alone are called by their labels, one each", () => {
+    const labels = ["C4 left side", "C4 right side"];
+    const table = [
+      ["Piece", "Drawer", "Part", "Length", "Width", "Grain"],
+      ...labels.map((one) => [one, "C4", "Side", 22, 7.5, "length"]),
+    ];
+    const stock = [
+      ["Length", "Width"],
+      [96, 48],
+    ];
+    const given = cuts(table, stock)
+      .map((row) => String(row[7]))
+      .join("; ");
+    for (const label of labels) expect(given.split(`${label} 22 × 7 1/2`)).toHaveLength(2);
+    expect(column(LAYOUT(table, stock), "Part").sort()).toEqual(labels);
+  });
+
   test("numbers sheets and steps, and rips before it crosscuts", () => {
-    expect(rows.map(([sheet, step]) => [sheet, step])).toEqual(rows.map((_, i) => [1, i + 1]));
-    expect([rows[0]![2], rows[0]![4]]).toEqual(["rip", "sheet 96 × 48"]);
-    const stages = rows.filter(([, , , , from]) => !String(from).startsWith("piece"));
-    expect(stages.every((row) => row[2] === "rip")).toBe(true);
-    expect(rows.every(([, , kind]) => kind === "rip" || kind === "crosscut")).toBe(true);
+    expect(rows.map((row) => [row[0], row[3]])).toEqual(rows.map((_, i) => [1, i + 1]));
+    expect([rows[0]![4], rows[0]![6]]).toEqual(["rip", "sheet 96 × 48"]);
+    const stages = rows.filter((row) => !String(row[6]).startsWith("piece"));
+    expect(stages.every((row) => row[4] === "rip")).toBe(true);
+    expect(rows.every((row) => row[4] === "rip" || row[4] === "crosscut")).toBe(true);
   });
 
   test("gives every part once", () => {
-    const given = rows.map((row) => String(row[5])).join("; ");
+    const given = rows.map((row) => String(row[7])).join("; ");
     expect([given.match(/Side 22 × 7 1\/2/g)!.length, given.match(/Cleat 5 × 1 1\/2/g)!.length]).toEqual([8, 2]);
   });
 
   test("warns where a piece in hand is too small to be guided safely", () => {
-    const cautions = rows.filter((row) => String(row[5]).includes("Caution"));
+    const cautions = rows.filter((row) => String(row[7]).includes("Caution"));
     expect(cautions.length).toBeGreaterThan(0);
-    expect(String(cautions[0]![5])).toContain("as the saw's manual says");
+    expect(String(cautions[0]![7])).toContain("as the saw's manual says");
     expect(
       cuts(
         [
@@ -58,7 +92,7 @@ describe("CUTS(parts, stock, kerf, trim, effort, unit)", () => {
       0.125,
       0.25,
     ).slice(1, 5);
-    expect(trimmed.map((row) => [row[2], row[3]])).toEqual([
+    expect(trimmed.map((row) => [row[4], row[5]])).toEqual([
       ["rip", 47.75],
       ["rip", 47.5],
       ["crosscut", 95.75],

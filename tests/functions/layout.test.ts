@@ -17,7 +17,7 @@ interface Piece {
 const pieces = (rows: unknown[][]): Piece[] =>
   rows
     .slice(1)
-    .map(([sheet, , name, , x, y, length, width, turned]) => ({ sheet, name, x, y, length, width, turned }) as Piece);
+    .map(([sheet, , , name, , x, y, length, width, turned]) => ({ sheet, name, x, y, length, width, turned }) as Piece);
 
 describe("LAYOUT(parts, stock, kerf, trim, effort, unit)", () => {
   const list = [
@@ -77,11 +77,12 @@ describe("LAYOUT(parts, stock, kerf, trim, effort, unit)", () => {
       [0.75, 96, 48],
     ])
       .slice(1)
-      .filter((row) => row[2] === "Front")
-      .sort((a, b) => (a[4] as number) - (b[4] as number));
-    expect(fronts.map((row) => row[3])).toEqual(["A1", "A2", "A3"]);
-    expect(new Set(fronts.map((row) => row[5])).size).toBe(1);
-    expect(fronts[1]![4]).toBe((fronts[0]![4] as number) + (fronts[0]![6] as number) + 0.125);
+      .filter((row) => row[3] === "Front")
+      .sort((a, b) => (a[5] as number) - (b[5] as number));
+    expect(fronts.map((row) => row[4])).toEqual(["A1", "A2", "A3"]);
+    expect(fronts.map((row) => row.slice(1, 3))).toEqual(Array.from({ length: 3 }, () => ["Plywood", 0.75]));
+    expect(new Set(fronts.map((row) => row[6])).size).toBe(1);
+    expect(fronts[1]![5]).toBe((fronts[0]![5] as number) + (fronts[0]![7] as number) + 0.125);
   });
 
   test("a mistake is named as in SHEETS", () => {

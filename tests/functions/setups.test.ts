@@ -151,7 +151,7 @@ describe("SETUPS(openings, standards)", () => {
     ]);
     expect(matched.find((row) => row[1] === "Set aside")!.slice(3)).toEqual([20.25, 2, "Front A1, A2, A3, B1, B2, B3"]);
     expect(matched.find((row) => row[1] === "Rip" && row[3] === 19)!.slice(4)).toEqual([
-      6,
+      2,
       "Front A1, A2, A3, B1, B2, B3",
     ]);
   });
@@ -178,7 +178,7 @@ describe("SETUPS(openings, standards)", () => {
     expect(fronts.map((row) => row.slice(1, 5))).toEqual([
       ["Set aside", "Length of the strip, cuts between its fronts included", 21.375, 1],
       ["Set aside", "To cut away between two fronts, kerf included", 0.125, 1],
-      ["Crosscut", "Stop", 19.375, 2],
+      ["Crosscut", "Stop", 19.375, 1],
       ["Rip", "Fence, in order down the strip", 10.625, 2],
     ]);
   });

@@ -101,7 +101,7 @@ const numbered = (numbers: readonly unknown[]): unknown[] =>
 export function sawnSheets(job: Asked, { layout, cuts }: ReturnType<typeof answer>) {
   return numbered(layout.map((row) => row["Sheet"])).map((number) => {
     const placed = layout.filter((row) => row["Sheet"] === number);
-    const rows = cuts.filter(([sheet]) => sheet === number).map((row) => row.slice(1));
+    const rows = cuts.filter(([sheet]) => sheet === number).map((row) => row.slice(3));
     const whole = placed.map((row) => board(row))[0]!;
     const done =
       rows.length > 0 ? sawn(rows, job.kerf, job.trim) : { sheet: { ...whole, label: "sheet" }, boards: [whole] };

@@ -60,7 +60,7 @@ class Builder {
 
   /** The parts of a row one after another; those that are narrower than the row leave a strip beside them. */
   private row(row: Member["row"], whole: Piece, turned: boolean): Piece[] {
-    const { kerf, parts } = this.exact;
+    const { kerf, parts, gaps } = this.exact;
     let at = turned ? whole.y : whole.x;
     return row.map(({ part, flipped }) => {
       const across = flipped !== turned;
@@ -69,7 +69,7 @@ class Builder {
       const slice = turned
         ? { x: whole.x, y: at, length: whole.length, width }
         : { x: at, y: whole.y, length, width: whole.width };
-      at += (turned ? width : length) + kerf;
+      at += (turned ? width : length) + gaps[part]!;
       const piece = { x: slice.x, y: slice.y, length, width, part: { index: part, turned: across } };
       if (slice.length === length && slice.width === width) return piece;
       const into: Piece[] = [piece];

@@ -44,6 +44,8 @@ interface InHand {
   piece: Piece;
   now: Rectangle;
   rest: Piece[];
+  /** What is to come off the end first, so that the grain runs on to the next front of a strip. */
+  waste: number;
 }
 
 class Sheet {
@@ -91,9 +93,10 @@ class Sheet {
     const hands = stage.map((piece): InHand => {
       const rip = piece.cut!.kind === "rip";
       const size = (child: Piece): number => (rip ? child.width : child.length);
-      // The fence is set to what is kept; an offcut is what is left.
-      const rest = [...piece.cut!.into].sort((a, b) => +isOffcut(a) - +isOffcut(b) || size(b) - size(a));
-      return { number: this.number(piece), piece, now: { length: piece.length, width: piece.width }, rest };
+      // The fence is set to what is kept; an offcut is what is left. A strip of matched fronts is cut in its order.
+      const rest = [...piece.cut!.into];
+      if (!this.isStrip(piece)) rest.sort((a, b) => +isOffcut(a) - +isOffcut(b) || size(b) - size(a));
+      return { number: this.number(piece), piece, now: { length: piece.length, width: piece.width }, rest, waste: 0 };
     });
     for (;;) {
       const [next] = hands.filter((hand) => this.unfinished(hand)).sort((a, b) => this.order(a, b));
@@ -101,6 +104,15 @@ class Sheet {
       this.cutOff(next);
     }
   }
+
+  private isStrip({ cut }: Piece): boolean {
+    const [first, second] = cut!.into.map((child) => this.partIn(child));
+    const group = (part: number | undefined): string | undefined => this.solution.problem.parts[part ?? -1]?.grainGroup;
+    return group(first) !== undefined && group(first) === group(second);
+  }
+
+  /** The part that a piece is, or that is cut from it with a strip beside it. */
+  private readonly partIn = ({ part, cut }: Piece): number | undefined => (part ?? cut?.into[0]?.part)?.index;
 
   /** Rips before crosscuts, then by setting, then in the order of the sheet. */
   private order(a: InHand, b: InHand): number {
@@ -118,10 +130,19 @@ class Sheet {
     const { exact } = this.solution;
     const { kind } = hand.piece.cut!;
     const side = kind === "rip" ? "width" : "length";
-    const kept = hand.rest.shift()!;
     const before = { ...hand.now };
     const from = this.shownPiece(hand, before);
+    if (hand.waste > 0) {
+      hand.now[side] -= hand.waste;
+      hand.waste = 0;
+      const left = this.unfinished(hand) ? this.shownPiece(hand, hand.now) : this.name(hand.rest[0]!);
+      this.made.push(this.cut(kind, hand.now[side], from, before, [left]));
+      return;
+    }
+    const kept = hand.rest.shift()!;
     hand.now[side] = Math.max(0, hand.now[side] - kept[side] - exact.kerf);
+    const part = hand.rest.length > 0 && this.isStrip(hand.piece) ? this.partIn(kept) : undefined;
+    if (part !== undefined) hand.waste = exact.gaps[part]! - exact.kerf;
     const gives = [this.name(kept)];
     if (hand.rest.length === 1 && hand.rest[0]![side] === hand.now[side]) gives.push(this.name(hand.rest[0]!));
     else if (hand.rest.length > 0) gives.push(this.shownPiece(hand, hand.now));
@@ -176,4 +197,7 @@ const TRIM = [
   ["crosscut", "length"],
 ] as const;
 
-const settingOf = ({ piece, rest }: InHand): number => (piece.cut!.kind === "rip" ? rest[0]!.width : rest[0]!.length);
+const settingOf = ({ piece, now, rest, waste }: InHand): number => {
+  const side = piece.cut!.kind === "rip" ? "width" : "length";
+  return waste > 0 ? now[side] - waste : rest[0]![side];
+};

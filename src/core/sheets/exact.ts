@@ -8,6 +8,8 @@ export interface Exact {
   kerf: number;
   trim: number;
   parts: readonly Rectangle[];
+  /** Of each part how far the next of its grain group lies from it: a kerf, or more. */
+  gaps: readonly number[];
   stock: readonly (Rectangle & { cost: number })[];
   /** Whether costs are prices; else they are areas. */
   priced: boolean;
@@ -34,7 +36,7 @@ export function exact(problem: Problem): Exact {
   const lengths = [
     problem.kerf,
     problem.trim,
-    ...parts.flatMap(({ length, width }) => [length, width]),
+    ...parts.flatMap(({ length, width, grainGap }) => [length, width, ...(grainGap ? [grainGap] : [])]),
     ...stock.flatMap(({ length, width }) => [length, width]),
   ];
   const scale = commonDenominator(lengths);
@@ -58,6 +60,7 @@ export function exact(problem: Problem): Exact {
     kerf: whole(problem.kerf),
     trim: whole(problem.trim),
     parts: parts.map(rectangle),
+    gaps: parts.map(({ grainGap }) => Math.max(whole(problem.kerf), grainGap ? whole(grainGap) : 0)),
     stock: sheets.map((sheet, i) => ({ ...sheet, cost: costs[i]! / costStep })),
     priced,
     costScale,

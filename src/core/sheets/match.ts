@@ -13,6 +13,8 @@ export interface OfMaterial {
 export interface PartToCut extends Part, OfMaterial {
   /** It was planned, and is known by its drawer; else by its place. */
   planned?: true;
+  /** Its name is a label that tells its drawer. */
+  labeled?: true;
 }
 
 export interface SheetStock extends Stock, OfMaterial {}

@@ -15,10 +15,13 @@ export function keyOfProblem({ parts, stock, kerf, trim }: Problem): string {
       [keyOf(row.length), keyOf(row.width), row.price && keyOf(row.price), row.available, row.grain].join(" "),
     ),
     "",
-    ...parts.map(({ quantity, length, width, grain, grainGroup, from }) =>
-      [quantity, keyOf(length), keyOf(width), grain, grainGroup === undefined ? "" : numberOf(grainGroup), from].join(
-        " ",
-      ),
+    ...parts.map(({ quantity, length, width, grain, grainGroup, grainGap, from }) =>
+      [
+        [quantity, keyOf(length), keyOf(width), grain],
+        [grainGroup === undefined ? "" : numberOf(grainGroup), grainGap ? keyOf(grainGap) : "", from],
+      ]
+        .flat()
+        .join(" "),
     ),
   ].join(";");
 }

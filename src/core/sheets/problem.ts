@@ -23,6 +23,8 @@ export interface Part {
    * have a common divisor, in so many such rows: an opening made twice has two runs of grain.
    */
   grainGroup?: string;
+  /** What lies between it and the next of its group at least, as waste: so far apart they hang, and the grain runs on. */
+  grainGap?: Rational;
   /** The rows of `stock` that it may be cut from; all where not given. */
   from?: readonly number[];
 }

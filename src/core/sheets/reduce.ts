@@ -89,11 +89,11 @@ interface Shape {
 }
 
 function shape(problem: Problem, whole: Exact, sizes: readonly SheetSize[], { row }: Member): Shape {
-  const { kerf } = whole;
+  const { kerf, gaps } = whole;
   let [w, h] = [0, 0];
-  for (const { part, flipped } of row) {
+  for (const [i, { part, flipped }] of row.entries()) {
     const { length, width } = whole.parts[part]!;
-    w += (flipped ? width : length) + kerf;
+    w += (flipped ? width : length) + (i < row.length - 1 ? gaps[part]! : kerf);
     h = Math.max(h, (flipped ? length : width) + kerf);
   }
   const parts = row.map(({ part }) => problem.parts[part]!);

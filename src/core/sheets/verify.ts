@@ -31,12 +31,13 @@ function* sheetFlaws({ problem, exact }: Solution, { stock, piece }: Solution["s
   if (!inside) yield "it is not the trimmed sheet";
   const all = piecesOf(piece);
   const parts = all.filter(({ part }) => part);
-  for (const each of all) yield* cutFlaws(each, exact);
+  for (const each of all) yield* cutFlaws(each, problem, exact);
   for (const each of parts) yield* partFlaws(each, problem, exact, stock);
   if (overlap(parts, exact.kerf)) yield "two parts overlap";
 }
 
-function* cutFlaws(piece: Piece, { kerf }: Exact): Generator<string> {
+function* cutFlaws(piece: Piece, problem: Problem, exact: Exact): Generator<string> {
+  const { kerf } = exact;
   const { cut, part } = piece;
   if (!(piece.length > 0 && piece.width > 0)) yield "a piece has no size";
   else if (cut && part) yield "a part is cut up";
@@ -44,13 +45,15 @@ function* cutFlaws(piece: Piece, { kerf }: Exact): Generator<string> {
     const rip = cut.kind === "rip";
     let at = rip ? piece.y : piece.x;
     const end = rip ? piece.y + piece.width : piece.x + piece.length;
-    for (const child of cut.into) {
+    for (const [i, child] of cut.into.entries()) {
       const edge = rip
         ? child.x === piece.x && child.length === piece.length
         : child.y === piece.y && child.width === piece.width;
       if (!edge) yield "a cut does not run edge to edge";
       if ((rip ? child.y : child.x) !== at) yield "neighbors do not lie one kerf apart";
-      at = (rip ? child.y + child.width : child.x + child.length) + kerf;
+      const next = cut.into[i + 1];
+      at = rip ? child.y + child.width : child.x + child.length;
+      at += next ? apart(child, next, problem, exact) : kerf;
     }
     const lost = end - (at - kerf);
     if (lost < 0) yield "pieces reach beyond what they are cut from";
@@ -58,6 +61,18 @@ function* cutFlaws(piece: Piece, { kerf }: Exact): Generator<string> {
     if (cut.into.length === 1 && lost === 0) yield "a cut takes nothing off";
   }
 }
+
+/** What lies between two neighbors: a kerf, or what keeps the grain running on from one to the next of its group. */
+function apart(piece: Piece, next: Piece, { parts }: Problem, { kerf, gaps }: Exact): number {
+  const [own, other] = [memberOf(piece), memberOf(next)];
+  if (own === undefined || other === undefined) return kerf;
+  const group = parts[own]?.grainGroup;
+  const one = group !== undefined && parts[other]?.grainGroup === group && rowOf(parts, group).length > 1;
+  return one ? gaps[own]! : kerf;
+}
+
+/** The part that a piece is, or that is cut from it with a strip beside it. */
+const memberOf = ({ part, cut }: Piece): number | undefined => (part ?? cut?.into[0]?.part)?.index;
 
 function* partFlaws(piece: Piece, { stock: rows, parts }: Problem, exact: Exact, stock: number): Generator<string> {
   const { index, turned } = piece.part!;
@@ -99,17 +114,17 @@ function* stockFlaws({ problem, sheets }: Solution): Generator<string> {
     if (sheets.filter(({ stock }) => stock === s).length > available) yield `more of ${name} is cut than there is`;
 }
 
-/** The parts of a group lie in rows, in their order, one kerf apart, their lower or left edges in line. */
+/** The parts of a group lie in rows, in their order, as far apart as the saw or the grain wants, their lower or left edges in line. */
 function* groupFlaws({ problem, exact, sheets }: Solution): Generator<string> {
   for (const group of new Set(problem.parts.map(({ grainGroup }) => grainGroup))) {
     if (group === undefined) continue;
     const order = rowOf(problem.parts, group);
     const rows = sheets.map(({ piece, stock }) => {
       const members = piecesOf(piece).filter(({ part }) => part && problem.parts[part.index]?.grainGroup === group);
-      const along = rowsAmong(members, order, exact.kerf, "x");
+      const along = rowsAmong(members, order, exact.gaps, "x");
       const count = along * order.length;
       if (count === members.length || problem.stock[stock]?.grain !== "none") return along;
-      return along + rowsAmong(members, order, exact.kerf, "y");
+      return along + rowsAmong(members, order, exact.gaps, "y");
     });
     const found = rows.reduce((sum, n) => sum + n, 0);
     if (found < rowsOf(problem.parts, group)) yield `the grain of group ${group} does not run on`;
@@ -117,7 +132,12 @@ function* groupFlaws({ problem, exact, sheets }: Solution): Generator<string> {
 }
 
 /** How many whole rows lie among pieces, each piece counted in one row only. */
-function rowsAmong(pieces: readonly Piece[], order: readonly number[], kerf: number, axis: "x" | "y"): number {
+function rowsAmong(
+  pieces: readonly Piece[],
+  order: readonly number[],
+  gaps: readonly number[],
+  axis: "x" | "y",
+): number {
   const side = axis === "x" ? "y" : "x";
   const end = (piece: Piece): number => (axis === "x" ? piece.x + piece.length : piece.y + piece.width);
   const left = [...pieces].sort((a, b) => a[axis] - b[axis]);
@@ -127,7 +147,10 @@ function rowsAmong(pieces: readonly Piece[], order: readonly number[], kerf: num
     for (const index of order.slice(1)) {
       const last = row[row.length - 1]!;
       const next = left.find(
-        (piece) => piece.part!.index === index && piece[axis] === end(last) + kerf && piece[side] === last[side],
+        (piece) =>
+          piece.part!.index === index &&
+          piece[axis] === end(last) + gaps[last.part!.index]! &&
+          piece[side] === last[side],
       );
       if (next) row.push(next);
     }

@@ -5,4 +5,4 @@ export { openings, standards, type JobTables } from "./job";
 export { plannedOrFault, rowsOfOpenings } from "./planned";
 export { drawersForAll, QUOTE_ARGUMENTS, quoteFor } from "./quote-job";
 export { usesOf } from "./solved";
-export { laidOut, SHEET_ARGUMENTS, stock, stockIfGiven, type LaidOutGroup } from "./sheet-job";
+export { laidOut, SHEET_ARGUMENTS, stock, stockCells, stockIfGiven, type LaidOutGroup } from "./sheet-job";

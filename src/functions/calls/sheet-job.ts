@@ -5,12 +5,14 @@ import {
   halvingsOf,
   matchStock,
   type Effort,
+  type OfMaterial,
   type PartToCut,
   type SheetGroup,
   type Solution,
   type SolidGroup,
 } from "../../core/sheets";
 import { optionalLength, unit, word, type Argument } from "../arguments";
+import { lengthResult, type CellResult } from "../cells";
 import { readNotedStock, readParts, readStock } from "../tables";
 import type { Read } from "./cell-function";
 import { solved } from "./solved";
@@ -57,3 +59,9 @@ export function laidOut([parts, stock, kerf, trim, effort, unit]: Read<typeof SH
   }));
   return { unit, effort, groups, solid };
 }
+
+/** Material and thickness of what is cut; where the stock does not tell, those of its parts. */
+export const stockCells = (stock: OfMaterial, part: OfMaterial, unit: Unit): CellResult[] => {
+  const thickness = stock.thickness ?? part.thickness;
+  return [stock.material || part.material, thickness ? lengthResult(thickness, unit) : ""];
+};

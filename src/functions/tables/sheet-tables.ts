@@ -7,6 +7,7 @@ import { placeOf, type Row, type Table } from "./row";
 import { cellsOf, given, missing } from "./row-cells";
 
 const PART_HEADINGS = [
+  "piece",
   "part",
   "drawer",
   "qty",
@@ -16,6 +17,7 @@ const PART_HEADINGS = [
   "material",
   "grain",
   "grain group",
+  "grain gap",
 ] as const;
 const STOCK_HEADINGS = [
   "material",
@@ -34,21 +36,27 @@ type StockHeading = (typeof STOCK_HEADINGS)[number];
 
 /** @throws Fault naming the row and column of a cell that cannot be read */
 export const readParts = (raw: unknown, unit: Unit): PartToCut[] =>
-  readTable<PartHeading>("parts", raw, PART_HEADINGS, ["length", "width", "qty"]).rows.map((row) => {
-    const cell = cellsOf("parts", row, unit);
-    return {
-      place: row.number,
-      name: cell.text("part") || `row ${row.number}`,
-      drawer: cell.text("drawer"),
-      quantity: cell.count("qty") ?? missing("parts", row, "qty"),
-      length: cell.length("length") ?? missing("parts", row, "length"),
-      width: cell.length("width") ?? missing("parts", row, "width"),
-      ...given("thickness", cell.length("thickness")),
-      material: cell.text("material"),
-      grain: cell.word("grain", ["any", "length", "width"]),
-      ...given("grainGroup", cell.text("grain group") || undefined),
-    };
-  });
+  readTable<PartHeading>("parts", raw, PART_HEADINGS, ["length", "width", "qty"], { unless: "piece" }).rows.map(
+    (row) => {
+      const cell = cellsOf("parts", row, unit);
+      const label = cell.text("piece");
+      return {
+        place: row.number,
+        name: label || cell.text("part") || `row ${row.number}`,
+        drawer: cell.text("drawer"),
+        ...(label && { labeled: true }),
+        // A piece with a label of its own stands alone.
+        quantity: cell.count("qty") ?? (label ? 1 : missing("parts", row, "qty")),
+        length: cell.length("length") ?? missing("parts", row, "length"),
+        width: cell.length("width") ?? missing("parts", row, "width"),
+        ...given("thickness", cell.length("thickness")),
+        material: cell.text("material"),
+        grain: cell.word("grain", ["any", "length", "width"]),
+        ...given("grainGroup", cell.text("grain group") || undefined),
+        ...given("grainGap", cell.length("grain gap")),
+      };
+    },
+  );
 
 /** @throws Fault naming the row and column of a cell that cannot be read */
 export const readStock = (raw: unknown, unit: Unit): AnyStock[] => stockOf(readStockTable(raw), unit);

@@ -13,9 +13,9 @@ const ROOM = { sheets: 10, layout: 120, cuts: 240 };
 /** How many sheets to buy, and where each part lies on them. */
 export const SHEETS: SheetDefinition<Style> = {
   name: "Sheets",
-  widths: [11, 12, 14, 24, 15, 14, 12, 12, 18],
+  widths: [11, 12, 14, 18, 24, 14, 12, 12, 18, 10],
   selected: "A5",
-  merged: ["A1:I1", "A2:I2"],
+  merged: ["A1:J1", "A2:J2"],
   rows: [
     tall(36, cell("title", "Sheets to buy")),
     row(
@@ -33,12 +33,20 @@ export const SHEETS: SheetDefinition<Style> = {
       ROOM.sheets,
     ),
     gap(),
-    tall(27, cell("section", "Where each part lies"), ...Array.from({ length: 8 }, () => cell("section", null))),
+    tall(27, cell("section", "Where each part lies"), ...Array.from({ length: 9 }, () => cell("section", null))),
     row(cell("subtitle", "From the lower left corner, left to right along the sheet’s length.")),
     ...spilled(
       `=DRAWER.LAYOUT(${ASKED})`,
-      [...Array<Style>(4).fill("columnText"), ...Array<Style>(4).fill("column"), "columnText"],
-      ["pass", "label", "label", "label", "result", "result", "result", "result", "words"],
+      [
+        "columnText",
+        "columnText",
+        "column",
+        "columnText",
+        "columnText",
+        ...Array<Style>(4).fill("column"),
+        "columnText",
+      ],
+      ["pass", "label", "result", "label", "label", "result", "result", "result", "result", "words"],
       ROOM.layout,
     ),
   ],
@@ -47,9 +55,9 @@ export const SHEETS: SheetDefinition<Style> = {
 /** The sheets cut up, cut by cut. */
 export const CUTS: SheetDefinition<Style> = {
   name: "Cuts",
-  widths: [8, 7, 11, 11, 32, 96],
+  widths: [8, 14, 12, 7, 11, 11, 32, 110],
   selected: "A5",
-  merged: ["A1:F1", "A2:E2", "A3:F3"],
+  merged: ["A1:H1", "A2:G2", "A3:H3"],
   rows: [
     tall(36, cell("title", "Cutting the sheets up")),
     tall(
@@ -63,8 +71,8 @@ export const CUTS: SheetDefinition<Style> = {
     gap(),
     ...spilled(
       `=DRAWER.CUTS(${ASKED})`,
-      ["columnText", "columnText", "columnText", "column", "columnText", "columnText"],
-      ["pass", "pass", "label", "result", "words", "words"],
+      ["columnText", "columnText", "column", "columnText", "columnText", "column", "columnText", "columnText"],
+      ["pass", "label", "result", "pass", "label", "result", "words", "words"],
       ROOM.cuts,
     ),
   ],

@@ -21,6 +21,8 @@ export interface Part {
   grain: "length" | "any";
   /** Pieces of one group are cut in order from one strip, so that the grain runs on. */
   grainGroup?: string;
+  /** What lies between two of its strip, where that is more than the saw takes. */
+  grainGap?: Rational;
 }
 
 /**
@@ -28,9 +30,19 @@ export interface Part {
  * @param grouped pieces equal in all but their drawer stand together
  */
 export function cutList(plans: readonly PlannedOpening[], grouped: boolean): Part[] {
-  const parts = plans.flatMap(({ opening, drawers }) => within(opening, () => drawers.flatMap(partsOf)));
+  const parts = plans.flatMap((planned) =>
+    within(planned.opening, () => planned.drawers.flatMap((drawer) => apart(partsOf(drawer), planned))),
+  );
   const sorted = PART_NAMES.flatMap((name) => parts.filter((part) => part.name === name));
   return grouped ? group(sorted) : sorted;
+}
+
+/** Fronts of one strip that hang farther apart than the saw cuts them say so. */
+function apart(parts: readonly Part[], planned: PlannedOpening): readonly Part[] {
+  if (planned.opening.standards["front match"] !== "opening") return parts;
+  const { between } = stripOf(planned);
+  if (!less(planned.opening.standards.kerf, between)) return parts;
+  return parts.map((part) => (part.grainGroup === undefined ? part : { ...part, grainGap: between }));
 }
 
 /** The pieces of one drawer, in all its copies. */

@@ -13,24 +13,25 @@ import { after, together, type Need, type SetUp, type Step } from "./setup";
 export function sawing(plans: readonly PlannedOpening[], unit: Unit): Step[] {
   const parts = cutList(plans, false);
   const matched = plans.filter(({ opening }) => opening.standards["front match"] === "opening");
-  // Where the grain of matched fronts runs up, their strip is ripped once, and crosscut in order.
-  const upright = new Set(matched.filter(({ opening }) => isUpright(opening)).map(({ opening }) => opening.label));
-  const grainUp = ({ grainGroup }: Part): boolean => grainGroup !== undefined && upright.has(grainGroup);
-  const rips = parts.filter((part) => !fromStrip(part) || grainUp(part));
-  const crosscuts = parts.filter((part) => !grainUp(part));
+  // Where the grain of matched fronts runs up, their strip is ripped once, and crosscut in order; else crosscut once.
+  const upright = matched.filter(({ opening }) => isUpright(opening));
+  const single = parts.filter(({ grainGroup }) => grainGroup === undefined);
+  const rips = [...single.map((part) => needOf(part, "rip")), ...upright.map((one) => across(one, "rip"))];
+  const crosscuts = [
+    ...single.map((part) => needOf(part, "crosscut")),
+    ...matched.filter((one) => !upright.includes(one)).map((one) => across(one, "crosscut")),
+  ];
   const strips = alikeStrips(matched);
   return [
     ...after("strip", [...strips.map(stripItself), ...together(strips.flatMap(betweenFronts))]),
     ...after("rip", [
       ...(parts.some((part) => isSmall(part, unit)) ? [{ caution: "small" } as const] : []),
-      ...widestFirst(rips.map((part) => needOf(part, "rip"))),
+      ...widestFirst(rips),
     ]),
-    ...after("crosscut", widestFirst(crosscuts.map((part) => needOf(part, "crosscut")))),
+    ...after("crosscut", widestFirst(crosscuts)),
     ...strips.flatMap(inOrder),
   ];
 }
-
-const fromStrip = ({ grainGroup }: Part): boolean => grainGroup !== undefined;
 
 const isUpright = ({ standards }: Opening): boolean => standards["front grain"] === "vertical";
 
@@ -41,6 +42,16 @@ const needOf = ({ name, drawers, quantity, width, length }: Part, operation: "ri
   pieces: quantity,
   name,
   drawers,
+});
+
+/** A strip before it is divided: one piece, whatever fronts come of it. */
+const across = ({ opening, drawers }: PlannedOpening, operation: "rip" | "crosscut"): Need => ({
+  operation,
+  setting: operation === "rip" ? "fence" : "stop",
+  value: drawers[0]!.front.cut.width.value,
+  pieces: opening.quantity,
+  name: "Front",
+  drawers: drawers.map(({ label }) => label),
 });
 
 const widestFirst = (needs: readonly Need[]): SetUp[] => together(needs).reverse();

@@ -1,0 +1,69 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { CUTS, LAYOUT, PARTS, SETUPS } from "../../src/functions";
+import { num, records } from "./jobs";
+
+/** Fronts of 3 to 12 in, and what lies between, is glued on and milled off, all in 64ths of an inch. */
+const job = fc.record({
+  drawers: fc.array(fc.integer({ min: 3 * 64, max: 12 * 64 }), { minLength: 2, maxLength: 4 }),
+  gap: fc.integer({ min: 4, max: 32 }),
+  band: fc.integer({ min: 0, max: 4 }),
+  mill: fc.integer({ min: 0, max: 3 }),
+  kerf: fc.integer({ min: 4, max: 10 }),
+});
+
+const STOCK = [
+  ["Thickness", "Length", "Width"],
+  [0.25, 96, 48],
+  [0.5, 96, 48],
+  [0.75, 96, 48],
+];
+
+/** common practice: the grain runs on across the gaps of the hung fronts, so what lies there is cut away */
+describe("a grain strip is one length everywhere", () => {
+  test("SETUPS, LAYOUT, CUTS and PARTS agree on it, its order and what lies between its fronts", () => {
+    fc.assert(
+      fc.property(job, ({ drawers, gap, band, mill, kerf }) => {
+        const height = (drawers.reduce((sum, one) => sum + one, 0) + (drawers.length - 1) * gap) / 64;
+        const table = [
+          ["Opening", "Width", "Height", "Depth", "Drawers"],
+          ["A", 18, height, 20.5, drawers.map((one) => `${one}/64 in`).join("; ")],
+        ];
+        const standards = Object.entries({ "front gap": gap, "edge band": band, "pre-mill": mill, kerf }).map(
+          ([name, n]) => [name, `${n}/64 in`],
+        );
+        const matched = [...standards, ["front match", "opening"], ["match heights", "none"], ["height step", "none"]];
+        const between = Math.max(kerf, gap + 2 * band - 2 * mill) / 64;
+        const parts = PARTS(table, matched);
+        const lengths = records(parts).flatMap((row) => (row["Part"] === "Front" ? [num(row["Length"])] : []));
+        const strip = lengths.reduce((sum, one) => sum + one, 0) + (lengths.length - 1) * between;
+
+        const setUp = records(SETUPS(table, matched)).find((row) =>
+          /^Length of the strip/.test(String(row["Setting"])),
+        );
+        expect(setUp!["Value"]).toBe(strip);
+
+        const fronts = records(LAYOUT(parts, STOCK, `${kerf}/64`, 0, "quick" as never))
+          .filter((row) => row["Part"] === "Front")
+          .sort((a, b) => num(a["From left"]) - num(b["From left"]));
+        expect(fronts.map((row) => row["Drawer"])).toEqual(drawers.map((_, i) => `A${i + 1}`));
+        fronts.slice(1).forEach((front, i) => {
+          expect(num(front["From left"]) - num(fronts[i]!["From left"]) - num(fronts[i]!["Length"])).toBe(between);
+        });
+
+        const cuts = CUTS(parts, STOCK, `${kerf}/64`, 0, "quick" as never).filter(
+          (row) => row[0] === fronts[0]!["Sheet"],
+        );
+        const order = cuts.flatMap((row) =>
+          [...String(row[7]).matchAll(/Front \((A\d)\)/g)].map(([, drawer]) => drawer),
+        );
+        expect(order).toEqual(drawers.map((_, i) => `A${i + 1}`));
+        cuts.forEach((row) => {
+          const [, kept] = /^Front \(A(\d)\)/.exec(String(row[7])) ?? [];
+          if (kept) expect(row[5]).toBe(lengths[Number(kept) - 1]);
+        });
+      }),
+      { numRuns: 40 },
+    );
+  });
+});
