@@ -1,5 +1,5 @@
-import { equal, writeNumber } from "../core/length";
-import { safeSizes, sawCuts, type PartToCut, type SawPiece } from "../core/sheets";
+import { equal, safeSizes, writeNumber } from "../core/length";
+import { sawCuts, type PartToCut, type SawPiece } from "../core/sheets";
 import { cellFunction, laidOut, SHEET_ARGUMENTS, stockCells } from "./calls";
 import { lengthResult, letters, table, type CellResult } from "./cells";
 import { cutCaution } from "./words";

@@ -109,7 +109,7 @@ describe("CHECKS(openings, standards)", () => {
       one([["side thickness", "3/4"]]),
       "A",
       "doubtful",
-      /given as 3\/4 in; plywood sold by that name may measure 0\.688 to 0\.75 in \(PS 1\)/,
+      /given as 3\/4 in; sanded plywood sold by that name may measure 0\.719 to 0\.781 in \(PS 1\); hardwood plywood .* \(HP-1\)/,
     ],
     [
       "upright grain on a wide solid front",

@@ -218,11 +218,45 @@ describe("SETUPS(openings, standards)", () => {
       return above.slice(0, since < 0 ? undefined : since).map((row) => String(row[2]));
     };
     expect(String(rows[1]![2])).toMatch(/makers' manuals.*local codes/);
-    expect(before("Rip").join()).toMatch(/Small pieces.*push block.*Blade upright.*kick back/);
+    expect(before("Rip").join()).toMatch(/Blade upright.*kick back/);
     expect(before("Crosscut").join()).toMatch(/never the fence together/);
     expect(before("Pull holes").join()).toMatch(/Clamp the stop block.*Nail the bottom.*away from corners/);
     expect(cautions(one).join()).toMatch(/Grooves do not go through: the guard comes off.*push blocks/);
     expect(cautions(one, [["bottom fit", "applied"]]).join()).not.toMatch(/Grooves/);
+  });
+
+  /** common practice: no crosscut under 6 in and no rip under 3 in by hand; the saw's manual decides */
+  test("narrow rips and short crosscuts have their caution right before the first of them", () => {
+    const after = (text: RegExp) => (rows: unknown[][]) => {
+      const place = rows.findIndex((row) => row[1] === "Caution" && text.test(String(row[2])));
+      return place < 0 ? [] : [rows[place - 1]![3], rows[place + 1]![3]].map(Number);
+    };
+    const low = SETUPS(openings(["A", 18, 12, 20.5, "2 3/4 in; 1 part"]), [["slide", "wood runner"]]);
+    const [wide, narrow] = after(/From here on narrow rips, under 3 in/)(low);
+    expect(wide).toBeGreaterThanOrEqual(3);
+    expect(narrow).toBeLessThan(3);
+    const [long, short] = after(/From here on short pieces, under 6 in/)(low);
+    expect(long).toBeGreaterThanOrEqual(6);
+    expect(short).toBeLessThan(6);
+    const large = SETUPS(openings(["A", 18, 12, 20.5, 1]));
+    expect([after(/narrow rips/)(large), after(/short pieces/)(large)]).toEqual([[], []]);
+  });
+
+  test("short grooves, pocket holes, routers over nails and milling before the band: each has its caution", () => {
+    const narrow = openings(["A", 7, 12, 20.5, 1]);
+    expect(cautions(narrow).join()).toMatch(/under 6 in \(150 mm\) long, and the guard is off/);
+    expect(cautions(one).join()).not.toMatch(/and the guard is off/);
+    expect(cautions(one).join()).toMatch(/Clamp the piece and the jig/);
+    const trimmed = cautions(one, [
+      ["bottom fit", "applied"],
+      ["bottom overhang", "1/8"],
+      ["pre-mill", "1/32"],
+    ]).join();
+    expect(trimmed).toMatch(/meets a nail.*eye and ear protection.*router's manual decides/);
+    expect(trimmed).toMatch(/Fronts go past the cutter.*its manual decides/);
+    expect(String(cautions(one)[0])).toMatch(
+      /Eye and ear protection, and dust.*tied to the wall before drawers are hung/,
+    );
   });
 
   test("a kerf wider than a groove, or of nothing, is refused with its opening", () => {

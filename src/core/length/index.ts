@@ -8,3 +8,4 @@ export * from "./spelling";
 export * from "./tape";
 export * from "./unit";
 export { writeLength, writeNumber } from "./write";
+export { safeSizes, type SafeSizes } from "./safe-sizes";

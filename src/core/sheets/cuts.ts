@@ -1,6 +1,5 @@
-import { less, type Rational } from "../length";
+import { less, type Rational, type SafeSizes } from "../length";
 import { lengthOf, type Rectangle } from "./exact";
-import type { SafeSizes } from "./safe-sizes";
 import { isOffcut, type Piece, type Solution } from "./solution";
 
 /** One pass through the saw. Lengths in the problem's unit. */
@@ -159,9 +158,12 @@ class Sheet {
       from,
       gives,
     };
-    const [guided, wide] = kind === "rip" ? [before.length, before.width] : [before.width, before.length];
-    if (less(lengthOf(guided, exact), this.safe.guided)) cut.caution = "short";
-    else if (less(lengthOf(wide, exact), this.safe.wide)) cut.caution = "narrow";
+    const { length, width } = this.safe;
+    // The fence guides a rip along its length; a crosscut's piece is held by the sled.
+    if (kind === "crosscut" ? less(cut.setting, length) : less(lengthOf(before.length, exact), length))
+      cut.caution = "short";
+    else if (kind === "rip" && (less(cut.setting, width) || less(lengthOf(before.width, exact), width)))
+      cut.caution = "narrow";
     return cut;
   }
 

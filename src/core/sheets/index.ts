@@ -7,7 +7,6 @@ export * from "./match";
 export { Meter } from "./meter";
 export type { Part, Problem, Stock } from "./problem";
 export { keyOfProblem } from "./problem-key";
-export { safeSizes, type SafeSizes } from "./safe-sizes";
 export * from "./solution";
 export { solve, type Look } from "./solve";
 export { flaws } from "./verify";

@@ -306,7 +306,7 @@ const FINDINGS: Record<string, readonly [finding: Wording, remedy: Wording]> = {
     "Raise Available, or leave it blank where more can be bought.",
   ],
   "stock.nominal": [
-    "The {part} is given as {thickness}; plywood sold by that name may measure {least} to {most} in (PS 1).",
+    "The {part} is given as {thickness}; sanded plywood sold by that name may measure {least} to {most} in (PS 1); hardwood plywood for cabinets follows another standard (HP-1), and is often thinner than its name.",
     "Measure the sheet, and give what it measures.",
   ],
 };
@@ -356,5 +356,5 @@ const REMEDIES: readonly (readonly [RegExp, string])[] = [
 /** What to mind where the piece in hand is small. */
 export const cutCaution = (caution: "short" | "narrow"): string =>
   caution === "short"
-    ? "Caution: the piece is short along the fence. Cut it another way, or hold it in a sled, as the saw's manual says."
-    : "Caution: the piece is narrow. Use push blocks or a sled, as the saw's manual says.";
+    ? "Caution: a short piece. Clamp it to a sled against its stop, or cut it from a longer one, never by hand or along the fence, as the saw's manual says."
+    : "Caution: a narrow rip. Use push blocks and a splitter or riving knife, or rip it from a wider piece, as the saw's manual says.";

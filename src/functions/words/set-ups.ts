@@ -51,22 +51,30 @@ const SETTINGS: Record<Setting, string> = {
 /** Common practice; the makers' manuals and local codes decide. */
 const CAUTIONS: Record<Caution, string> = {
   general:
-    "Read the makers' manuals of saw, blade, bits and slides, and follow local codes. Unplug the saw to change a blade. Dry fit before glue.",
+    "Read the makers' manuals of saw, blade, bits and slides, and follow local codes. Eye and ear protection, and dust collected or a mask. Unplug the saw to change a blade. Dry fit before glue. Cabinets are tied to the wall before drawers are hung in them: open drawers tip them.",
   strip:
     "Fronts that match stay in one strip: mark its order from the top, and divide it only where the table says so.",
   rip: "Blade upright, guard and riving knife on. Stand beside the line of the cut, for wood can kick back; push block where the hand would come near the blade.",
   crosscut:
     "Use the sled or miter gauge with a stop, never the fence together with them: a piece caught between fence and blade is thrown. A panel too wide for the sled runs its longer edge along the fence alone.",
-  small:
-    "Small pieces: rip them from long stock, cut them to length last, and hold them with a clamp or push block, never by hand.",
+  narrow:
+    "From here on narrow rips, under 3 in (75 mm): push blocks, featherboard, riving knife; rip them from stock that is long and still wide, never short pieces. The saw's manual decides.",
+  short:
+    "From here on short pieces, under 6 in (150 mm): clamp each to the sled against its stop, or cut it from a longer one; never by hand, never along the fence. The saw's manual decides.",
   groove:
     "Grooves do not go through: the guard comes off, so use push blocks and a featherboard, and put it back on at once; a riving knife lower than the blade stays. Cut a test piece; lower edge and inner face against fence and table.",
   stopped:
     "The groove's end may show in these joints: let it run out within a tail or socket, or stop it short of both ends.",
+  shortGroove:
+    "Some of these pieces are under 6 in (150 mm) long, and the guard is off: groove the long strip before they are cut from it, or clamp them in a carrier; the saw's manual decides.",
   joint:
     "Both ends of each piece. Not a through cut: guard off, push block or sled, guard back on at once. Where the blade meets the fence, a sacrificial fence. Try the joint in an offcut.",
   router:
     "Clamp the piece, feed against the bit's turning, keep both hands on the handles. Try the joint in an offcut.",
+  pocket:
+    "Clamp the piece and the jig, set the drill's collar as the jig's manual says, keep the hand out of the line of drill and screw, and wear eye protection.",
+  trim: "A bit that meets a nail or staple throws splinters of steel: set them below the surface and out of the bit's way first. Clamp the box, both hands on the router, feed against the bit's turning; eye and ear protection; the router's manual decides.",
+  mill: "Fronts go past the cutter face down, flat and held down over their whole length, in one light pass; featherboards or the machine's own feed, hands never over the cutter; its manual decides.",
   nailing:
     "Nail the bottom with glue: keep nails in the middle of the edge and away from corners, drill first where it may split, hands clear of where a nail can come out.",
   drill: "Clamp the stop block and a backing board; drill a test front. Clamp small fronts.",

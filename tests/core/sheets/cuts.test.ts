@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { ratio, subtract, writeNumber, type Rational } from "../../../src/core/length";
+import { add, ratio, subtract, writeNumber, type Rational } from "../../../src/core/length";
 import { sawCuts, type Part, type SawCut, type SawPiece } from "../../../src/core/sheets";
 import { inches, piece, single, workedAnswer } from "./worked";
 
-const SAFE = { guided: ratio(6), wide: ratio(2) };
+const SAFE = { length: ratio(6), width: ratio(3) };
 
 const text = (value: Rational): string => writeNumber(value, "in");
 const said = ({ is, part, piece: number, length, width }: SawPiece): string =>
@@ -75,23 +75,26 @@ describe("sawCuts(solution, safe)", () => {
     ]);
   });
 
-  test.each<[string, [string, string], "rip" | "crosscut", SawCut["caution"]]>([
-    ["short along the fence in a rip", ["5 7/8", "20"], "rip", "short"],
-    ["short along the fence in a crosscut", ["20", "5 7/8"], "crosscut", "short"],
-    ["narrow in a rip", ["20", "1 7/8"], "rip", "narrow"],
-    ["both: short is said", ["5 7/8", "1 7/8"], "rip", "short"],
-    ["just long enough in a rip", ["6", "20"], "rip", undefined],
-    ["just long enough in a crosscut", ["20", "6"], "crosscut", undefined],
-    ["just wide enough in a rip", ["20", "2"], "rip", undefined],
-  ])("warns of a piece in hand that is %s", (_, [length, width], kind, caution) => {
+  test.each<[string, [string, string], "rip" | "crosscut", string, SawCut["caution"]]>([
+    ["that a crosscut keeps short, whatever is in hand", ["40", "20"], "crosscut", "5 7/8", "short"],
+    ["that a rip keeps narrow, whatever is in hand", ["40", "20"], "rip", "2 7/8", "narrow"],
+    ["that is ripped, and narrow", ["40", "2 7/8"], "rip", "1", "narrow"],
+    ["that is ripped, and short along the fence", ["5 7/8", "20"], "rip", "4", "short"],
+    ["both: short is said", ["5 7/8", "20"], "rip", "2", "short"],
+    ["just long enough in a rip", ["6", "20"], "rip", "4", undefined],
+    ["just long enough in a crosscut", ["40", "20"], "crosscut", "6", undefined],
+    ["just wide enough in a rip", ["40", "20"], "rip", "3", undefined],
+    ["narrow on the sled", ["40", "2"], "crosscut", "8", undefined],
+  ])("warns of a piece %s", (_, [length, width], kind, kept, caution) => {
     const rip = kind === "rip";
+    const left = (side: string): string => text(subtract(subtract(inches(side), inches(kept)), inches("1/8")));
     const root = piece(0, 0, length, width, kind, [
-      { ...piece(0, 0, rip ? length : 1, rip ? 1 : width), part: { index: 0, turned: false } },
+      { ...piece(0, 0, rip ? length : kept, rip ? kept : width), part: { index: 0, turned: false } },
       rip
-        ? piece(0, "1 1/8", length, text(subtract(inches(width), inches("1 1/8"))))
-        : piece("1 1/8", 0, text(subtract(inches(length), inches("1 1/8"))), width),
+        ? piece(0, text(add(inches(kept), inches("1/8"))), length, left(rip ? width : length))
+        : piece(text(add(inches(kept), inches("1/8"))), 0, left(rip ? width : length), width),
     ]);
-    const answer = single(wanted(rip ? length : 1, rip ? 1 : width), root, {
+    const answer = single(wanted(rip ? length : kept, rip ? kept : width), root, {
       stock: [{ name: "small", length: inches(length), width: inches(width) }],
     });
     expect(sawCuts(answer, SAFE).map((cut) => cut.caution)).toEqual([caution]);

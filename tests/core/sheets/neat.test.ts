@@ -20,7 +20,7 @@ import { exact } from "../../../src/core/sheets/exact";
 import { reduce } from "../../../src/core/sheets/reduce";
 import { kerf, many, problem, sheet } from "../../laws/sheet-problems";
 
-const SAFE = { guided: ratio(0), wide: ratio(0) };
+const SAFE = { length: ratio(0), width: ratio(0) };
 const cutsOf = (solution: Solution): string[] =>
   sawCuts(solution, SAFE).map(({ sheet, kind, setting }) => `${sheet} ${kind} ${toDouble(setting)}`);
 /** Cuts, where a rip of what is wider than long counts twice. */

@@ -5,15 +5,15 @@ import { doubtful, type Found } from "./finding";
 import { yearOf } from "./moving";
 
 /**
- * Nominal thickness, and what a sheet sold by that name may measure, in inches.
- * @source NIST Voluntary Product Standard PS 1 (PS 1-09, PS 1-19)
+ * Nominal thickness of sanded panels, and what they may measure, in inches. A panel of the 15/32 performance category is another panel than one of 1/2 in.
+ * @source NIST Voluntary Product Standard PS 1 (PS 1-09, PS 1-19), section on thickness tolerances: sanded panels
  */
 const NOMINAL: readonly [Rational, least: number, most: number][] = [
   [ratio(1, 4), 0.219, 0.281],
   [ratio(3, 8), 0.344, 0.406],
-  [ratio(1, 2), 0.438, 0.5],
-  [ratio(5, 8), 0.563, 0.625],
-  [ratio(3, 4), 0.688, 0.75],
+  [ratio(1, 2), 0.469, 0.531],
+  [ratio(5, 8), 0.594, 0.656],
+  [ratio(3, 4), 0.719, 0.781],
 ];
 
 /** Plywood given by the name it is sold under: joints, grooves and widths want what it measures. */

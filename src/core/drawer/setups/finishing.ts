@@ -11,8 +11,8 @@ export function finishing(plans: readonly PlannedOpening[]): Step[] {
   const holes = needs(pullHoles);
   return [
     ...(plans.some(({ opening }) => isApplied(opening)) ? [{ caution: "nailing" } as const] : []),
-    ...together(needs(trimmed)),
-    ...together(needs(milled)),
+    ...after("trim", together(needs(trimmed))),
+    ...after("mill", together(needs(milled))),
     ...after("drill", [
       ...together(holes.filter(({ setting }) => setting === "top")),
       ...together(holes.filter(({ setting }) => setting === "end")),

@@ -15,6 +15,6 @@ export type { Caution, Operation, SetUp, Setting, Step as SetUpStep } from "./se
 export const setUpsOf = (plans: readonly PlannedOpening[], unit: Unit): Step[] => [
   { caution: "general" },
   ...sawing(plans, unit),
-  ...jointing(plans),
+  ...jointing(plans, unit),
   ...finishing(plans),
 ];

@@ -1,4 +1,4 @@
-import { compare, Fault, isZero, keyOf, ZERO, type Rational } from "../../length";
+import { compare, Fault, isZero, keyOf, less, safeSizes, ZERO, type Rational, type Unit } from "../../length";
 import { groovePasses } from "../groove";
 import { groupsOf } from "../groups";
 import { fasteningOf } from "../hardware/box";
@@ -9,16 +9,19 @@ import { within, type Drawer, type PlannedOpening } from "../plan/plan";
 import { after, together, type Caution, type Need, type Operation, type Setting, type Step } from "./setup";
 
 /** Grooves for the bottoms, then the corner joints. Every blade height once, and under it every fence once. */
-export function jointing(plans: readonly PlannedOpening[]): Step[] {
+export function jointing(plans: readonly PlannedOpening[], unit: Unit): Step[] {
   const needs = plans.flatMap(({ opening, drawers }) => within(opening, () => drawers.flatMap(cutsOf)));
+  const isShort = ({ operation, along }: Cut): boolean =>
+    /groove/.test(operation) && less(along, safeSizes(unit).length);
   return [
     ...after("groove", [
       ...(needs.some(({ stopped }) => stopped) ? [{ caution: "stopped" } as const] : []),
+      ...(needs.some(isShort) ? [{ caution: "shortGroove" } as const] : []),
       ...byDepth(needs, "groove"),
       ...byDepth(needs, "runner groove"),
     ]),
     ...JOINTS.flatMap(([joint, caution]) => after(caution, byDepth(needs, joint))),
-    ...together(needs.filter(({ operation }) => operation === "pocket hole")),
+    ...after("pocket", together(needs.filter(({ operation }) => operation === "pocket hole"))),
   ];
 }
 
@@ -33,6 +36,8 @@ const JOINTS: readonly (readonly [Operation, Caution])[] = [
 /** A need under a blade height of its own. */
 interface Cut extends Need {
   depth: Rational;
+  /** How long the piece is that the fence guides. */
+  along: Rational;
   stopped?: boolean;
 }
 
@@ -128,6 +133,7 @@ const need = (operation: Operation, setting: Setting, value: Rational, depth: Ra
   setting,
   value,
   depth,
+  along: part.length,
   pieces: part.quantity,
   name: part.name,
   drawers: part.drawers,

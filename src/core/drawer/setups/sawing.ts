@@ -1,9 +1,9 @@
-import { equal, keyOf, less, roundFigure, type Unit } from "../../length";
+import { equal, keyOf, safeSizes, type Unit } from "../../length";
 import { groupsOf } from "../groups";
 import { cutList, stripOf, type Part } from "../plan/parts";
 import type { PlannedOpening } from "../plan/plan";
 import type { Opening } from "../opening";
-import { after, together, type Need, type SetUp, type Step } from "./setup";
+import { after, minding, together, type Need, type SetUp, type Step } from "./setup";
 
 /**
  * Rips by fence distance and crosscuts by stop, the widest and longest first, for what they leave makes the others.
@@ -11,6 +11,7 @@ import { after, together, type Need, type SetUp, type Step } from "./setup";
  * @source common practice: batch every piece that shares one saw setting
  */
 export function sawing(plans: readonly PlannedOpening[], unit: Unit): Step[] {
+  const safe = safeSizes(unit);
   const parts = cutList(plans, false);
   const matched = plans.filter(({ opening }) => opening.standards["front match"] === "opening");
   // Where the grain of matched fronts runs up, their strip is ripped once, and crosscut in order; else crosscut once.
@@ -24,12 +25,12 @@ export function sawing(plans: readonly PlannedOpening[], unit: Unit): Step[] {
   const strips = alikeStrips(matched);
   return [
     ...after("strip", [...strips.map(stripItself), ...together(strips.flatMap(betweenFronts))]),
-    ...after("rip", [
-      ...(parts.some((part) => isSmall(part, unit)) ? [{ caution: "small" } as const] : []),
-      ...widestFirst(rips),
-    ]),
-    ...after("crosscut", widestFirst(crosscuts)),
-    ...strips.flatMap(inOrder),
+    ...after("rip", minding("narrow", widestFirst(rips), safe.width)),
+    ...after("crosscut", minding("short", widestFirst(crosscuts), safe.length)),
+    ...strips.flatMap((strip) => {
+      const upright = isUpright(strip[0]!.opening);
+      return minding(upright ? "short" : "narrow", inOrder(strip), upright ? safe.length : safe.width);
+    }),
   ];
 }
 
@@ -55,10 +56,6 @@ const across = ({ opening, drawers }: PlannedOpening, operation: "rip" | "crossc
 });
 
 const widestFirst = (needs: readonly Need[]): SetUp[] => together(needs).reverse();
-
-/** Pieces that bring the hands near the blade. */
-const isSmall = ({ length, width }: Part, unit: Unit): boolean =>
-  less(length, roundFigure("6", "150", unit)) || less(width, roundFigure("3", "75", unit));
 
 /** Openings whose strips are cut alike, and so together. */
 const alikeStrips = (matched: readonly PlannedOpening[]): PlannedOpening[][] =>

@@ -40,7 +40,22 @@ export type Setting =
 
 /** What a careful person says before a kind of work begins. */
 export type Caution =
-  "general" | "rip" | "crosscut" | "small" | "strip" | "groove" | "stopped" | "joint" | "router" | "nailing" | "drill";
+  | "general"
+  | "rip"
+  | "narrow"
+  | "crosscut"
+  | "short"
+  | "strip"
+  | "groove"
+  | "stopped"
+  | "shortGroove"
+  | "joint"
+  | "router"
+  | "pocket"
+  | "nailing"
+  | "trim"
+  | "mill"
+  | "drill";
 
 /** One setting, and every piece that is worked with it. */
 export interface SetUp {
@@ -79,3 +94,9 @@ export function together(needs: readonly Need[]): SetUp[] {
 /** A caution before set-ups, where there are any. */
 export const after = (caution: Caution, steps: readonly Step[]): Step[] =>
   steps.length > 0 ? [{ caution }, ...steps] : [];
+
+/** The caution stands before the first of them that is too small to be held or guided by hand. */
+export function minding(caution: Caution, setUps: readonly SetUp[], least: Rational): Step[] {
+  const first = setUps.findIndex(({ value }) => compare(value, least) < 0);
+  return first < 0 ? [...setUps] : [...setUps.slice(0, first), { caution }, ...setUps.slice(first)];
+}
