@@ -32,22 +32,25 @@ export function edgeOf({ grid, work }: Started, row: number, column: number): { 
   return { x: left + endX, y: top + (startY + endY) / 2 };
 }
 
-/** What of the grid's picture changes when all of it is drawn anew: nothing where each change was drawn by itself. */
+/** Where the sheet's picture changes when all of it is drawn anew: nowhere where each change was drawn by itself. */
 export async function undrawn({ grid, work }: Started): Promise<string | undefined> {
   await work.opened.calculation.settled();
+  const injector = grid.univer.__getInjector();
   // The dashes around what was copied last wander.
-  grid.univer.__getInjector().get(IMarkSelectionService).removeAllShapes();
-  const before = await still();
+  injector.get(IMarkSelectionService).removeAllShapes();
+  // Those of the editors, whose caret blinks, are no pictures of the sheet.
+  const canvas = injector.get(IRenderManagerService).getRenderById(work.opened.unitId)!.engine.getCanvasElement();
+  const before = await still(canvas);
   redraw(grid, work.opened.unitId);
-  return difference(before, await still());
+  return difference(before, await still(canvas));
 }
 
 /** The picture once it has stopped changing: a slow machine draws a change some frames late. */
-async function still(): Promise<ImageData[]> {
-  let last = pictures();
-  for (let same = 0, looks = 0; same < 4 && looks < 200; looks++) {
+async function still(canvas: HTMLCanvasElement): Promise<ImageData> {
+  let last = picture(canvas);
+  for (let same = 0, looks = 0; same < 3 && looks < 200; looks++) {
     await nextFrame();
-    const next = pictures();
+    const next = picture(canvas);
     same = difference(last, next) === undefined ? same + 1 : 0;
     last = next;
   }
@@ -56,18 +59,15 @@ async function still(): Promise<ImageData[]> {
 
 const nextFrame = () => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve)));
 
-const pictures = (): ImageData[] =>
-  [...document.querySelectorAll<HTMLCanvasElement>("#grid canvas")]
-    .filter((canvas) => canvas.width > 0 && canvas.height > 0)
-    .map((canvas) => canvas.getContext("2d")!.getImageData(0, 0, canvas.width, canvas.height));
+const picture = (canvas: HTMLCanvasElement): ImageData =>
+  canvas.getContext("2d")!.getImageData(0, 0, canvas.width, canvas.height);
 
-function difference(before: ImageData[], after: ImageData[]): string | undefined {
-  if (before.length !== after.length) return `${before.length} canvases became ${after.length}`;
-  for (const [i, { data, width }] of before.entries()) {
-    const changed = [...data.keys()].filter((at) => data[at] !== after[i]!.data[at]).map((at) => Math.floor(at / 4));
-    if (changed.length === 0) continue;
-    const [from, to] = [changed[0]!, changed.at(-1)!].map((pixel) => `${pixel % width},${Math.floor(pixel / width)}`);
-    return `canvas ${i}: ${changed.length} values from ${from} to ${to}`;
-  }
-  return undefined;
+function difference(before: ImageData, after: ImageData): string | undefined {
+  if (before.width !== after.width || before.height !== after.height) return "its size";
+  const [one, other] = [before, after].map(({ data }) => new Uint32Array(data.buffer));
+  const first = one!.findIndex((pixel, at) => pixel !== other![at]);
+  if (first < 0) return undefined;
+  const last = one!.findLastIndex((pixel, at) => pixel !== other![at]);
+  const [from, to] = [first, last].map((at) => `${at % before.width},${Math.floor(at / before.width)}`);
+  return `from ${from} to ${to}`;
 }
