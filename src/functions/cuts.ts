@@ -1,4 +1,4 @@
-import { equal, safeSizes, writeNumber } from "../core/length";
+import { equal, safeSizes, showNumber } from "../core/length";
 import { sawCuts, type PartToCut, type SawPiece } from "../core/sheets";
 import { cellFunction, laidOut, SHEET_ARGUMENTS, stockCells } from "./calls";
 import { lengthResult, letters, table, type CellResult } from "./cells";
@@ -59,7 +59,7 @@ const call = cellFunction(SHEET_ARGUMENTS, (values) => {
       const isWhole = stock.some((sheet) => equal(sheet.length, length) && equal(sheet.width, width));
       const rest = is === "sheet" && !isWhole ? "rest of the sheet" : is;
       const what = part !== undefined ? labelOf(parts[part]!) : piece !== undefined ? `piece ${letters(piece)}` : rest;
-      return `${what} ${writeNumber(length, unit)} × ${writeNumber(width, unit)}`;
+      return `${what} ${showNumber(length, unit)} × ${showNumber(width, unit)}`;
     };
     return sawCuts(solution, safe).map(({ sheet, step, kind, setting, from, gives, caution }) => [
       first + sheet,

@@ -1,4 +1,4 @@
-import { multiply, toDouble, writeNumber, type Unit as LengthUnit } from "../core/length";
+import { multiply, toDouble, showNumber, type Unit as LengthUnit } from "../core/length";
 import { solidQuantity, type SolidStock } from "../core/money";
 import { stockUses, type SolidGroup } from "../core/sheets";
 import { cellFunction, laidOut, SHEET_ARGUMENTS, type LaidOutGroup } from "./calls";
@@ -71,7 +71,7 @@ const HEADINGS = [
 
 function rowsOf({ stock, solution }: LaidOutGroup, unit: LengthUnit): CellResult[][] {
   const size = ({ length, width }: Pick<LaidOutGroup["stock"][number], "length" | "width">): string =>
-    `${writeNumber(length, unit)} × ${writeNumber(width, unit)}`;
+    `${showNumber(length, unit)} × ${showNumber(width, unit)}`;
   const priced = stock.some(({ price }) => price !== undefined);
   return stockUses(solution).map((use, i) => {
     const row = stock[use.stock]!;

@@ -1,5 +1,5 @@
 import { planJob, workingOf } from "../core/drawer";
-import { writeNumber, type Rational } from "../core/length";
+import { showNumber, type Rational } from "../core/length";
 import { drawerLabel } from "./arguments";
 import { cellFunction, openings, standards } from "./calls";
 import { lengthResult, table } from "./cells";
@@ -21,7 +21,7 @@ export function WORKING(openings: any[][], drawer: any, standards?: any[][]): an
 }
 
 const call = cellFunction([openings, drawerLabel("drawer"), standards], ([, label, { job }], unit) => {
-  const write = (length: Rational): string => writeNumber(length, unit);
+  const write = (length: Rational): string => showNumber(length, unit);
   return table(
     HEADINGS,
     workingOf(planJob(job), label).map(({ name, value, how }) => [

@@ -169,7 +169,7 @@ const PAIRS: [finding: RegExp, loud: Job, quiet: Job][] = [
     { standards: { "pulls per front": 1, "two pulls from": "19 7/16" } },
   ],
   [
-    /the bottom.*given as 5\/8 in.*0\.563 to 0\.625/i,
+    /the bottom.*given as 5\/8 in.*0\.594 to 0\.656/i,
     { standards: { "bottom thickness": "5/8" } },
     { standards: { "bottom thickness": "19/32" } },
   ],

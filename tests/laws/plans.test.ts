@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { CHECKS, PARTS, PLAN, WORKING } from "../../src/functions";
-import { fromDouble, writeNumber } from "../../src/core/length";
+import { fromDouble, showNumber } from "../../src/core/length";
 
 type Cell = string | number;
 type Table = Cell[][];
@@ -308,7 +308,7 @@ describe("inches and millimeters", () => {
             .slice(2)
             .forEach((cell, c) => expect(Math.abs(exact(cell) * 25.4 - exact(mm[r + 1]![c + 2]!))).toBeLessThan(1e-9));
         });
-        expect(writeNumber(fromDouble(num(mm[1]![5])), "mm")).toBe(String(Math.round((width - 25.4) * 10) / 10));
+        expect(showNumber(fromDouble(num(mm[1]![5])), "mm")).toBe(String(Math.round((width - 25.4) * 10) / 10));
       }),
     );
   });

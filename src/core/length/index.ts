@@ -7,5 +7,5 @@ export { roundFigure } from "./round-figure";
 export * from "./spelling";
 export * from "./tape";
 export * from "./unit";
-export { writeLength, writeNumber } from "./write";
+export { isTapeSize, showLength, showNumber, writeLength } from "./write";
 export { safeSizes, type SafeSizes } from "./safe-sizes";

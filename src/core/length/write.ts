@@ -1,4 +1,4 @@
-import { terms, type Rational } from "./rational";
+import { abs, multiply, ratio, terms, type Rational } from "./rational";
 import type { Unit } from "./unit";
 
 /**
@@ -8,7 +8,27 @@ import type { Unit } from "./unit";
  */
 export const writeLength = (length: Rational, unit: Unit): string => `${writeNumber(length, unit)} ${unit}`;
 
+/**
+ * A length as a person reads it: no denominator that no tape has. What is no 64th is shown to the nearest with `≈`; in
+ * millimeters, what has no four decimals, to the nearest hundredth.
+ * @example showLength(ratio(51, 10), "in") // "≈ 5 3/32 in"
+ */
+export const showLength = (length: Rational, unit: Unit): string => `${showNumber(length, unit)} ${unit}`;
+
 /** The same without the mark. */
+export function showNumber(length: Rational, unit: Unit): string {
+  const exact = unit === "in" ? isTapeSize(length) : 10_000n % terms(length).denominator === 0n;
+  if (exact) return writeNumber(length, unit);
+  const steps = unit === "in" ? 64 : 100;
+  const { numerator, denominator } = terms(multiply(abs(length), ratio(steps)));
+  const nearest = ratio((2n * numerator + denominator) / (2n * denominator), steps);
+  return `≈ ${terms(length).numerator < 0n ? "-" : ""}${writeNumber(nearest, unit)}`;
+}
+
+/** Whether a tape has the size: whole, or a fraction down to 64ths. */
+export const isTapeSize = (length: Rational): boolean => 64n % terms(length).denominator === 0n;
+
+/** An exact text without the mark. */
 export function writeNumber(length: Rational, unit: Unit): string {
   const { numerator, denominator } = terms(length);
   const sign = numerator < 0n ? "-" : "";

@@ -67,12 +67,15 @@ function apart(piece: Piece, next: Piece, { parts }: Problem, { kerf, gaps }: Ex
   const [own, other] = [memberOf(piece), memberOf(next)];
   if (own === undefined || other === undefined) return kerf;
   const group = parts[own]?.grainGroup;
-  const one = group !== undefined && parts[other]?.grainGroup === group && rowOf(parts, group).length > 1;
-  return one ? gaps[own]! : kerf;
+  const order = group === undefined ? [] : rowOf(parts, group);
+  return order.some((part, i) => part === own && order[i + 1] === other) ? gaps[own]! : kerf;
 }
 
-/** The part that a piece is, or that is cut from it with a strip beside it. */
-const memberOf = ({ part, cut }: Piece): number | undefined => (part ?? cut?.into[0]?.part)?.index;
+/** The part that a piece is, or that alone is cut from it with a strip beside it; a whole row is no member of one. */
+function memberOf({ part, cut }: Piece): number | undefined {
+  const found = part ? [part] : (cut?.into ?? []).flatMap((child) => child.part ?? []);
+  return found.length === 1 && cut?.into.every((child) => !child.cut) !== false ? found[0]!.index : undefined;
+}
 
 function* partFlaws(piece: Piece, { stock: rows, parts }: Problem, exact: Exact, stock: number): Generator<string> {
   const { index, turned } = piece.part!;

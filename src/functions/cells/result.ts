@@ -1,19 +1,22 @@
-import { equal, fromDouble, terms, toDouble, writeLength, type Rational, type Unit } from "../../core/length";
+import { equal, fromDouble, isTapeSize, toDouble, writeLength, type Rational, type Unit } from "../../core/length";
 import { carried } from "./carried";
 import type { CellResult, FormattedNumber } from "./cell-result";
 import { formattedType, hostShowsFormats } from "./host";
 
-/** Reduces 8/16 to 1/2, and shows every denominator up to 99 exactly. */
+/** Reduces 8/16 to 1/2, and shows every denominator of a tape exactly. */
 const FRACTION_FORMAT = "# ??/??";
+/** What no tape has: a fraction would show 5 2/51. */
+const DECIMAL_FORMAT = "0.000";
 
 /**
- * A length as it leaves a function: the nearest double. In inches, where the host can show it, with a fraction
- * format; a length that the format would round stays a plain number.
+ * A length as it leaves a function: the nearest double. In inches, where the host can show it, with a format: a
+ * fraction where a tape has it, else a decimal.
  */
 export function lengthResult(length: Rational, unit: Unit): number | FormattedNumber {
   const basicValue = toDouble(length);
-  if (unit !== "in" || !hostShowsFormats() || terms(length).denominator > 99n) return basicValue;
-  return { type: formattedType(), basicValue, numberFormat: FRACTION_FORMAT };
+  if (unit !== "in" || !hostShowsFormats()) return basicValue;
+  const numberFormat = isTapeSize(length) ? FRACTION_FORMAT : DECIMAL_FORMAT;
+  return { type: formattedType(), basicValue, numberFormat };
 }
 
 /**

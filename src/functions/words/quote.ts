@@ -1,4 +1,4 @@
-import { toDouble, writeLength, writeNumber, type Unit } from "../../core/length";
+import { toDouble, showLength, showNumber, type Unit } from "../../core/length";
 import type { Line, Quote, What } from "../../core/money";
 import type { CellResult } from "../cells";
 import { titled } from "./wording";
@@ -22,15 +22,15 @@ function itemOf(what: What, unit: Unit): string {
       return titled(what.label || "extra");
     case "hardware": {
       const name = what.name === "screw" ? "Screws and nails" : titled(what.name);
-      const size = what.size && what.name !== "pull" ? `, ${writeLength(what.size, unit)}` : "";
+      const size = what.size && what.name !== "pull" ? `, ${showLength(what.size, unit)}` : "";
       return `${name}${size}${what.unpriced ? " (no rate of its own)" : ""}`;
     }
     case "stock":
       return (
         [
           what.material,
-          what.thickness && writeLength(what.thickness, unit),
-          what.length && what.width && `${writeNumber(what.length, unit)} × ${writeLength(what.width, unit)}`,
+          what.thickness && showLength(what.thickness, unit),
+          what.length && what.width && `${showNumber(what.length, unit)} × ${showLength(what.width, unit)}`,
         ]
           .filter(Boolean)
           .join(", ") || "All materials"

@@ -1,4 +1,4 @@
-import { isRational, writeLength, type Rational, type Unit } from "../../core/length";
+import { isRational, showLength, type Rational, type Unit } from "../../core/length";
 
 /**
  * Words with holes for a fault's or finding's data: `{size}` for a value, lengths in the unit of the call;
@@ -33,7 +33,7 @@ export const worded = (wording: Wording, data: Data, unit: Unit): string =>
 
 const MOST = 12;
 
-export const len = (value: unknown, unit: Unit): string => writeLength(value as Rational, unit);
+export const len = (value: unknown, unit: Unit): string => showLength(value as Rational, unit);
 const plain = (value: unknown, unit: Unit): string => (isRational(value) ? len(value, unit) : String(value));
 
 /** What a person typed, quoted where it is a text, cut where it is long. */

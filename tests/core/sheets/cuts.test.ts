@@ -1,11 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { add, ratio, subtract, writeNumber, type Rational } from "../../../src/core/length";
+import { add, ratio, subtract, showNumber, type Rational } from "../../../src/core/length";
 import { sawCuts, type Part, type SawCut, type SawPiece } from "../../../src/core/sheets";
 import { inches, piece, single, workedAnswer } from "./worked";
 
 const SAFE = { length: ratio(6), width: ratio(3) };
 
-const text = (value: Rational): string => writeNumber(value, "in");
+const text = (value: Rational): string => showNumber(value, "in");
 const said = ({ is, part, piece: number, length, width }: SawPiece): string =>
   `${is}${part !== undefined ? ` ${part}` : ""}${number !== undefined ? ` ${String.fromCharCode(63 + number)}` : ""} ${text(length)} × ${text(width)}`;
 /** One line a cut; pieces are lettered in the order in which they first come off. */

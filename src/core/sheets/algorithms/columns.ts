@@ -4,7 +4,7 @@ import { areaOf, Patterns, take, type Pattern } from "./patterns";
 import { Simplex } from "./simplex";
 
 /**
- * Column generation for many equal parts: a linear programme mixes fillings of sheets, knapsacks find the filling that
+ * Column generation for many equal parts: a linear program mixes fillings of sheets, knapsacks find the filling that
  * is worth most at its prices, and so on until none is worth more than it costs. Whole numbers of each filling are
  * kept; what the fractions held is returned as waiting, for another algorithm to lay.
  *
@@ -40,7 +40,7 @@ class Mix {
     this.patterns = this.possible ? (alone as Pattern[]) : [];
   }
 
-  /** Sums looked at, in knapsacks and in the programme, whose every turn goes through the square of its rows. */
+  /** Sums looked at, in knapsacks and in the program, whose every turn goes through the square of its rows. */
   get steps(): number {
     return this.source.steps + this.turns * 2 * this.wanted.length ** 2;
   }
