@@ -7,7 +7,7 @@ import type { Divided, DividedCabinet } from "./tables";
  * Gives the table of openings that the other functions take, from cabinets by their outside sizes.
  * @customfunction
  * @group Plan
- * @param {any[][]} cabinets One row a cabinet: Cabinet, Width, Height, Depth (outside), Columns (a count, or a list such as 18; 1 part; 2 parts), Drawers; also Toe kick, Back thickness (1/4 in, 6 mm), Back inset, Quantity, Box heights and any standard
+ * @param {any[][]} cabinets A row a cabinet: Cabinet, Width, Height, Depth (outside), Columns, Drawers; also Toe kick, Back thickness, Back inset, Quantity
  * @param {any[][]} [standards] Two columns, name and value, as in PLAN
  * @returns {any[][]} A table, one row an opening, left to right: Opening, Cabinet, Width, Height, Depth (clear, in the unit), Drawers, Quantity, Case width, Toe kick, Back thickness, Back inset, and what else the cabinets' table holds for its openings
  * @throws #VALUE! where a table cannot be read, or ends, partitions, toe kick, rails or back leave no opening

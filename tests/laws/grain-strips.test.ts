@@ -66,4 +66,38 @@ describe("a grain strip is one length everywhere", () => {
       { numRuns: 40 },
     );
   });
+
+  test("copies of a strip lie one kerf apart, and every front is cut to its size", () => {
+    fc.assert(
+      fc.property(job, fc.integer({ min: 2, max: 4 }), ({ drawers, gap, band, mill, kerf }, copies) => {
+        const height = (drawers.reduce((sum, one) => sum + one, 0) + (drawers.length - 1) * gap) / 64;
+        const table = [
+          ["Opening", "Width", "Height", "Depth", "Drawers", "Quantity"],
+          ["A", 18, height, 20.5, drawers.map((one) => `${one}/64 in`).join("; "), copies],
+        ];
+        const standards = Object.entries({ "front gap": gap, "edge band": band, "pre-mill": mill, kerf }).map(
+          ([name, n]) => [name, `${n}/64 in`],
+        );
+        const matched = [...standards, ["front match", "opening"], ["match heights", "none"], ["height step", "none"]];
+        const parts = PARTS(table, matched);
+        const size = new Map(
+          records(parts).flatMap((row) => (row["Part"] === "Front" ? [[row["Drawer"], row] as const] : [])),
+        );
+        const fronts = records(LAYOUT(parts, STOCK, `${kerf}/64`, 0, "quick" as never)).filter(
+          (row) => row["Part"] === "Front",
+        );
+        expect(fronts).toHaveLength(drawers.length * copies);
+        const cuts = records(CUTS(parts, STOCK, `${kerf}/64`, 0, "quick" as never));
+        let kept = 0;
+        for (const { Gives: gives, Setting: setting } of cuts) {
+          const drawer = /^Front \((A\d)\)/.exec(String(gives))?.[1];
+          if (!drawer) continue;
+          kept++;
+          expect([size.get(drawer)!["Length"], size.get(drawer)!["Width"]]).toContain(setting);
+        }
+        expect(kept).toBeGreaterThanOrEqual(copies);
+      }),
+      { numRuns: 40 },
+    );
+  });
 });

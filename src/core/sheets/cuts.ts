@@ -1,5 +1,6 @@
 import { less, type Rational, type SafeSizes } from "../length";
 import { lengthOf, type Rectangle } from "./exact";
+import { memberOf, runsOn } from "./grain-row";
 import { isOffcut, type Piece, type Solution } from "./solution";
 
 /** One pass through the saw. Lengths in the problem's unit. */
@@ -105,13 +106,9 @@ class Sheet {
   }
 
   private isStrip({ cut }: Piece): boolean {
-    const [first, second] = cut!.into.map((child) => this.partIn(child));
-    const group = (part: number | undefined): string | undefined => this.solution.problem.parts[part ?? -1]?.grainGroup;
-    return group(first) !== undefined && group(first) === group(second);
+    const [first, second] = cut!.into;
+    return first !== undefined && second !== undefined && runsOn(this.solution.problem.parts, first, second);
   }
-
-  /** The part that a piece is, or that is cut from it with a strip beside it. */
-  private readonly partIn = ({ part, cut }: Piece): number | undefined => (part ?? cut?.into[0]?.part)?.index;
 
   /** Rips before crosscuts, then by setting, then in the order of the sheet. */
   private order(a: InHand, b: InHand): number {
@@ -140,7 +137,7 @@ class Sheet {
     }
     const kept = hand.rest.shift()!;
     hand.now[side] = Math.max(0, hand.now[side] - kept[side] - exact.kerf);
-    const part = hand.rest.length > 0 && this.isStrip(hand.piece) ? this.partIn(kept) : undefined;
+    const part = hand.rest.length > 0 && this.isStrip(hand.piece) ? memberOf(kept) : undefined;
     if (part !== undefined) hand.waste = exact.gaps[part]! - exact.kerf;
     const gives = [this.name(kept)];
     if (hand.rest.length === 1 && hand.rest[0]![side] === hand.now[side]) gives.push(this.name(hand.rest[0]!));

@@ -1,5 +1,6 @@
 import type { Exact } from "./exact";
 import { piecesOf, type Piece, type Solution } from "./solution";
+import { memberOf, runsOn } from "./grain-row";
 import { rowOf, rowsOf, type Problem } from "./problem";
 
 /**
@@ -63,19 +64,8 @@ function* cutFlaws(piece: Piece, problem: Problem, exact: Exact): Generator<stri
 }
 
 /** What lies between two neighbors: a kerf, or what keeps the grain running on from one to the next of its group. */
-function apart(piece: Piece, next: Piece, { parts }: Problem, { kerf, gaps }: Exact): number {
-  const [own, other] = [memberOf(piece), memberOf(next)];
-  if (own === undefined || other === undefined) return kerf;
-  const group = parts[own]?.grainGroup;
-  const order = group === undefined ? [] : rowOf(parts, group);
-  return order.some((part, i) => part === own && order[i + 1] === other) ? gaps[own]! : kerf;
-}
-
-/** The part that a piece is, or that alone is cut from it with a strip beside it; a whole row is no member of one. */
-function memberOf({ part, cut }: Piece): number | undefined {
-  const found = part ? [part] : (cut?.into ?? []).flatMap((child) => child.part ?? []);
-  return found.length === 1 && cut?.into.every((child) => !child.cut) !== false ? found[0]!.index : undefined;
-}
+const apart = (piece: Piece, next: Piece, { parts }: Problem, { kerf, gaps }: Exact): number =>
+  runsOn(parts, piece, next) ? gaps[memberOf(piece)!]! : kerf;
 
 function* partFlaws(piece: Piece, { stock: rows, parts }: Problem, exact: Exact, stock: number): Generator<string> {
   const { index, turned } = piece.part!;
