@@ -92,9 +92,9 @@ describe("worked examples: how a size comes about", () => {
     );
   });
 
-  test("C2: 18 1/3, down to sixteenths, and the spare step", () => {
+  test("C2: 18 1/3, shown to the nearest 64th, down to sixteenths, and the spare step", () => {
     expect(working("C2")["Front height"]).toBe(
-      "2 of 3 parts of (face height 27 5/8 − front gap 1/8) = 18 1/3, down to a multiple of 1/16, and a spare step",
+      "2 of 3 parts of (face height 27 5/8 − front gap 1/8) ≈ 18 21/64, down to a multiple of 1/16, and a spare step",
     );
   });
 });

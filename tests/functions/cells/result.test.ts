@@ -18,9 +18,10 @@ describe("where the host shows number formats that come with a result", () => {
     expect(BOXWIDTH("8 13/32")).toEqual({ ...fraction(7.40625), type: "FormattedNumber" });
   });
 
-  test("a length that the format would round, and millimeters, stay plain numbers", () => {
+  test("a length that no tape has is shown as a decimal, its value exact; millimeters stay plain numbers", () => {
     globalThis.drawerHost = { showsNumberFormats: true };
-    expect(LENGTH("595 mm")).toBe(23.4251968503937);
+    expect(LENGTH("595 mm")).toEqual({ ...fraction(23.4251968503937), numberFormat: "0.000" });
+    expect(LENGTH("7 1/6")).toEqual({ ...fraction(7 + 1 / 6), numberFormat: "0.000" });
     expect(BOXWIDTH(412, null, "mm" as never)).toBe(386.6);
   });
 });
