@@ -27,7 +27,7 @@ const call = cellFunction([openings, drawerLabel("drawer"), standards], ([, labe
     workingOf(planJob(job), label).map(({ name, value, how }) => [
       name,
       typeof value === "number" ? value : lengthResult(value, unit),
-      how(write).replaceAll("= ≈", "≈"),
+      how(write).replace(/= ≈/g, "≈"),
     ]),
   );
 });
