@@ -166,9 +166,9 @@ describe("a formula that was typed", () => {
     const saved = workbook.save();
     const { values } = workbook.calculate().results[0]!;
     expect(["B2", "B3", "B4", "B5"].map((cell) => formatIn(saved, cell))).toEqual([
-      "# ??/??",
+      "0.000",
       "0.00",
-      "# ??/??",
+      "0.000",
       undefined,
     ]);
     const cells = [...text(saved, SHEET).matchAll(/<c r="(\w+)"/g)].map(([, cell]) => cell);
