@@ -32,8 +32,9 @@ export function balanceOf(openings: readonly PlannedOpening[]): Balance | undefi
   const asked = first.standards["balance depth"];
   const depth = asked === "center" ? toDouble(depthOf(first)) / 2 : toDouble(asked);
   const height = heightOf(first);
-  const tilt = (out: readonly Drawer[]): Tilt => {
-    const carried = drawers.map((drawer) => (out.includes(drawer) ? opened(drawer) : shut(drawer)));
+  const levers = drawers.map(leverOf);
+  const tilt = (isOut: (lever: Lever) => boolean): Tilt => {
+    const carried = levers.map((lever) => (isOut(lever) ? lever.open : lever.shut));
     const ratio = orElse(
       () => tipping(weight, depth, carried),
       () => Infinity,
@@ -41,21 +42,28 @@ export function balanceOf(openings: readonly PlannedOpening[]): Balance | undefi
     const tips = carried.reduce((sum, { weight: w, reach }) => sum + w * reach, 0) - weight * depth;
     return { ratio, pull: Math.max(0, tips) / height };
   };
-  const [worst] = [...drawers].sort((a, b) => tilt([a]).ratio - tilt([b]).ratio);
-  return { worst: worst!, one: tilt([worst!]), all: tilt(drawers) };
+  const alone = levers.map((own) => ({ worst: own.drawer, one: tilt((lever) => lever === own) }));
+  const worst = alone.reduce((a, b) => (b.one.ratio < a.one.ratio ? b : a));
+  return { ...worst, all: tilt(() => true) };
+}
+
+/** A drawer as it stands open and full, and as it stands shut and empty. */
+interface Lever {
+  drawer: Drawer;
+  open: OpenDrawer;
+  shut: OpenDrawer;
 }
 
 /** Centers of weight lie in the middle of the box, measured from the front of the carcase. */
-function opened(drawer: Drawer): OpenDrawer {
+function leverOf(drawer: Drawer): Lever {
   const { stock, opening } = drawer;
+  const { box, total } = carriedBy(drawer);
   const back = toDouble(setbackOf(opening.standards)) + toDouble(stock.depth.value) / 2;
-  return { weight: carriedBy(drawer).total, reach: toDouble(stock.slide.value) - back };
-}
-
-function shut(drawer: Drawer): OpenDrawer {
-  const { stock, opening } = drawer;
-  const back = toDouble(setbackOf(opening.standards)) + toDouble(stock.depth.value) / 2;
-  return { weight: carriedBy(drawer).box, reach: -back };
+  return {
+    drawer,
+    open: { weight: total, reach: toDouble(stock.slide.value) - back },
+    shut: { weight: box, reach: -back },
+  };
 }
 
 const depthOf = ({ least, carcase }: Opening): Rational =>
