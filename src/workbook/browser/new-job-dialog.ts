@@ -1,4 +1,4 @@
-import { parseLength } from "../../core/length/index";
+import { orElse, parseLength } from "../../core/length/index";
 import { STANDARDS_HELP } from "../../guide/index";
 import { DEFAULT_CHOICES, type Choices } from "../new-job/index";
 
@@ -68,11 +68,8 @@ function faultOf({ unit, sideThickness, deduction }: Choices): string | undefine
   return name && `${name}: write a length, such as 1/2 or 12 mm.`;
 }
 
-function isSize(text: string, unit: Choices["unit"]): boolean {
-  try {
-    parseLength(text, unit);
-    return true;
-  } catch {
-    return false;
-  }
-}
+const isSize = (text: string, unit: Choices["unit"]): boolean =>
+  orElse(
+    () => (parseLength(text, unit), true),
+    () => false,
+  );

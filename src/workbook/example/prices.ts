@@ -30,9 +30,9 @@ const RATE_ROWS: [name: string, style: Style, value: number | string | null, not
   ["tax on", "inputWord", "all", "all, materials or none."],
 ];
 
-const STOCK_COLUMNS = ["Thickness", "Length", "Width", "Price", "Available", "Sold by", "Waste"];
-const STOCK_STYLES: Style[] = ["input", "input", "input", "inputMoney", "inputCount", "inputWord", "inputPlain"];
-const STOCK_NOTE =
+export const STOCK_COLUMNS = ["Thickness", "Length", "Width", "Price", "Available", "Sold by", "Waste"];
+export const STOCK_STYLES: Style[] = ["input", "input", "input", "inputMoney", "inputCount", "inputWord", "inputPlain"];
+export const STOCK_NOTE =
   "Length runs with the grain. Available: blank where as many as needed are bought; a count without a price for free offcuts. " +
   "Sold by: sheet, board foot or cubic meter, with the waste in percent.";
 const STOCK_TOP = 4;

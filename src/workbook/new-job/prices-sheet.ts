@@ -1,6 +1,7 @@
 import type { Unit } from "../../core/length/index";
 import type { SheetDefinition } from "../author/index";
 import { cell, gap, row, tall } from "../example/cells";
+import { STOCK_COLUMNS, STOCK_NOTE, STOCK_STYLES } from "../example/prices";
 import type { Style } from "../example/styles";
 
 /** Round figures to be typed over, so that every sheet shows something from the start. */
@@ -41,15 +42,6 @@ const rates = (unit: Unit): [name: string, value: number | string | null, note: 
 };
 
 const FREE = { stock: 7, rates: 4 };
-const COLUMNS: [heading: string, style: Style][] = [
-  ["Thickness", "input"],
-  ["Length", "input"],
-  ["Width", "input"],
-  ["Price", "inputMoney"],
-  ["Available", "inputCount"],
-  ["Sold by", "inputWord"],
-  ["Waste", "inputPlain"],
-];
 const TOP = 4;
 const BOTTOM = TOP + STOCK_ROWS.in.length + FREE.stock;
 const RATES_TOP = BOTTOM + 3;
@@ -76,17 +68,10 @@ export const pricesSheet = (unit: Unit): SheetDefinition<Style> => ({
     tall(36, cell("title", "Stock and rates")),
     row(cell("subtitle", "These are round figures, not prices: type yours over them.")),
     gap(),
-    tall(27, cell("columnText", "Material"), ...COLUMNS.map(([name]) => cell("column", name))),
+    tall(27, cell("columnText", "Material"), ...STOCK_COLUMNS.map((name) => cell("column", name))),
     ...STOCK_ROWS[unit].map((values) => stockRow(["Plywood", ...values])),
     ...Array.from({ length: FREE.stock }, () => stockRow([])),
-    tall(
-      36,
-      cell(
-        "plainNote",
-        "Length runs with the grain. Available: blank where as many as needed are bought; a count without a price for free offcuts. " +
-          "Sold by: sheet, board foot or cubic meter, with the waste in percent.",
-      ),
-    ),
+    tall(36, cell("plainNote", STOCK_NOTE)),
     gap(),
     tall(27, cell("columnText", "Rate"), cell("column", "Value")),
     ...rates(unit).map(([name, value, note]) =>
@@ -99,5 +84,5 @@ export const pricesSheet = (unit: Unit): SheetDefinition<Style> => ({
 const stockRow = (values: readonly (string | number)[]) =>
   row(
     cell("inputText", (values[0] as string) ?? null),
-    ...COLUMNS.map(([, style], i) => cell(style, values[i + 1] ?? null)),
+    ...STOCK_STYLES.map((style, i) => cell(style, values[i + 1] ?? null)),
   );

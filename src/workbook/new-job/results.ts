@@ -3,6 +3,7 @@ import type { RuleDefinition, SheetDefinition } from "../author/index";
 import { isWhole } from "../example/cells";
 import { tableSheet, type TableSheet } from "../example/table-sheet";
 import { LOOKS, type Style } from "../example/styles";
+import { TABLES } from "../example/tables";
 import { OPENINGS, standardCell, STANDARDS, UNIT_CELL } from "./job-sheet";
 import { RATES, STOCK } from "./prices-sheet";
 
@@ -13,7 +14,7 @@ const results = (count: number): Style[] => Array<Style>(count).fill("result");
 
 /** Every result of a job, each a sheet of one formula. */
 export const resultSheets = (unit: Unit): SheetDefinition<Style>[] =>
-  TABLES(unit).map((one) => ({ ...tableSheet(one), frozen: 5 }));
+  tables(unit).map((one) => ({ ...tableSheet(one), frozen: 5 }));
 
 /** Counts without decimals, beside measures with them. */
 const whole = (column: string): RuleDefinition => ({
@@ -22,33 +23,24 @@ const whole = (column: string): RuleDefinition => ({
   look: LOOKS.whole,
 });
 
-const TABLES = (unit: Unit): TableSheet[] => [
+const tables = (unit: Unit): TableSheet[] => [
   {
-    name: "Checks",
-    title: "Before the first cut",
-    subtitle: "wrong: it cannot be built so, or not well. doubtful: see for yourself.",
-    formula: `=DRAWER.CHECKS(${JOB},${STOCK},${RATES})`,
-    styles: ["key", "label", "finding", "finding"],
+    ...TABLES.checks,
     widths: [16, 11, 56, 56],
+    formula: `=DRAWER.CHECKS(${JOB},${STOCK},${RATES})`,
     rows: 40,
-    height: 36,
   },
   {
-    name: "Plan",
-    title: "Every drawer",
-    subtitle: `${unit === "in" ? "Inches" : "Millimeters"}. Heights are measured up from the floor of the opening.`,
+    ...TABLES.plan,
     formula: `=DRAWER.PLAN(${JOB})`,
-    styles: ["key", "label", ...results(12)],
-    widths: [10, 10, 14, 14, 15, 13, 13, 13, 13, 14, 17, 14, 14, 15],
+    subtitle: `${unit === "in" ? "Inches" : "Millimeters"}. Heights are measured up from the floor of the opening.`,
     rows: 72,
   },
   {
-    name: "Cut list",
-    title: "Every piece to cut",
-    subtitle: "Length runs with the grain. Cut one box, try it in its opening, then cut the rest.",
-    formula: `=DRAWER.PARTS(${JOB},TRUE)`,
-    styles: ["key", "label", "number", "result", "result", "result", "label", "label", "label"],
+    ...TABLES.cutList,
+    styles: [...TABLES.cutList.styles, "label"],
     widths: [14, 36, 8, 13, 13, 12, 14, 10, 14],
+    formula: `=DRAWER.PARTS(${JOB},TRUE)`,
     rows: 120,
   },
   {
@@ -62,23 +54,15 @@ const TABLES = (unit: Unit): TableSheet[] => [
     rows: 120,
   },
   {
-    name: "Hardware",
-    title: "What to buy besides the sheets",
-    subtitle: "Slides, pulls and the screws of every joint. The slides’ own data sheet comes first.",
-    formula: `=DRAWER.HARDWARE(${JOB})`,
-    styles: ["key", "result", "amount", "label", "words"],
+    ...TABLES.hardware,
     widths: [24, 13, 9, 9, 80],
+    formula: `=DRAWER.HARDWARE(${JOB})`,
     rows: 60,
     rules: [whole("C")],
   },
   {
-    name: "Mounting",
-    title: "Slides and fronts in their places",
-    subtitle:
-      "Spacers stand on the floor of the opening; fronts past the box as seen from the front. Tie cabinets to the wall first: open drawers tip them.",
+    ...TABLES.mounting,
     formula: `=DRAWER.MOUNTING(${JOB})`,
-    styles: ["key", ...results(10), "number"],
-    widths: [10, 12, 13, 17, 14, 21, 23, 17, 13, 15, 13, 14],
     rows: 72,
   },
   {
@@ -130,13 +114,10 @@ const TABLES = (unit: Unit): TableSheet[] => [
     rules: [whole("C")],
   },
   {
-    name: "Workings",
-    title: "How a size came about",
-    subtitle: "Type a drawer’s label, and read the sum behind each of its sizes.",
-    ask: ["Drawer", "A1"],
-    formula: `=DRAWER.WORKING(${OPENINGS},B4,${STANDARDS})`,
-    styles: ["key", "result", "note"],
+    ...TABLES.workings,
     widths: [26, 13, 110],
+    formula: `=DRAWER.WORKING(${OPENINGS},B4,${STANDARDS})`,
+    ask: ["Drawer", "A1"],
     rows: 60,
   },
 ];
