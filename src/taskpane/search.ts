@@ -5,17 +5,11 @@ import type { FunctionEntry, FunctionGroup } from "./reference";
  * @param query words in any order; without any, all functions are found
  */
 export function search(groups: readonly FunctionGroup[], query: string): FunctionGroup[] {
-  const words = query
-    .toLowerCase()
-    .split(/\s+/)
-    .filter((word) => word !== "");
+  const found = finder(query);
   return groups
     .map(({ name, functions }) => ({
       name,
-      functions: functions.filter((entry) => {
-        const text = searchable(name, entry);
-        return words.every((word) => text.includes(word));
-      }),
+      functions: functions.filter((entry) => found(searchable(name, entry))),
     }))
     .filter(({ functions }) => functions.length > 0);
 }
@@ -24,5 +18,14 @@ export function search(groups: readonly FunctionGroup[], query: string): Functio
 function searchable(group: string, { name, description, parameters }: FunctionEntry): string {
   const names = parameters.map((parameter) => `${parameter.name} ${parameter.name.replace(/_/g, " ")}`);
   const texts = parameters.map((parameter) => parameter.description);
-  return [`=drawer.${name}(`, group, description, ...names, ...texts].join(" ").toLowerCase();
+  return [`=drawer.${name}(`, group, description, ...names, ...texts].join(" ");
+}
+
+/** Tells whether every word of a query, in any order, occurs in a text. */
+export function finder(query: string): (text: string) => boolean {
+  const words = query
+    .toLowerCase()
+    .split(/\s+/)
+    .filter((word) => word !== "");
+  return (text) => words.every((word) => text.toLowerCase().includes(word));
 }

@@ -1,5 +1,6 @@
 import { STANDARDS_HELP, usualInWords } from "../guide/index";
 import { element } from "./element";
+import { finder } from "./search";
 
 type Name = keyof typeof STANDARDS_HELP;
 const NAMES = Object.keys(STANDARDS_HELP) as Name[];
@@ -22,11 +23,10 @@ export function standardsList(place: HTMLElement): { show(query: string): void }
 
 /** The standards in whose name, group, meaning or words every word of the query occurs. */
 export function standardsFound(query: string): Name[] {
-  const words = query.toLowerCase().split(/\s+/).filter(Boolean);
+  const found = finder(query);
   return NAMES.filter((name) => {
     const { group, meaning, choices = [] } = STANDARDS_HELP[name];
-    const text = [name, group, meaning, ...choices].join(" ").toLowerCase();
-    return words.every((word) => text.includes(word));
+    return found([name, group, meaning, ...choices].join(" "));
   });
 }
 
