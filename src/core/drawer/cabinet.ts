@@ -15,7 +15,7 @@ import {
   type Rational,
 } from "../length";
 import type { DrawerAsked } from "./fronts";
-import type { Carcase, Measured, Opening } from "./opening";
+import { isFramed, type Carcase, type Measured, type Opening } from "./opening";
 import { betweenOf, endOf, levelOf } from "./plan/outside";
 
 /** A cabinet by its outside sizes, and how it is divided from left to right. */
@@ -41,9 +41,9 @@ export interface ClearSizes {
  * @throws Fault `cabinet.taken`, `columns.wide`, `columns.nothingToShare`, `columns.unfilled`, with the heading's name
  */
 export function clearSizes(cabinet: CabinetAsked): ClearSizes {
-  const { standards: s, outside, carcase, columns } = cabinet;
+  const { outside, carcase, columns } = cabinet;
   const { toeKick, back, backInset } = carcase;
-  const frame = s.construction === "face frame";
+  const frame = isFramed(cabinet);
   const between = columns.length - 1;
   const left = (size: Measured, names: string, taken: Rational): Rational => {
     const clear = subtract(outside[size], taken);
@@ -81,7 +81,7 @@ function columnWidths(columns: readonly DrawerAsked[], room: Rational): Rational
 /** What the frame hides at the two sides of an opening must be equal, for slides are blocked out alike at both. */
 function caseWidth(cabinet: CabinetAsked, width: Rational, place: number, last: number): Rational | undefined {
   const { standards: s } = cabinet;
-  if (s.construction !== "face frame") return undefined;
+  if (!isFramed(cabinet)) return undefined;
   const thickness = s["cabinet thickness"];
   const atEnd = subtract(endOf(cabinet), thickness);
   const atPartition = share(subtract(betweenOf(cabinet), s["partition thickness"] ?? thickness), 2);

@@ -52,6 +52,9 @@ export type AnyOpening = Opening | UnreadOpening;
 /** What has standards and a unit: an opening, or what openings come from. */
 export type WithStandards = Pick<Opening, "standards" | "unit"> | UnreadOpening;
 
+/** Behind a face frame the opening's floor is the top edge of its rail; the case's own may lie lower. */
+export const isFramed = ({ standards }: WithStandards): boolean => standards.construction === "face frame";
+
 export const isUnread = (opening: WithStandards): opening is UnreadOpening => "faults" in opening;
 
 /** A standard of a neighbor. @throws its fault, where it cannot be read */

@@ -36,11 +36,15 @@ export const times = (count: number, a: Rational): Rational => over(under(a).mul
 /** One of `count` equal parts of `a`. */
 export const share = (a: Rational, count: number): Rational => over(under(a).div(BigInt(count)));
 
+export const half = (a: Rational): Rational => share(a, 2);
+
 export const total = (lengths: readonly Rational[]): Rational => lengths.reduce(add, ZERO);
 
 /** Below 0, 0 or above 0, as `a` is less than, equal to or greater than `b`. */
 export const compare = (a: Rational, b: Rational): number => under(a).compare(under(b));
 export const less = (a: Rational, b: Rational): boolean => compare(a, b) < 0;
+export const lesserOf = (a: Rational, b: Rational): Rational => (less(b, a) ? b : a);
+export const greaterOf = (a: Rational, b: Rational): Rational => (less(a, b) ? b : a);
 export const equal = (a: Rational, b: Rational): boolean => {
   const [one, other] = [under(a), under(b)];
   return one.n === other.n && one.d === other.d && one.s === other.s;

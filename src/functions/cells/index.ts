@@ -7,6 +7,7 @@ export { IncomingError } from "./incoming-error";
 export { letters } from "./letters";
 export { MOST_ROWS, readFilled, readRange, type RangeRow } from "./range";
 export type { CellResult } from "./cell-result";
+export { titled } from "./titled";
 export { column, estimate, exactResult, lengthResult, table } from "./result";
 export { american, findWord, sameWord } from "./find-word";
 export * from "./typed";

@@ -9,7 +9,7 @@ import {
   type Standards,
 } from "../../core/drawer";
 import { Fault, naming, roundFigure, ZERO, type Rational, type Unit } from "../../core/length";
-import { letters, MOST_ROWS, readLength, readLengthOrNone, type Typed } from "../cells";
+import { letters, MOST_ROWS, readLength, readLengthOrNone, titled, type Typed } from "../cells";
 import { fold } from "./heading";
 import { length, type Kind } from "./kinds";
 import { OPENING_COLUMNS } from "./opening";
@@ -113,7 +113,6 @@ const handedOn = ({ headings }: CabinetTable): Divided["columns"] =>
     return typed === "" || TAKEN.has(fold(typed)) ? [] : [{ heading: typed }];
   });
 
-const titled = (name: string): string => name[0]!.toUpperCase() + name.slice(1);
 const TAKEN = new Set(["opening", "casewidth"]);
 
 interface ReadCabinet extends CabinetAsked {

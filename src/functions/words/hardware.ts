@@ -1,8 +1,8 @@
 import { bought, type Item, type ItemName, type Purpose } from "../../core/drawer";
 import { multiply, toDouble, unitsIn, type Rational, type Unit } from "../../core/length";
-import { lengthResult, type CellResult } from "../cells";
+import { lengthResult, titled, type CellResult } from "../cells";
 import { measureWord } from "./quote";
-import { len, titled, worded, type Template, type Wording } from "./wording";
+import { len, worded, type Template, type Wording } from "./wording";
 
 /** A row of the hardware list: item, size, quantity, its unit, and what it is for. */
 export function hardwareRow(item: Item, unit: Unit): CellResult[] {

@@ -1,7 +1,7 @@
 import { toDouble, showLength, showNumber, type Unit } from "../../core/length";
 import type { Line, Quote, What } from "../../core/money";
 import type { CellResult } from "../cells";
-import { titled } from "./wording";
+import { titled } from "../cells";
 
 /** The rows of a quote: section, item, quantity, unit, rate, amount. */
 export const quoteRows = ({ lines }: Quote, unit: Unit): CellResult[][] =>

@@ -1,7 +1,7 @@
 import type { Caution, Operation, Setting, SetUpStep } from "../../core/drawer";
 import type { Unit } from "../../core/length";
 import { lengthResult, type CellResult } from "../cells";
-import { titled } from "./wording";
+import { titled } from "../cells";
 
 /** The set-ups as rows, numbered in the order to cut; cautions stand between them and have no number. */
 export function setUpRows(steps: readonly SetUpStep[], unit: Unit): CellResult[][] {

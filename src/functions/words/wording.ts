@@ -1,4 +1,5 @@
 import { isRational, showLength, type Rational, type Unit } from "../../core/length";
+import { titled } from "../cells";
 
 /**
  * Words with holes for a fault's or finding's data: `{size}` for a value, lengths in the unit of the call;
@@ -49,5 +50,4 @@ function quoted(value: unknown): string {
 const seen = (text: string): string =>
   text.replace(/[^\P{Cc}\n]|\p{Cf}|\p{Zl}|\p{Zp}|(?! )\p{Zs}/gu, (sign) => `\\u{${sign.codePointAt(0)!.toString(16)}}`);
 
-export const titled = (name: string): string => name[0]!.toUpperCase() + name.slice(1);
 const lowered = (name: string): string => name[0]!.toLowerCase() + name.slice(1);

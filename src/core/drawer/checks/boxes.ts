@@ -1,6 +1,7 @@
 import {
   add,
   equal,
+  half,
   isNegative,
   less,
   multiply,
@@ -15,7 +16,7 @@ import { blockingOf } from "../hardware/slides";
 import { setbackOf } from "../plan/box-plan";
 import type { Drawer, PlannedOpening } from "../plan/plan";
 import type { Standards } from "../standards";
-import { half, isMoreThan, doubtful, wrong, type Found } from "./finding";
+import { doubtful, isMoreThan, wrong, type Found } from "./finding";
 
 /** What is doubtful about one box. Limits are common practice. */
 export function checkBox(drawer: Drawer): Found[] {

@@ -1,4 +1,4 @@
-import { compare, divide, ratio, type Rational } from "../../length";
+import { compare, type Rational } from "../../length";
 
 /** What a careful person would raise: what is `wrong` before anything is cut, what is `doubtful` before it is too late. */
 export type Level = "wrong" | "doubtful";
@@ -18,4 +18,3 @@ export const wrong = (code: string, data: Finding["data"] = {}): Found => ({ lev
 export const doubtful = (code: string, data: Finding["data"] = {}): Found => ({ level: "doubtful", code, data });
 
 export const isMoreThan = (a: Rational, b: Rational): boolean => compare(a, b) > 0;
-export const half = (length: Rational): Rational => divide(length, ratio(2));

@@ -1,9 +1,9 @@
-import { add, isNegative, isPositive, isZero, less, roundFigure, subtract } from "../../length";
+import { add, half, isNegative, isPositive, isZero, less, roundFigure, subtract } from "../../length";
 import { itemsOf } from "../hardware";
 import type { Drawer } from "../plan/plan";
 import { behindHoles, type Behind } from "../plan/pull-holes";
 import { pullHeightOf, pullHolesOf, pullsOf } from "../plan/pulls";
-import { doubtful, half, isMoreThan, wrong, type Found } from "./finding";
+import { doubtful, isMoreThan, wrong, type Found } from "./finding";
 
 /** Screws that come out on the other side, or that nobody sells. */
 export const checkScrews = (drawer: Drawer): Found[] =>

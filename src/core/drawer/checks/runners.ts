@@ -1,9 +1,9 @@
-import { add, isNegative, isPositive, less, roundFigure, subtract, type Rational } from "../../length";
+import { add, half, isNegative, isPositive, less, roundFigure, subtract, type Rational } from "../../length";
 import { sideSpace } from "../plan/mounting";
 import type { Drawer, PlannedOpening } from "../plan/plan";
 import { runnerGrooveOf, stripOfRunner, type RunnerGroove } from "../plan/strip";
 import { runnerGrooveDepth, runnerOf } from "../runner";
-import { doubtful, half, isMoreThan, wrong, type Found } from "./finding";
+import { doubtful, isMoreThan, wrong, type Found } from "./finding";
 
 /** Strips of wood runners that find no room below their box, or grooves that their side does not take. */
 export function checkRunner(drawer: Drawer): Found[] {

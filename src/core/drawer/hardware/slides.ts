@@ -1,5 +1,5 @@
 import { add, isPositive, less, ratio, roundFigure, share, subtract, ZERO, type Rational } from "../../length";
-import type { AnyOpening } from "../opening";
+import { isFramed, type AnyOpening } from "../opening";
 import { ratingToOrder } from "../loads";
 import { partitionRightOf } from "../plan/face";
 import { runnerOf } from "../runner";
@@ -59,7 +59,7 @@ const slidesOf = (name: "side-mount slide" | "undermount slide", drawer: Drawer)
 
 /** What a face frame hides at each side of its opening; none where the case width is not given. */
 export function blockingOf({ opening }: Pick<Drawer, "opening">): Rational | undefined {
-  if (opening.standards.construction !== "face frame") return ZERO;
+  if (!isFramed(opening)) return ZERO;
   const { caseWidth } = opening;
   return caseWidth && share(subtract(caseWidth, opening.least.width), 2);
 }

@@ -1,4 +1,4 @@
-import { divide, Fault, isPositive, less, ratio, subtract, add, ZERO, type Rational } from "../../length";
+import { add, divide, Fault, isPositive, less, lesserOf, ratio, subtract, ZERO, type Rational } from "../../length";
 import { bottomDepth, bottomWidth } from "../bottom";
 import { boxHeight, boxWidth } from "../box";
 import { endLength, insideDepth, insideWidth, sideLength } from "../corner";
@@ -6,7 +6,7 @@ import { given, greater, lesser, minus, plus, Size, sum } from "../size";
 import { checkRunner } from "../runner";
 import { SIDE_CLEARANCE } from "../side-clearance";
 import { longestWithin, slideLength } from "../slide";
-import type { Opening } from "../opening";
+import { isFramed, type Opening } from "../opening";
 import type { Standards } from "../standards";
 import type { Front } from "./front-plan";
 
@@ -110,17 +110,12 @@ function slideAndDepth(opening: Opening): { slide: Size; depth: Size } {
   return { slide: less(fitting, slide.value) ? shorter : slide, depth: given(own, "as the standard says") };
 }
 
-const lesserOf = (a: Rational, b: Rational): Rational => (less(b, a) ? b : a);
-
 /** The height that a box may stand in, measured up from the opening's floor. */
 export interface Zone {
   bottom: Size;
   top: Size;
   height: Size;
 }
-
-/** Behind a face frame the opening's floor is the top edge of its rail; the case's own may lie lower. */
-export const isFramed = ({ standards }: Opening): boolean => standards.construction === "face frame";
 
 /** Zones reach from the floor to the opening's height, no further than the fronts, and meet in the middle of the gaps. */
 export function zonesOf(opening: Opening, fronts: readonly Front[]): Zone[] {

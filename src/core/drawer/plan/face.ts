@@ -1,4 +1,4 @@
-import { Fault, isPositive, less, roundFigure, type Rational, type Unit } from "../../length";
+import { Fault, greaterOf, isPositive, roundFigure, type Rational, type Unit } from "../../length";
 import { minus, minusSum, plus, plusSum, shared, sum, type Size, type Term } from "../size";
 import { standardOf, type AnyOpening, type Opening, type WithStandards } from "../opening";
 import type { Standards } from "../standards";
@@ -103,9 +103,7 @@ const usualStile = (unit: Unit): Rational => roundFigure("1 1/2", "38", unit);
 
 /** The gap between the fronts of two openings side by side: the larger one counts. */
 export const gapBeside = (a: AnyOpening, b: AnyOpening): Rational =>
-  greater(standardOf(a, "front gap"), standardOf(b, "front gap"));
-
-const greater = (a: Rational, b: Rational): Rational => (less(a, b) ? b : a);
+  greaterOf(standardOf(a, "front gap"), standardOf(b, "front gap"));
 
 const halfBesideGap = (name: string, stock: Rational, gap: Rational): Size =>
   shared(sum(plus(name, stock), minus("front gap", gap)), 2);

@@ -1,10 +1,10 @@
 import {
   add,
-  divide,
+  greaterOf,
+  half,
   isZero,
   less,
   multiply,
-  ratio,
   root,
   roundFigure,
   share,
@@ -79,7 +79,7 @@ function allowed({ standards: s, unit }: Opening, nominal: Rational): Pick<Fit, 
   }
   // A strip in a groove meets its bottom before the box meets the case.
   const atGroove = runnerOf(s) === "side groove" ? subtract(nominal, s["runner play"]) : play.least;
-  return { allowedLeast: less(play.least, atGroove) ? atGroove : play.least, allowedMost: play.most };
+  return { allowedLeast: greaterOf(play.least, atGroove), allowedMost: play.most };
 }
 
 /** Whether the box is judged by play of its own, and not by what a slide at its side takes. */
@@ -95,7 +95,7 @@ function ownPlay(s: Standards, unit: Unit): { least: Rational; most: Rational } 
   return { least, most: s.slide === "wood runner" ? roundFigure("1/8", "3", unit) : roundFigure("1/4", "6", unit) };
 }
 
-const greatest = (lengths: readonly Rational[]): Rational => lengths.reduce((a, b) => (less(a, b) ? b : a));
+const greatest = (lengths: readonly Rational[]): Rational => lengths.reduce(greaterOf);
 
 /** How many cuts and side thicknesses make up a box's width. */
 const ERRORS: Record<CornerJoint, { cuts: number; sides: number }> = {
@@ -135,5 +135,4 @@ export function verdictOf(fit: Fit): Verdict {
 }
 
 const square = (length: Rational): Rational => multiply(length, length);
-const half = (length: Rational): Rational => divide(length, ratio(2));
 const positive = (length: Rational): Rational => (less(ZERO, length) ? length : ZERO);

@@ -1,6 +1,6 @@
 import { less, share, ZERO } from "../../length";
 import { runnerGrooveWidth, runnerOf, stripThickness } from "../runner";
-import { isFramed } from "./box-plan";
+import { isFramed } from "../opening";
 import { minus, plus, shared, Size, sum } from "../size";
 import type { Drawer, PlannedOpening } from "./plan";
 import { pullHeightOf, pullsOf } from "./pulls";

@@ -1,6 +1,6 @@
 import { total, type Rational } from "../../length";
 import { plus, sum, type Size } from "../size";
-import { isUnread, widthOf, type Opening, type WithStandards } from "../opening";
+import { isFramed, isUnread, widthOf, type Opening, type WithStandards } from "../opening";
 import { endStileOf, partitionRightOf, stileRightOf } from "./face";
 import type { PlannedOpening } from "./plan";
 
@@ -14,8 +14,6 @@ export const betweenOf = (of: WithStandards): Rational => (isFramed(of) ? stileR
 /** What lies over the openings, and under them. */
 export const levelOf = (of: WithStandards): Rational =>
   of.standards[isFramed(of) ? "rail width" : "cabinet thickness"]!;
-
-const isFramed = ({ standards }: WithStandards): boolean => standards.construction === "face frame";
 
 /**
  * The outside of an opening's cabinet: the width where it can be told from the openings, height and depth where toe kick

@@ -1,4 +1,4 @@
-import { divide, Fault, isPositive, less, orElse, ratio, subtract, ZERO, type Rational } from "../../length";
+import { Fault, half, isPositive, less, orElse, subtract, ZERO } from "../../length";
 import { minus, plus, Size, sum } from "../size";
 import { hangsAtSide, runnerGrooveWidth, runnerOf } from "../runner";
 import { isUnread, type AnyOpening, type Cabinet, type Job, type Opening } from "../opening";
@@ -138,12 +138,12 @@ function insideHeightOf(s: Standards, boxHeight: Size): Size {
 function centerline(s: Standards, boxBottom: Size, boxHeight: Size): Size {
   const from = plus("box bottom", boxBottom);
   const standard = s["slide centerline"];
-  if (standard === "center") return sum(from, plus("half of box height", halfOf(boxHeight.value)));
+  if (standard === "center") return sum(from, plus("half of box height", half(boxHeight.value)));
   if (standard === "bottom") {
     const [name, height] = runnerOf(s)
       ? ["half of the runner groove", runnerGrooveWidth(s).value]
       : ["half of slide height", s["slide height"]];
-    return sum(from, plus(name, halfOf(height)));
+    return sum(from, plus(name, half(height)));
   }
   return sum(from, plus("slide centerline", standard));
 }
@@ -155,8 +155,6 @@ function checkHeight(s: Standards, boxHeight: Size): void {
   if (!hangsAtSide(s) || typeof standard === "string" || !less(boxHeight.value, standard)) return;
   throw new Fault("slide.aboveBox", { centerline: standard, height: boxHeight.value });
 }
-
-const halfOf = (length: Rational): Rational => divide(length, ratio(2));
 
 /** What belongs to the carcase is one for all openings in it. */
 const CARCASE = ["construction", "front style", "cabinet thickness"] as const;

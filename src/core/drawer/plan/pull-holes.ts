@@ -1,4 +1,4 @@
-import { add, isNegative, less, subtract, ZERO, type Rational } from "../../length";
+import { add, isNegative, less, lesserOf, subtract, ZERO } from "../../length";
 import { sideSpace } from "./mounting";
 import type { Drawer } from "./plan";
 import { pullHeightOf, pullHolesOf } from "./pulls";
@@ -20,7 +20,7 @@ export function behindHoles(drawer: Drawer): Behind[] {
   const pastOpening = isNegative(y) || less(opening.least.height, y);
   return pullHolesOf(drawer).map((x) => {
     // How far the hole lies inside the opening's side: the nearer one.
-    const inside = lesser(subtract(x, face.left.value), subtract(subtract(width, face.right.value), x));
+    const inside = lesserOf(subtract(x, face.left.value), subtract(subtract(width, face.right.value), x));
     if (pastOpening || less(inside, ZERO)) return "cabinet";
     if (!less(y, top)) return "above";
     if (!less(bottom, y)) return "below";
@@ -31,5 +31,3 @@ export function behindHoles(drawer: Drawer): Behind[] {
 
 /** Whether a screw there goes through the box's front as well. */
 export const isThroughBox = (behind: Behind): boolean => behind === "box" || behind === "side";
-
-const lesser = (a: Rational, b: Rational): Rational => (less(b, a) ? b : a);
