@@ -1,8 +1,3 @@
-import fc from "fast-check";
-
-// The same draws at every run, so that what fails fails again; FUZZ roams.
-if (!process.env.FUZZ) fc.configureGlobal({ seed: 20261126 });
-
 /** The part of a spreadsheet host that cell functions see. */
 class CellError extends Error {
   constructor(

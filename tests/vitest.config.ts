@@ -15,7 +15,7 @@ const project = (
     root: new URL("..", import.meta.url).pathname,
     name,
     include: folders.map((folder) => `tests/${folder}/**/*.test.ts`),
-    setupFiles: ["tests/host.ts"],
+    setupFiles: ["tests/host.ts", "tests/setup/seed.ts"],
     testTimeout: 60_000,
     hookTimeout: 300_000,
     ...more,
