@@ -1,5 +1,12 @@
 import { readFileSync } from "node:fs";
-import { chromium, type Browser, type BrowserContextOptions, type FrameLocator, type Page } from "playwright-core";
+import {
+  chromium,
+  type Browser,
+  type BrowserContextOptions,
+  type Dialog,
+  type FrameLocator,
+  type Page,
+} from "playwright-core";
 import { buildPage } from "../../src/build/page/build";
 import { servePage, type PageServer } from "../../src/build/page/server";
 import type { Selection } from "../../src/taskpane/host/host";
@@ -82,6 +89,25 @@ export class Visit {
 
   async ready(): Promise<void> {
     await this.page.waitForSelector("body[data-ready]");
+  }
+
+  /** What was changed is kept a moment after it is shown. */
+  async untilKept(): Promise<void> {
+    await this.page.waitForFunction(
+      () =>
+        document.querySelector("#file-state")!.textContent!.includes("changed") &&
+        document.body.dataset["keeping"] === undefined,
+    );
+  }
+
+  /** Leaves the page, where changes are kept and in no file, and comes back. */
+  async reload(): Promise<void> {
+    await this.untilKept();
+    const agree = (dialog: Dialog): void => void dialog.accept();
+    this.page.once("dialog", agree);
+    await this.page.reload();
+    this.page.off("dialog", agree);
+    await this.ready();
   }
 
   /** Opens the example anew, and the pane; faster than a fresh page. */

@@ -15,8 +15,9 @@ afterEach(async () => {
 });
 
 /** Changes what is kept on the device, as another version or a stopped page would have left it. */
-const meddle = (how: "unreadable" | "stopped" | "broken") =>
-  visit.page.evaluate(
+async function meddle(how: "unreadable" | "stopped" | "broken"): Promise<void> {
+  await visit.untilKept();
+  await visit.page.evaluate(
     (how) =>
       new Promise<void>((resolve) => {
         const opening = indexedDB.open("groove-and-reveal");
@@ -38,6 +39,7 @@ const meddle = (how: "unreadable" | "stopped" | "broken") =>
       }),
     how,
   );
+}
 
 async function reload(): Promise<void> {
   visit.page.once("dialog", (dialog) => dialog.accept());

@@ -69,14 +69,6 @@ async function typeName(name: string): Promise<void> {
   await visit.page.keyboard.press("Enter");
 }
 
-/** What was changed is kept a moment after it is shown. */
-async function reload(): Promise<void> {
-  await expect.poll(() => visit.page.textContent("#file-state")).toContain("changed");
-  await visit.page.waitForTimeout(500);
-  await visit.page.reload();
-  await visit.ready();
-}
-
 const undo = () => visit.page.click("#undo");
 const redo = () => visit.page.click("#redo");
 
@@ -132,7 +124,7 @@ describe("a sheet", () => {
     await expectNames("Job", "Sheet1", "Wood", "Notes");
     await visit.sheet("Sheet1");
     await visit.expectValue("A1", 72);
-    await reload();
+    await visit.reload();
     await expectNames("Job", "Sheet1", "Wood", "Notes");
     await visit.sheet("Sheet1");
     await visit.expectValue("A1", 72);
@@ -158,7 +150,7 @@ describe("a sheet", () => {
     await expect.poll(() => visit.page.textContent("#file-state")).toBe("");
     await redo();
     await expectNames("Job", "Oak & Ash's", "Notes");
-    await reload();
+    await visit.reload();
     await expectNames("Job", "Oak & Ash's", "Notes");
     expect((await visit.at("A1")).formula).toBe("='Oak & Ash''s'!A1*2");
     const { bytes, names, cells } = await saved();
@@ -182,7 +174,7 @@ describe("a sheet", () => {
     await expectNames("Wood", "Job", "Notes");
     await visit.sheet("Job");
     await visit.expectValue("A1", 48);
-    await reload();
+    await visit.reload();
     await expectNames("Wood", "Job", "Notes");
     const { bytes, names, cells } = await saved();
     expect(names).toEqual(["Wood", "Job", "Notes"]);
@@ -216,7 +208,7 @@ describe("a sheet", () => {
     await visit.expectValue("B1", 29);
     await redo();
     await expectNames("Job", "Notes");
-    await reload();
+    await visit.reload();
     await expectNames("Job", "Notes");
     await visit.expectValue("A1", "#REF!");
     const { bytes, names, cells } = await saved();

@@ -52,9 +52,7 @@ test("a percentage, a date and money look the same when they are typed, after a 
   const looks = TYPED.map(([text]) => text);
   await expect.poll(shown).toEqual(looks);
 
-  visit.page.once("dialog", (dialog) => void dialog.accept());
-  await visit.page.reload();
-  await visit.ready();
+  await visit.reload();
   await expect.poll(shown).toEqual(looks);
 
   const { bytes } = await visit.save();

@@ -279,6 +279,7 @@ describe("files", () => {
   test("keeps unsaved work on this device across a reload, and asks before it is left", async () => {
     await visit.enter("B7", "21");
     await visit.expectValue("B29", 20);
+    await visit.untilKept();
     const asked = new Promise<string>((resolve) =>
       visit.page.once("dialog", async (dialog) => {
         resolve(dialog.type());
@@ -299,6 +300,7 @@ describe("files", () => {
     await second.expectValue("B7", 18);
     await second.enter("B7", "22");
     await second.expectValue("B29", 21);
+    await second.untilKept();
     await second.page.close();
     const third = await visit.another();
     await third.expectValue("B7", 22);

@@ -72,11 +72,16 @@ export async function startPage(): Promise<{ grid: Grid; work: Work }> {
   showFractions(grid, () => work.opened);
   showConditions(grid, () => work.opened);
   const host = new GridHost(grid, () => work.opened);
+  let keeping = 0;
   work.listen(() => {
     part("file-name").textContent = work.name;
     part("file-state").textContent = work.isSaved ? "" : "· changed, not saved";
     host.tell();
-    void work.keep().then((kept) => !kept && !work.isSaved && said.fault(NOTHING_KEPT));
+    document.body.dataset["keeping"] = String(++keeping);
+    void work.keep().then((kept) => {
+      if (--keeping === 0) delete document.body.dataset["keeping"];
+      if (!kept && !work.isSaved) said.fault(NOTHING_KEPT);
+    });
   });
   await host.onSelectionChanged(() => showMessage(host, pane.isOpen));
   part("functions").addEventListener("click", () => showMessage(host, pane.isOpen));
