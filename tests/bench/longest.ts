@@ -19,7 +19,7 @@ export function benchLongest(): void {
       print(`${name} ${effort}`, (n) => [[job(n), standards(effort), STOCK, RATES]], functions.get(name)!);
     print(`ALTERNATES ${effort}`, (n) => [[job(n), alternates(effort), STOCK, RATES]], functions.get("ALTERNATES")!);
   }
-  for (const name of ["PLAN", "PARTS", "HARDWARE", "SETUPS", "MOUNTING", "FIT", "CHECKS"])
+  for (const name of ["PLAN", "PARTS", "PIECES", "HARDWARE", "SETUPS", "MOUNTING", "FIT", "CHECKS"])
     print(name, (n) => [[job(n), standards("quick")]], functions.get(name)!);
   print("WORKING", (n) => [[job(n), "A1", standards("quick")]], functions.get("WORKING")!);
 }

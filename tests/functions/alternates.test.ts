@@ -52,6 +52,21 @@ describe("ALTERNATES(openings, standards, stock, rates)", () => {
     expect(column(compare(), "Drawers")).toEqual([8, 8, 8]);
   });
 
+  test("refuses in words more drawers than a host waits for", () => {
+    const many = Array.from({ length: 600 }, (_, i) => [18, 24 + (i % 8) / 8, 22, 1]);
+    const openings = (rows: number) => [["Width", "Height", "Depth", "Drawers"], ...many.slice(0, rows)];
+    const four = ["Half", "Three quarters", "As it is", "Again"];
+    const standards = [
+      ["", ...four],
+      ["side thickness", "1/2", "3/4", "", ""],
+    ];
+    expectValueError(
+      () => ALTERNATES(openings(600), standards, STOCK),
+      "The 4 alternates have 2,400 drawers in all. At most 1,800 are compared at once: give fewer alternates or openings a call.",
+    );
+    expect(column(ALTERNATES(openings(60), standards, STOCK), "Drawers")).toEqual([60, 60, 60, 60]);
+  });
+
   test("each alternate is what the other functions give for its standards alone", () => {
     const rows = compare();
     expect(column(rows, "Total")).toEqual(ALONE.map((own) => PRICE(OPENINGS, own, STOCK, RATES)));

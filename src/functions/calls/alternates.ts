@@ -1,4 +1,4 @@
-import { findingsOf, planJob, type Finding } from "../../core/drawer";
+import { findingsOf, isUnread, planJob, type Finding, type Job } from "../../core/drawer";
 import { Fault, orElse, subtract, toDouble, total, type Rational, type Unit } from "../../core/length";
 import { costed, drawerCount, insideVolume, quoteOf, type AnyStock, type Rates } from "../../core/money";
 import type { Argument } from "../arguments";
@@ -30,11 +30,9 @@ interface Common {
 type Told = { level: Finding["level"]; words: string };
 
 /** What comes of one alternate, as far as it can be made and priced. */
-interface Outcome {
+interface Outcome extends Attempt<{ drawers: number; sheets: Rational; total?: Rational; volume: Rational }> {
   name: string;
   findings: readonly Told[];
-  fault?: Fault;
-  made?: { drawers: number; sheets: Rational; total?: Rational; volume: Rational };
 }
 
 /** The table of standards with an alternate in each column, which tell the unit, and agree on it. */
@@ -51,19 +49,42 @@ export const alternates: Argument<Alternate[]> = {
 
 export const ratesIfGiven: Argument<Rates | undefined> = { name: "rates", read: ratesIfAny };
 
-/** One row an alternate, in their order. */
+/**
+ * One row an alternate, in their order.
+ * @throws Fault `alternates.many` before any is planned
+ */
 export function alternateRows(alternates: readonly Alternate[], common: Common): CellResult[][] {
-  const outcomes = alternates.map((alternate) => outcomeOf(alternate, common, BESIDES * alternates.length));
+  const jobs = alternates.map(({ values }) => attempted(() => readJob(common.openings, values)));
+  const drawers = jobs.reduce((sum, { made }) => sum + (made ? drawersAsked(made) : 0), 0);
+  if (drawers > MOST_DRAWERS)
+    throw new Fault("alternates.many", { drawers, alternates: jobs.length, most: MOST_DRAWERS });
+  const outcomes = alternates.map(({ name }, i) => outcomeOf(name, jobs[i]!, common, BESIDES * jobs.length));
   return outcomes.map((outcome) => rowOf(outcome, outcomes, common.unit));
 }
 
-/** An alternate of thousands of parts is planned, checked and laid out in as long as it is searched. */
-const BESIDES = 2;
+/** A host that hears nothing for some seconds starts the add-in anew: all drawers of all alternates are planned in one call. */
+const MOST_DRAWERS = 1800;
 
-function outcomeOf({ name, values }: Alternate, { openings, unit, stock, rates }: Common, times: number): Outcome {
+const drawersAsked = ({ openings }: Job): number =>
+  openings.reduce((sum, opening) => sum + (isUnread(opening) ? 0 : opening.drawers.length), 0);
+
+/** An alternate of thousands of parts is planned, checked and priced in longer than it is searched. */
+const BESIDES = 4;
+
+/** What is made, or why it is not. */
+type Attempt<T> = { made?: T; fault?: Fault };
+
+const attempted = <T>(make: () => T): Attempt<T> =>
+  orElse<Attempt<T>, Attempt<T>>(
+    () => ({ made: make() }),
+    (fault) => ({ fault }),
+  );
+
+function outcomeOf(name: string, { made: job, fault }: Attempt<Job>, common: Common, times: number): Outcome {
+  if (!job) return { name, findings: [], fault: fault! };
+  const { openings, unit, stock, rates } = common;
   let findings: Told[] = [];
-  const made = (): Outcome["made"] => {
-    const job = readJob(openings, values);
+  const outcome = attempted(() => {
     const plan = planJob(job);
     findings = findingsOf(job, plan, notedIn(openings, job)).map((one) => ({
       level: one.level,
@@ -74,11 +95,7 @@ function outcomeOf({ name, values }: Alternate, { openings, unit, stock, rates }
     const drawers = drawerCount(done.plan);
     const price = rates && quoteOf(done, rates).total;
     return { drawers, sheets, total: price, volume: insideVolume(done.plan, unit) };
-  };
-  const outcome = orElse(
-    () => ({ made: made() }),
-    (fault) => ({ fault }),
-  );
+  });
   return { name, findings, ...outcome };
 }
 

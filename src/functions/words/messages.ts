@@ -213,6 +213,8 @@ const CATALOG: Record<string, Wording> = {
     "standards needs a first row with the alternates' names, its first cell blank: one column an alternate, the first the base.",
   "alternates.few": "standards has fewer than two alternates to compare: one column each, side by side.",
   "alternates.nameBlank": "standards, column {column} has no name in its first row.",
+  "alternates.many": ({ drawers, alternates, most }) =>
+    `The ${String(alternates)} alternates have ${grouped(drawers)} drawers in all. At most ${grouped(most)} are compared at once: give fewer alternates or openings a call.`,
   "alternates.unit": "standards: all alternates need one unit, for they share openings and stock.",
   "quote.belowZero": "rates: the extras take the price to {price}, below 0.",
   "stock.priceMissing":
