@@ -162,7 +162,10 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
   "corner screws": help("Screws, nails and glue", "In each corner, or auto."),
   "corner screw length": help("Screws, nails and glue", "A length, or auto."),
   "nail spacing": help("Screws, nails and glue", "Along an applied bottom."),
-  "bottom screws": help("Screws, nails and glue", "Under the back, or auto."),
+  "bottom screws": help(
+    "Screws, nails and glue",
+    "Under the back, or auto; in slots where the bottom is of solid wood.",
+  ),
   "bottom screw length": help("Screws, nails and glue", "A length, or auto."),
   "front screws": help("Screws, nails and glue", "From the box into its front, or auto."),
   "four screws from": help("Screws, nails and glue", "A front so wide gets four."),

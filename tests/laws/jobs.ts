@@ -43,6 +43,7 @@ export const standards = fc
     "joint depth": fc.constantFrom("1/8", "1/4", "3/8"),
     "side thickness": fc.constantFrom("15/32", "1/2", "5/8", "3/4"),
     "bottom thickness": fc.constantFrom("7/32", "1/4", "1/2"),
+    "bottom material": fc.constantFrom("Plywood", "Cherry"),
     "bottom fit": fc.constantFrom("grooved", "under back", "applied"),
     "bottom overhang": fc.constantFrom(0, "1/8"),
     "front match": fc.constantFrom("none", "opening"),

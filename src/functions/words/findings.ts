@@ -170,7 +170,11 @@ const FINDINGS: Record<string, readonly [finding: Wording, remedy: Wording]> = {
   "front.moves": [
     (_, unit) =>
       `The front of {wood}, {across} across its grain, swells by an estimated {by} ${unit} as the air goes from {middle} to {high} % humidity, and has {room}.`,
-    "Leave wider gaps, turn the grain, or make it a panel in a frame. Boards of one species differ.",
+    "Make the {name} more than {gap}, turn the grain, or make it a panel in a frame. Boards of one species differ.",
+  ],
+  "front.movesUnknown": [
+    "The inset front is of {material}, which reads as solid wood without a published coefficient: how far it moves in its gap cannot be told.",
+    "Give its species, or name the sheet that it is cut from.",
   ],
   "cabinet.tipsWithOne": [
     "With {drawer} out and full the cabinet tips: what holds it is {ratio} of what tips it (an estimate).",
@@ -189,13 +193,30 @@ const FINDINGS: Record<string, readonly [finding: Wording, remedy: Wording]> = {
   "bottom.solidGrain": [
     (data, unit) =>
       `The bottom is of {material}, which reads as solid wood.${yearWords(data, unit, " It moves")}${data.moves === undefined ? "" : "."}`,
-    "Run its grain from side to side, fix it at the front alone, and let it move under the back.",
+    "Run its grain from side to side, fix it at the front alone, and let it move under the back: HARDWARE and SETUPS give its slots.",
   ],
-  "bottom.solidHeld": [
+  "bottom.drawsOut": [
+    (_, unit) =>
+      `The bottom of {material} shrinks by an estimated {by} ${unit} as the air goes from {middle} to {low} % humidity, and draws out from the screws in the middle of a back {end} thick.`,
+    "Take a thicker back, quartersawn boards or a sheet, or make it when the air is dry.",
+  ],
+  "bottom.solidTight": [
     (data, unit) =>
-      `The bottom is of {material}, which reads as solid wood, and is held all round ({fit}): it cannot move with the seasons${yearWords(data, unit, ",")}.`,
-    "Take bottom fit under back with the grain from side to side, or a sheet.",
+      `${heldAllRound(data, unit)} It swells by an estimated {by} ${unit} as the air goes from {middle} to {high} % humidity, and has a play of {play} in its grooves.`,
+    ({ groove }) =>
+      `Make the bottom play at least {needs}${groove ? ", and the groove depth more than {groove}" : ""}, glue it nowhere, with its grain from side to side; or take bottom fit under back, or a sheet.`,
   ],
+  "bottom.solidDrops": [
+    (_, unit) =>
+      `The bottom is of {material}, which reads as solid wood. It shrinks by an estimated {by} ${unit} as the air goes from {middle} to {low} % humidity; pushed into one groove, the other holds it by {hold}.`,
+    "Make the groove depth more, or take bottom fit under back with the grain from side to side, or a sheet.",
+  ],
+  "bottom.solidFloats": [
+    (data, unit) =>
+      `The bottom is of {material}, which reads as solid wood, and floats in its grooves with a play of {play}.${yearWords(data, unit, " It moves")}.`,
+    "Run its grain from side to side, and glue it nowhere.",
+  ],
+  "bottom.solidHeld": [heldAllRound, "Take bottom fit under back with the grain from side to side, or a sheet."],
   "groove.nearEdge": [
     "Only {offset} of wood stands below the groove.",
     "Leave at least 1/4 in (6 mm), or it splits off under load.",
@@ -322,6 +343,10 @@ const meeting = ({ room }: Data): string =>
 /** By how much a solid piece moves, where its wood is known. */
 const yearWords = ({ moves }: Readonly<Record<string, unknown>>, unit: Unit, begin: string): string =>
   moves === undefined ? "" : `${begin} by an estimated {moves} ${unit} between {low} and {high} % humidity`;
+
+function heldAllRound(data: Data, unit: Unit): string {
+  return `The bottom is of {material}, which reads as solid wood, and is held all round ({fit}): it cannot move with the seasons${yearWords(data, unit, ",")}.`;
+}
 
 const weight = (unit: Unit): string => (unit === "in" ? "lb" : "kg");
 

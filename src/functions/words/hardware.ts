@@ -35,6 +35,8 @@ const PURPOSES: Record<Purpose, Template> = {
   frameUnknown: "{detail} long; give the Case width, and its thickness stands here",
   bottom: "round the applied bottom, with glue; drill first near corners and edges",
   back: "up through the bottom into the box back",
+  slots:
+    "up through slots, {detail} long and open at the bottom's rear edge, into the box back; with washers, snug, not tight: the bottom ({wood}), its grain from side to side, moves there",
   front: "from inside the box into its front",
   pull: "from inside the box, through box and front",
   pullFront: "from behind the front, through it alone, beside or above its box",
@@ -50,5 +52,6 @@ const SPECIAL: Partial<Record<ItemName, Wording>> = {
   pull: ({ size }, unit) =>
     size ? `size: spacing of its holes, ${len(multiply(size as Rational, unitsIn(unit, "mm")), "mm")}` : "one hole",
   "shop-made pull": "plate and strip are in the cut list",
+  washer: "under the heads of the bottom screws, over their slots",
   "edge band": "size: its thickness; for edges {detail} thick; add what trimming takes",
 };

@@ -26,6 +26,7 @@ const OPERATIONS: Partial<Record<Operation, string>> = {
   strip: "Set aside",
   "pocket hole": "Pocket holes",
   trim: "Trim flush",
+  "bottom slot": "Bottom slots",
   "pull hole": "Pull holes",
 };
 
@@ -43,6 +44,9 @@ const SETTINGS: Record<Setting, string> = {
   jig: "Jig and drill collar, for stock of",
   overhang: "Bearing-guided bit, overhang",
   cutter: "Taken off each edge",
+  slotWidth: "Width of the bit",
+  slotLength: "Length, in from the rear edge and open there",
+  slotEnd: "Stop block, from either end to the slot's middle",
   top: "Fence, from the front's upper edge to the hole",
   end: "Stop block, from either end to the hole",
   left: "Stop block, from the left end to the hole",
@@ -74,6 +78,7 @@ const CAUTIONS: Record<Caution, string> = {
   pocket:
     "Clamp the piece and the jig, set the drill's collar as the jig's manual says, keep the hand out of the line of drill and screw, and wear eye protection.",
   trim: "A bit that meets a nail or staple throws splinters of steel: set them below the surface and out of the bit's way first. Clamp the box, both hands on the router, feed against the bit's turning; eye and ear protection; the router's manual decides.",
+  slot: "Solid bottoms: their grain runs from side to side, so that they move front to back; slots at the rear edge, for the screws into the box back. Clamp the bottom on a waste board, both hands on the router, feed against the bit's turning; its manual decides. Finish both faces, glue the bottom nowhere but at its front edge, and drive the screws snug, not tight.",
   mill: "Fronts go past the cutter face down, flat and held down over their whole length, in one light pass; featherboards or the machine's own feed, hands never over the cutter; its manual decides.",
   nailing:
     "Nail the bottom with glue: keep nails in the middle of the edge and away from corners, drill first where it may split, hands clear of where a nail can come out.",

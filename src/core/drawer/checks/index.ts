@@ -11,7 +11,8 @@ import { checkPull, checkScrews } from "./hardware";
 import { checkLoads } from "./loads";
 import { checkMoving } from "./moving";
 import { checkRunner, checkRunners } from "./runners";
-import { checkSolidBottom, checkThickness } from "./stock";
+import { checkSolidBottom } from "./solid-bottom";
+import { checkThickness } from "./stock";
 import { checkInnerReveals, checkMeasurements } from "./measurements";
 
 export { doubtful, wrong, type Finding, type Level } from "./finding";

@@ -1,5 +1,6 @@
-import { less, times, toDouble, type Rational, type Unit } from "../../length";
-import { movingOf } from "../loads";
+import { equal, half, less, roundFigure, roundUp, times, toDouble, type Rational, type Unit } from "../../length";
+import { acrossFront, movingOf } from "../loads";
+import { isSolidWood } from "../material";
 import type { Opening } from "../opening";
 import type { Drawer } from "../plan/plan";
 import { doubtful, isMoreThan, type Found } from "./finding";
@@ -9,12 +10,20 @@ export function checkMoving(drawer: Drawer, ends: { left: boolean; right: boolea
   const { opening, front } = drawer;
   const s = opening.standards;
   const upright = s["front grain"] === "vertical";
-  const across = upright ? front.width.value : front.height.value;
-  const moving = movingOf(s["front material"], across, s);
+  const material = s["front material"];
+  const across = acrossFront({ front, standards: s });
+  const moving = movingOf(material, across, s);
+  const isInset = s["front style"] === "inset";
+  if (!moving) return isInset && isSolidWood(material) ? [doubtful("front.movesUnknown", { material })] : [];
   const room = upright ? roomBeside(drawer, ends) : roomAbove(drawer);
-  if (!moving || !room || !isMoreThan(moving.swelling, room)) return [];
+  if (!room || !isMoreThan(moving.swelling, room)) return [];
   const { wood, swelling, middle, high } = moving;
-  return [doubtful("front.moves", { wood, across, by: fine(swelling, opening.unit), room, middle, high })];
+  const step = roundFigure("1/32", "0.5", opening.unit);
+  // Round an inset front it swells into a gap at either side; elsewhere two fronts swell into the one between them.
+  const around = isInset && equal(room, times(2, s["inset gap"]));
+  const gap = roundUp(around ? half(swelling) : swelling, step);
+  const data = { wood, across, by: fine(swelling, opening.unit), room, middle, high };
+  return [doubtful("front.moves", { ...data, name: around ? "inset gap" : "front gap", gap })];
 }
 
 /** By how much a solid piece moves over a year, where its wood is known, for the words of a finding. */
@@ -23,7 +32,8 @@ export function yearOf(material: string, across: Rational, { standards, unit }: 
   return moving ? { moves: fine(moving.range, unit), low: moving.low, high: moving.high } : {};
 }
 
-const fine = (length: Rational, unit: Unit): number => Number(toDouble(length).toFixed(unit === "in" ? 3 : 1));
+/** An estimate, as fine as it can be taken. */
+export const fine = (length: Rational, unit: Unit): number => Number(toDouble(length).toFixed(unit === "in" ? 3 : 1));
 
 /** Two fronts beside a gap swell into it by half each; one beside a frame alone, by half. None where nothing is near. */
 function roomBeside({ opening }: Drawer, ends: { left: boolean; right: boolean }): Rational | undefined {

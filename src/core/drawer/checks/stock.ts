@@ -1,8 +1,7 @@
 import { equal, ratio, type Rational } from "../../length";
-import { isPlywood, isSolidWood } from "../material";
+import { isPlywood } from "../material";
 import type { PlannedOpening } from "../plan/plan";
 import { doubtful, type Found } from "./finding";
-import { yearOf } from "./moving";
 
 /**
  * Nominal thickness of sanded panels, and what they may measure, in inches. A panel of the 15/32 performance category is another panel than one of 1/2 in.
@@ -31,17 +30,4 @@ export function checkThickness({ opening, drawers }: PlannedOpening): Found[] {
     if (!nominal || !isPlywood(material)) return [];
     return [doubtful("stock.nominal", { part, thickness, material, least: nominal[1], most: nominal[2] })];
   });
-}
-
-/** A solid bottom moves across its grain: it wants the grain side to side, and room behind. */
-export function checkSolidBottom({ opening, drawers }: PlannedOpening): Found[] {
-  const s = opening.standards;
-  const material = s["bottom material"];
-  if (!isSolidWood(material)) return [];
-  const year = yearOf(material, drawers[0]!.stock.bottomDepth.value, opening);
-  return [
-    s["bottom fit"] === "under back"
-      ? doubtful("bottom.solidGrain", { material, ...year })
-      : doubtful("bottom.solidHeld", { material, fit: s["bottom fit"], ...year }),
-  ];
 }

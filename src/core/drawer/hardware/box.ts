@@ -1,4 +1,5 @@
 import { add, less, ratio, roundFigure, times, total, ZERO, type Rational, type Unit } from "../../length";
+import { bottomScrewsOf, slotOf } from "../loads";
 import type { Drawer } from "../plan/plan";
 import type { Standards } from "../standards";
 import type { Item } from "./item";
@@ -58,10 +59,12 @@ export function fasteningOf(s: Standards): "pocket screws" | "screws" | "nails" 
 }
 
 /**
- * Nails round an applied bottom; screws up into the back over a bottom that slides in under it.
- * @source common practice: three times as long as the bottom is thick; screws one to every 8 in (200 mm), at least two
+ * Nails round an applied bottom; screws up into the back over a bottom that slides in under it, in slots where that is
+ * of solid wood.
+ * @source common practice: three times as long as the bottom is thick
  */
-export function bottomItems({ opening, stock, sideHeight, backHeight }: Drawer): Item[] {
+export function bottomItems(drawer: Drawer): Item[] {
+  const { opening, stock, sideHeight, backHeight } = drawer;
   const { standards: s, unit } = opening;
   const bottom = s["bottom thickness"];
   const into = s["bottom fit"] === "applied" ? sideHeight.value : backHeight.value;
@@ -76,9 +79,13 @@ export function bottomItems({ opening, stock, sideHeight, backHeight }: Drawer):
     return [{ name: "bottom nail", ...common, quantity, purpose: "bottom" }];
   }
   if (s["bottom fit"] === "grooved") return [];
-  const rule = (): number => everyFew(stock.insideWidth.value, roundFigure("8", "200", unit), 2);
-  const quantity = ratio(s["bottom screws"] === "auto" ? rule() : s["bottom screws"]);
-  return [{ name: "bottom screw", ...common, quantity, purpose: "back" }];
+  const quantity = ratio(bottomScrewsOf(drawer));
+  const slot = slotOf(drawer);
+  if (!slot) return [{ name: "bottom screw", ...common, quantity, purpose: "back" }];
+  return [
+    { name: "bottom screw", ...common, quantity, purpose: "slots", detail: slot.length.value, wood: slot.moving.wood },
+    { name: "washer", quantity, unit: "each", purpose: "slots" },
+  ];
 }
 
 function bottomScrew(s: Standards, bottom: Rational, into: Rational, unit: Unit): Rational | undefined {

@@ -14,6 +14,7 @@ export const ITEMS = [
   "corner nail",
   "bottom nail",
   "bottom screw",
+  "washer",
   "front screw",
   "pull",
   "shop-made pull",
@@ -37,6 +38,7 @@ export const PURPOSES = [
   "corners",
   "bottom",
   "back",
+  "slots",
   "front",
   "pull",
   "pullFront",
@@ -55,8 +57,10 @@ export interface Item {
   quantity: Rational;
   unit: "pair" | "each" | "length";
   purpose: Purpose;
-  /** A size that tells more about it: a band's width, the length of a blocking, the stock of a pocket hole. */
+  /** A size that tells more about it: a band's width, the length of a blocking or a slot. */
   detail?: Rational;
+  /** The wood that slots are reckoned for. */
+  wood?: string;
   /** What a pair of slides must carry, in lb or kg. */
   rating?: number;
   /** What a screw or nail may not exceed: the stock that it ends in, and what it goes through before. */

@@ -1,5 +1,6 @@
 export { balanceOf } from "./balance";
-export { movingOf } from "./moving";
+export { acrossFront, movingOf, type Moving } from "./moving";
+export { bottomScrewsOf, slotOf, type Slot } from "./slot";
 export { carriedBy, type Carried } from "./load";
 export { RATINGS, ratingFor, ratingToOrder } from "./rating";
 export { saggingOf, type Sagging } from "./sagging";

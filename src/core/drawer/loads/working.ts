@@ -1,6 +1,8 @@
 import type { Write } from "../size";
 import type { Drawer } from "../plan/plan";
+import { toDouble, type Rational } from "../../length";
 import { carriedBy } from "./load";
+import { acrossFront, MOST_MOVING, movingOf } from "./moving";
 import { ratingFor } from "./rating";
 import { saggingOf } from "./sagging";
 
@@ -40,7 +42,27 @@ export function estimatesOf(drawer: Drawer): Estimate[] {
               `bottom ${write(sagging.thickness)} thick, held all round, under the load (an estimate); 1/${Math.round(1 / s["sag limit"])} of the span ${write(sagging.span)} is ${Number(sagging.limit.toFixed(3))}`,
           },
         ]),
+    ...movements(drawer),
   ];
   // To twelve digits: engines differ in the last of their exponentials.
   return rows.map((row) => ({ ...row, value: Number(row.value.toPrecision(12)) }));
+}
+
+/** How far what is of solid wood moves across its grain over a year. */
+function movements({ opening: { standards: s }, front, stock }: Drawer): Estimate[] {
+  const pieces: [name: string, material: string, across: Rational][] = [
+    ["Bottom moves", s["bottom material"], stock.bottomDepth.value],
+    ["Front moves", s["front material"], acrossFront({ front, standards: s })],
+  ];
+  return pieces.flatMap(([name, material, across]) => {
+    const moving = movingOf(material, across, s, MOST_MOVING);
+    if (!moving) return [];
+    const { wood, share, moisture, low, high, range } = moving;
+    return {
+      name,
+      value: toDouble(range),
+      how: (write: Write) =>
+        `${write(across)} across its grain × ${toDouble(share)} × ${Number(toDouble(moisture).toFixed(2))} % of moisture between air of ${low} and ${high} % humidity, ${wood}, flat sawn (an estimate)`,
+    };
+  });
 }

@@ -1,7 +1,7 @@
 import { Fault, toDouble, multiply, add, type Rational } from "../../length";
 import { given, Size, type Write } from "../size";
 import { MEASURED, type Opening } from "../opening";
-import { estimatesOf } from "../loads";
+import { estimatesOf, slotOf } from "../loads";
 import { mountingOf, sideSpace } from "./mounting";
 import { outsideOf } from "./outside";
 import { bottomCut, stripOf } from "./parts";
@@ -74,6 +74,7 @@ function rows(drawer: Drawer, planned: PlannedOpening): WorkingRow[] {
     ["Box back height", drawer.backHeight],
     ["Bottom width", bottom.width],
     ["Bottom depth", bottom.depth],
+    ["Bottom slot", slotOf(drawer)?.length],
     ["Inside width", stock.insideWidth],
     ["Inside depth", stock.insideDepth],
     ["Inside height", drawer.insideHeight],

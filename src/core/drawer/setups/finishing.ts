@@ -1,25 +1,25 @@
 import { equal, isZero, subtract, type Rational } from "../../length";
+import { slotOf } from "../loads";
 import { within, type Drawer, type PlannedOpening } from "../plan/plan";
 import { pullHeightOf, pullHolesOf } from "../plan/pulls";
 import type { Opening } from "../opening";
-import { after, together, type Need, type Step } from "./setup";
+import { after, together, type Need, type Setting, type SetUp, type Step } from "./setup";
 
-/** Applied bottoms trimmed flush, fronts milled for their band, and the holes of the pulls. */
+/** Applied bottoms trimmed flush, solid ones slotted, fronts milled for their band, and the holes of the pulls. */
 export function finishing(plans: readonly PlannedOpening[]): Step[] {
   const needs = (of: (drawer: Drawer) => Need[]): Need[] =>
     plans.flatMap(({ opening, drawers }) => within(opening, () => drawers.flatMap(of)));
-  const holes = needs(pullHoles);
   return [
     ...(plans.some(({ opening }) => isApplied(opening)) ? [{ caution: "nailing" } as const] : []),
     ...after("trim", together(needs(trimmed))),
+    ...after("slot", bySetting(needs(slots), ["slotWidth", "slotLength", "slotEnd"])),
     ...after("mill", together(needs(milled))),
-    ...after("drill", [
-      ...together(holes.filter(({ setting }) => setting === "top")),
-      ...together(holes.filter(({ setting }) => setting === "end")),
-      ...together(holes.filter(({ setting }) => setting === "left")),
-    ]),
+    ...after("drill", bySetting(needs(pullHoles), ["top", "end", "left"])),
   ];
 }
+
+const bySetting = (needs: readonly Need[], order: readonly Setting[]): SetUp[] =>
+  order.flatMap((setting) => together(needs.filter((need) => need.setting === setting)));
 
 const isApplied = ({ standards }: Opening): boolean => standards["bottom fit"] === "applied";
 
@@ -28,6 +28,19 @@ function trimmed({ opening, label }: Drawer): Need[] {
   if (!isApplied(opening) || isZero(overhang)) return [];
   const common = { pieces: opening.quantity, name: "Bottom", drawers: [label] } as const;
   return [{ operation: "trim", setting: "overhang", value: overhang, ...common }];
+}
+
+/** Slots for the screws of a solid bottom, which moves under the back. */
+function slots(drawer: Drawer): Need[] {
+  const slot = slotOf(drawer);
+  if (!slot) return [];
+  const { opening, label } = drawer;
+  const common = { operation: "bottom slot", pieces: opening.quantity, name: "Bottom", drawers: [label] } as const;
+  return [
+    { ...common, setting: "slotWidth", value: slot.width },
+    { ...common, setting: "slotLength", value: slot.length.value },
+    ...slot.places.map((place): Need => ({ ...common, setting: "slotEnd", value: place })),
+  ];
 }
 
 function milled({ opening, label }: Drawer): Need[] {

@@ -17,6 +17,7 @@ export type Operation =
   | "pocket hole"
   | "pre-mill"
   | "trim"
+  | "bottom slot"
   | "pull hole";
 
 /** What is set, in words that whoever shows it has. */
@@ -34,6 +35,9 @@ export type Setting =
   | "jig"
   | "cutter"
   | "overhang"
+  | "slotWidth"
+  | "slotLength"
+  | "slotEnd"
   | "end"
   | "left"
   | "top";
@@ -54,6 +58,7 @@ export type Caution =
   | "pocket"
   | "nailing"
   | "trim"
+  | "slot"
   | "mill"
   | "drill";
 
