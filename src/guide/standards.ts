@@ -14,6 +14,7 @@ export interface StandardHelp {
 export const STANDARD_GROUPS = [
   "Cabinet",
   "Slides",
+  "Undermount slides",
   "Wood runners",
   "Box",
   "Heights",
@@ -32,6 +33,10 @@ const help = (
   meaning: string,
   more: Pick<StandardHelp, "choices" | "otherwise"> = {},
 ): StandardHelp => ({ group, meaning, ...more });
+
+/** What only the data sheet of an undermount slide can say. None: it asks for nothing. */
+const sheet = (meaning: string, otherwise = "not known"): StandardHelp =>
+  help("Undermount slides", meaning, { otherwise });
 
 /** Every standard's meaning; the compiler finds the one that has none. */
 export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
@@ -55,15 +60,29 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
   "side clearance": help("Slides", "Room for the slide on each side of the box.", {
     otherwise: "by the slide: 1/2, 1/8, 1/16 in",
   }),
-  "undermount deduction": help("Slides", "Opening width less inside width of the box, from the slide's data sheet.", {
-    otherwise: "none",
-  }),
   "slide lengths": help("Slides", "The lengths that you buy, separated by semicolons."),
   "rear clearance": help("Slides", "Free behind the slide."),
   "slide centerline": help("Slides", "center of the box, bottom (lower edges flush), or a length up the box's side."),
   "slide height": help("Slides", "Of the part on the box, for spacers."),
   "center slide height": help("Slides", "Of a center-mount slide, which lies under the box."),
   "slide rating": help("Slides", "What a pair carries, from its data sheet, in lb or kg.", { otherwise: "none" }),
+
+  "undermount deduction": help(
+    "Undermount slides",
+    "Opening width less inside width of the box. This and the next come from the slide's data sheet, which decides.",
+    { otherwise: "none" },
+  ),
+  "undermount thickest side": sheet("The thickest sides that it takes."),
+  "undermount space below": sheet("The least space that it asks for below the box."),
+  "undermount space above": sheet("The least space that it asks for above the box, to lift it off."),
+  "undermount bottom recess": sheet("From the sides' lower edge up to the bottom, which the slide lies under."),
+  "undermount depth difference": sheet("By how much the box is shorter than the slide; none: equally long.", "0"),
+  "undermount notch width": sheet("Of the notches in a back that hangs below its bottom: from the side's inner face."),
+  "undermount notch height": sheet("Of the same, from the back's lower edge."),
+  "undermount hook hole": sheet("Diameter of the holes in the back that its hooks go into; none: it has no hooks."),
+  "undermount hook inset": sheet("From the side's inner face to the hole's center."),
+  "undermount hook height": sheet("From the underside of the bottom up to the hole's center."),
+  "undermount hook depth": sheet("How deep the holes are; none: through the back."),
 
   load: help(
     "Loads and wood",

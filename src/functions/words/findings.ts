@@ -157,6 +157,43 @@ const FINDINGS: Record<string, readonly [finding: Wording, remedy: Wording]> = {
     "An applied bottom leaves no recess for an undermount slide.",
     "Take bottom fit grooved or under back, with the offset that the slide's data sheet asks for.",
   ],
+  "undermount.unstated": [
+    "Nothing is given for {names}, which undermount slides need.",
+    "Do not guess: take it from the slide's data sheet, and write none where that asks for nothing.",
+  ],
+  "undermount.sideThick": [
+    "The sides are {side} thick, and the undermount slide takes {limit} at most.",
+    "Take thinner sides, or a slide made for sides so thick: its data sheet decides.",
+  ],
+  "undermount.space": [
+    "The box has {left} {where} it, and the undermount slide asks for {asked}.",
+    ({ where }) => `Make the standard space ${where} {asked} or more: the slide's data sheet decides.`,
+  ],
+  "undermount.recess": [
+    "The bottom lies {recess} above the sides' lower edge, and the undermount slide asks for {asked}.",
+    "Make the groove offset {asked}: the slide's data sheet decides.",
+  ],
+  "undermount.depth": [
+    "The box is {depth} deep, and an undermount slide {slide} long asks for {asked}.",
+    "Make the box depth slide, and give the undermount depth difference as the slide's data sheet has it.",
+  ],
+  "undermount.notchWide": [
+    "Notches {width} wide from both sides leave nothing of a back {length} long.",
+    "Read the undermount notch width in the slide's data sheet again.",
+  ],
+  "undermount.notchHeight": [
+    ({ short }) =>
+      `The back's notches, {height} high, ${short ? "end {by} below the bottom, in the slide's way" : "cut {by} into the bottom's groove"}.`,
+    "Make the undermount notch height as high as the bottom lies, if the slide's data sheet agrees.",
+  ],
+  "undermount.hookOff": [
+    "The hook holes, {diameter} wide, {fromEnd} from the back's ends and {up} up, do not lie within the back, {height} high.",
+    "Read undermount hook inset and hook height in the slide's data sheet again; a thick bottom under the back lifts it past them.",
+  ],
+  "undermount.hookThrough": [
+    "The hook holes, {depth} deep, come through a back {end} thick.",
+    "Take a thicker back, or make the undermount hook depth none where they may: the slide's data sheet decides.",
+  ],
   "bottom.rubs": [
     "An applied bottom has only {below} below it, and sags under load.",
     "Leave at least 1/4 in (6 mm) below.",
@@ -223,7 +260,7 @@ const FINDINGS: Record<string, readonly [finding: Wording, remedy: Wording]> = {
   ],
   "groove.undermount": [
     "A groove offset of {offset} is little for an undermount slide.",
-    "Most want about 1/2 in (13 mm) below the bottom: see the slide's own data sheet.",
+    "Common practice is about 1/2 in (13 mm) below the bottom; what the slide's own data sheet says comes first.",
   ],
   "groove.deep": [
     "The groove, {depth} deep, takes more than half of the {part}'s {thickness}.",

@@ -53,5 +53,7 @@ const SPECIAL: Partial<Record<ItemName, Wording>> = {
     size ? `size: spacing of its holes, ${len(multiply(size as Rational, unitsIn(unit, "mm")), "mm")}` : "one hole",
   "shop-made pull": "plate and strip are in the cut list",
   washer: "under the heads of the bottom screws, over their slots",
+  "locking device":
+    "left and right, under the bottom behind the box front; sold with the slides or apart from them: their data sheet says which, and with what screws",
   "edge band": "size: its thickness; for edges {detail} thick; add what trimming takes",
 };

@@ -1,19 +1,20 @@
 import type { Caution, Operation, Setting, SetUpStep } from "../../core/drawer";
-import type { Unit } from "../../core/length";
+import { isTapeSize, multiply, unitsIn, type Rational, type Unit } from "../../core/length";
 import { lengthResult, type CellResult } from "../cells";
 import { titled } from "../cells";
+import { len, worded, type Wording } from "./wording";
 
 /** The set-ups as rows, numbered in the order to cut; cautions stand between them and have no number. */
 export function setUpRows(steps: readonly SetUpStep[], unit: Unit): CellResult[][] {
   let number = 0;
   return steps.map((step) => {
-    if ("caution" in step) return ["", "Caution", CAUTIONS[step.caution], "", "", ""];
+    if ("caution" in step) return ["", "Caution", worded(CAUTIONS[step.caution], { ...step }, unit), "", "", ""];
     const parts = step.parts.map(({ name, drawers }) => `${name} ${drawers.join(", ")}`).join("; ");
     const { operation, setting, value, pieces } = step;
     return [
       ++number,
       OPERATIONS[operation] ?? titled(operation),
-      SETTINGS[setting],
+      worded(SETTINGS[setting], { value }, unit),
       lengthResult(value, unit),
       pieces,
       parts,
@@ -28,9 +29,11 @@ const OPERATIONS: Partial<Record<Operation, string>> = {
   trim: "Trim flush",
   "bottom slot": "Bottom slots",
   "pull hole": "Pull holes",
+  "back notch": "Back notches",
+  "hook hole": "Hook holes",
 };
 
-const SETTINGS: Record<Setting, string> = {
+const SETTINGS: Record<Setting, Wording> = {
   strip: "Length of the strip, cuts between its fronts included",
   between: "To cut away between two fronts, kerf included",
   fence: "Fence",
@@ -47,10 +50,19 @@ const SETTINGS: Record<Setting, string> = {
   slotWidth: "Width of the bit",
   slotLength: "Length, in from the rear edge and open there",
   slotEnd: "Stop block, from either end to the slot's middle",
+  notchEnd: "From either end inward",
+  notchUp: "From the lower edge up",
+  bit: (data, unit) => `Bit${bitOf(data.value as Rational, unit)}`,
+  depth: "Depth stop",
+  hookUp: "Fence, from the back's lower edge to the hole",
   top: "Fence, from the front's upper edge to the hole",
   end: "Stop block, from either end to the hole",
   left: "Stop block, from the left end to the hole",
 };
+
+/** A bit that is sold in millimeters is called by them in inches too. */
+const bitOf = (size: Rational, unit: Unit): string =>
+  unit === "mm" || isTapeSize(size) ? "" : `, ${len(multiply(size, unitsIn("in", "mm")), "mm")}`;
 
 /** Common practice; the makers' manuals and local codes decide. */
 const CAUTIONS: Record<Caution, string> = {
@@ -77,6 +89,11 @@ const CAUTIONS: Record<Caution, string> = {
     "Clamp the piece, feed against the bit's turning, keep both hands on the handles. Try the joint in an offcut.",
   pocket:
     "Clamp the piece and the jig, set the drill's collar as the jig's manual says, keep the hand out of the line of drill and screw, and wear eye protection.",
+  unstated:
+    "Undermount slides, and not given: {names}. Take it from the slide's data sheet before the backs are notched, drilled and glued in.",
+  notch:
+    "Undermount slides: both lower corners of each back, before the box is glued. Clamp the back and saw to both lines, by hand or jigsaw, or on the band saw against fence and stop with its guard down; the waste is too small to be held. The slide's data sheet decides on the notch, the saw's manual on how.",
+  hook: "Undermount slides: from the back's outer face, one hole at each end, before the box is glued. Clamp the back against fence and stop block, a backing board under it; eye protection, sleeves and hair tied back. Try one in an offcut with the slide's hook: the slide's data sheet decides.",
   trim: "A bit that meets a nail or staple throws splinters of steel: set them below the surface and out of the bit's way first. Clamp the box, both hands on the router, feed against the bit's turning; eye and ear protection; the router's manual decides.",
   slot: "Solid bottoms: their grain runs from side to side, so that they move front to back; slots at the rear edge, for the screws into the box back. Clamp the bottom on a waste board, both hands on the router, feed against the bit's turning; its manual decides. Finish both faces, glue the bottom nowhere but at its front edge, and drive the screws snug, not tight.",
   mill: "Fronts go past the cutter face down, flat and held down over their whole length, in one light pass; featherboards or the machine's own feed, hands never over the cutter; its manual decides.",

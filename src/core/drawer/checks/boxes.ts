@@ -16,6 +16,7 @@ import { blockingOf } from "../hardware/slides";
 import { setbackOf } from "../plan/box-plan";
 import type { Drawer, PlannedOpening } from "../plan/plan";
 import type { Standards } from "../standards";
+import { unstated } from "../undermount";
 import { doubtful, isMoreThan, wrong, type Found } from "./finding";
 
 /** What is doubtful about one box. Limits are common practice. */
@@ -60,13 +61,13 @@ export function checkStock(planned: PlannedOpening): Found[] {
   const { stock } = drawers[0]!;
   const found: Found[] = [];
   if (s["bottom fit"] === "applied") {
-    if (s.slide === "undermount") found.push(wrong("bottom.noRecess"));
     if (less(s["space below"], roundFigure("1/4", "6", unit)))
       found.push(doubtful("bottom.rubs", { below: s["space below"] }));
   } else {
     const offset = s["groove offset"];
     if (less(offset, roundFigure("1/4", "6", unit))) found.push(doubtful("groove.nearEdge", { offset }));
-    if (s.slide === "undermount" && less(offset, roundFigure("1/2", "12.7", unit)))
+    // What the data sheet asks for, once it is told, comes before what is common practice.
+    if (unstated(s, ["undermount bottom recess"]).length > 0 && less(offset, roundFigure("1/2", "12.7", unit)))
       found.push(doubtful("groove.undermount", { offset }));
     const parts = equal(stock.side, stock.end)
       ? ([["side and end", stock.side]] as const)

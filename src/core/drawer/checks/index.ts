@@ -14,6 +14,7 @@ import { checkRunner, checkRunners } from "./runners";
 import { checkSolidBottom } from "./solid-bottom";
 import { checkThickness } from "./stock";
 import { checkInnerReveals, checkMeasurements } from "./measurements";
+import { checkUndermount, checkUndermountBox } from "./undermount";
 
 export { doubtful, wrong, type Finding, type Level } from "./finding";
 
@@ -92,8 +93,10 @@ function checkPlanned(planned: PlannedOpening): Finding[] {
   return [
     ...at(opening.label, checkInnerReveals(opening, !ends.left, !ends.right)),
     ...at(opening.label, checkFronts(planned, ends)),
-    ...drawers.flatMap((drawer) => at(drawer.label, [...checkBox(drawer), ...checkRunner(drawer)])),
-    ...at(opening.label, [...checkStock(planned), ...checkRunners(planned)]),
+    ...drawers.flatMap((drawer) =>
+      at(drawer.label, [...checkBox(drawer), ...checkRunner(drawer), ...checkUndermountBox(drawer)]),
+    ),
+    ...at(opening.label, [...checkStock(planned), ...checkRunners(planned), ...checkUndermount(planned)]),
     ...at(opening.label, checkFit(planned)),
     ...drawers.flatMap((drawer) => at(drawer.label, [...checkLoads(drawer), ...checkMoving(drawer, ends)])),
     ...drawers.flatMap((drawer) => at(drawer.label, [...checkScrews(drawer), ...checkPull(drawer)])),

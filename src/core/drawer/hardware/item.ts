@@ -5,6 +5,7 @@ export const ITEMS = [
   "side-mount slide",
   "center-mount slide",
   "undermount slide",
+  "locking device",
   "blocking",
   "slide screw",
   "runner screw",

@@ -28,6 +28,7 @@ export function slideItems(drawer: Drawer): Item[] {
     case "undermount":
       return [
         { ...slidesOf("undermount slide", drawer), purpose: "datasheet" },
+        { name: "locking device", quantity: ratio(1), unit: "pair", purpose: "none" },
         ...blockingItems(drawer),
         ...wallScrews(drawer),
       ];

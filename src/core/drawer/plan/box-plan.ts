@@ -7,6 +7,7 @@ import { checkRunner } from "../runner";
 import { SIDE_CLEARANCE } from "../side-clearance";
 import { longestWithin, slideLength } from "../slide";
 import { isFramed, type Opening } from "../opening";
+import { depthDifference } from "../undermount";
 import type { Standards } from "../standards";
 import type { Front } from "./front-plan";
 
@@ -88,7 +89,10 @@ function slideAndDepth(opening: Opening): { slide: Size; depth: Size } {
   const [depth, setback, own] = [opening.least.depth, setbackOf(s), s["box depth"]];
   if (own === "slide") {
     const slide = slideLength(depth, s["rear clearance"], setback, s["slide lengths"]);
-    return { slide, depth: sum(plus("slide length", slide)) };
+    return {
+      slide,
+      depth: sum(plus("slide length", slide), minus("undermount depth difference", depthDifference(s))),
+    };
   }
   const room = subtract(depth, setback);
   if (less(room, own)) throw new Fault("box.deep", { depth: own, room });
@@ -102,7 +106,7 @@ function slideAndDepth(opening: Opening): { slide: Size; depth: Size } {
   }
   const slide = slideLength(depth, s["rear clearance"], setback, s["slide lengths"]);
   const fitting = longestWithin(
-    own,
+    add(own, depthDifference(s)),
     s["slide lengths"].filter((length) => !less(slide.value, length)),
   );
   if (!fitting) throw new Fault("slide.noneFitsBox", { depth: own });

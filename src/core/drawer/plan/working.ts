@@ -1,7 +1,9 @@
 import { Fault, toDouble, multiply, add, type Rational } from "../../length";
-import { given, Size, type Write } from "../size";
+import { given, plus, Size, sum, type Write } from "../size";
 import { MEASURED, type Opening } from "../opening";
 import { estimatesOf, slotOf } from "../loads";
+import { bottomRecess, isUndermount } from "../undermount";
+import { hookHoleOf, notchOf } from "./box-back";
 import { mountingOf, sideSpace } from "./mounting";
 import { outsideOf } from "./outside";
 import { bottomCut, stripOf } from "./parts";
@@ -68,6 +70,7 @@ function rows(drawer: Drawer, planned: PlannedOpening): WorkingRow[] {
     ["Runner width", strip?.width],
     ["Runner groove width", groove?.width],
     ["Runner groove from the side's lower edge", groove?.offset],
+    ...underneath(drawer),
     ["Side length", stock.sideLength],
     ["Side height", drawer.sideHeight],
     ["Box front length", stock.endLength],
@@ -96,6 +99,22 @@ function rows(drawer: Drawer, planned: PlannedOpening): WorkingRow[] {
     diagonal("Box diagonal", ["box width", stock.width], ["box depth", stock.depth]),
     diagonal("Front diagonal", ["front width", front.width], ["front height", front.height]),
     ...within(opening, () => estimatesOf(drawer)),
+  ];
+}
+
+/** Where undermount slides carry the box, and what they want of its back. */
+function underneath(drawer: Drawer): [string, Size | undefined][] {
+  const s = drawer.opening.standards;
+  if (!isUndermount(s)) return [];
+  const [notch, hole] = [notchOf(drawer), hookHoleOf(drawer)];
+  const recess = plus("groove offset", bottomRecess(s));
+  return [
+    ["Bottom recess", s["bottom fit"] === "applied" ? undefined : sum(recess)],
+    ["Underside of the bottom", sum(plus("box bottom", drawer.boxBottom), recess)],
+    ["Back notch from the end", notch?.fromEnd],
+    ["Back notch height", notch && given(notch.height, "as the data sheet says")],
+    ["Hook hole from the back's end", hole?.fromEnd],
+    ["Hook hole from the back's lower edge", hole?.up],
   ];
 }
 

@@ -15,6 +15,8 @@ export type Operation =
   | "half-blind dovetail"
   | "box joint"
   | "pocket hole"
+  | "back notch"
+  | "hook hole"
   | "pre-mill"
   | "trim"
   | "bottom slot"
@@ -33,6 +35,11 @@ export type Setting =
   | "baseline"
   | "socket"
   | "jig"
+  | "notchEnd"
+  | "notchUp"
+  | "bit"
+  | "depth"
+  | "hookUp"
   | "cutter"
   | "overhang"
   | "slotWidth"
@@ -56,6 +63,9 @@ export type Caution =
   | "joint"
   | "router"
   | "pocket"
+  | "unstated"
+  | "notch"
+  | "hook"
   | "nailing"
   | "trim"
   | "slot"
@@ -71,7 +81,8 @@ export interface SetUp {
   parts: readonly { name: PartName; drawers: readonly string[] }[];
 }
 
-export type Step = SetUp | { caution: Caution };
+/** A caution may name the standards that it asks for. */
+export type Step = SetUp | { caution: Caution; names?: readonly string[] };
 
 /** What some pieces of one drawer need: a set-up of their own, before equal ones are put together. */
 export interface Need {
