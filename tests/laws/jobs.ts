@@ -51,7 +51,16 @@ export const standards = fc
     "pull kind": fc.constantFrom("bought", "shop-made"),
     "pulls per front": fc.constantFrom("auto", "none", 1, 2),
     kerf: fc.constantFrom("1/8", "3/32"),
-    slide: fc.constantFrom("side-mount", "center-mount", "wood runner"),
+    slide: fc.constantFrom("side-mount", "center-mount", "wood runner", "undermount"),
+    // Of an invented data sheet, and of none where the slide is another.
+    "undermount deduction": fc.constant("1 3/4"),
+    "undermount depth difference": fc.constantFrom("none", "3/8"),
+    "undermount notch width": fc.constantFrom("none", "1 3/8"),
+    "undermount notch height": fc.constant("3/8"),
+    "undermount hook hole": fc.constantFrom("none", "1/4"),
+    "undermount hook inset": fc.constant("9/32"),
+    "undermount hook height": fc.constant("11/16"),
+    "undermount hook depth": fc.constantFrom("none", "3/8"),
   })
   .map((values): Table => Object.entries(values).map(([name, value]) => [name, value]));
 

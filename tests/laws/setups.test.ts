@@ -18,32 +18,42 @@ const labels = (rows: Row[]): string[] =>
     .sort();
 const pieces = (rows: Row[], column: string): number => rows.reduce((total, row) => total + num(row[column]), 0);
 
+/** Undermount slides run under backs that hang below their bottom, and hook into all that their data sheet says. */
+type Need = (part: string, standard: (name: string) => Cell) => boolean;
+const ofUndermount: Need = (part, s) => part === "Box back" && s("slide") === "undermount";
+const notched: Need = (part, s) =>
+  ofUndermount(part, s) && s("bottom fit") === "grooved" && s("undermount notch width") !== "none";
+const hooked: Need = (part, s) => ofUndermount(part, s) && s("undermount hook hole") !== "none";
+
 /** Which parts need an operation, and by which setting its pieces are counted. */
-const NEEDS: [operation: string, setting: RegExp, need: (part: string, standard: (name: string) => Cell) => boolean][] =
+const NEEDS: [operation: string, setting: RegExp, need: Need][] = [
+  ["Rip", /^Fence/, () => true],
+  ["Crosscut", /^Stop/, () => true],
   [
-    ["Rip", /^Fence/, () => true],
-    ["Crosscut", /^Stop/, () => true],
-    [
-      "Groove",
-      /^Blade height/,
-      (part, s) =>
-        s("bottom fit") !== "applied" &&
-        (["Side", "Box front"].includes(part) || (part === "Box back" && s("bottom fit") === "grooved")),
-    ],
-    ["Rabbet", /^Blade height/, (part, s) => s("corner joint") === "rabbet" && part === "Side"],
-    ["Dado", /^Blade height/, (part, s) => s("corner joint") === "dado" && part === "Side"],
-    ["Dovetail", /^Baseline/, (part, s) => s("corner joint") === "dovetail" && /Side|Box/.test(part)],
-    ["Box joint", /^Baseline/, (part, s) => s("corner joint") === "box joint" && /Side|Box/.test(part)],
-    [
-      "Half-blind dovetail",
-      /^Baseline/,
-      (part, s) => s("corner joint") === "half-blind dovetail" && /Side|Box/.test(part),
-    ],
-    ["Half-blind dovetail", /^Socket/, (part, s) => s("corner joint") === "half-blind dovetail" && /Box/.test(part)],
-    ["Pocket holes", /./, (part, s) => s("corner joint") === "butt" && /Box/.test(part)],
-    ["Trim flush", /./, (part, s) => part === "Bottom" && s("bottom fit") === "applied" && s("bottom overhang") !== 0],
-    ["Pull holes", /^Fence/, (part, s) => part === "Front" && s("pulls per front") !== "none"],
-  ];
+    "Groove",
+    /^Blade height/,
+    (part, s) =>
+      s("bottom fit") !== "applied" &&
+      (["Side", "Box front"].includes(part) || (part === "Box back" && s("bottom fit") === "grooved")),
+  ],
+  ["Rabbet", /^Blade height/, (part, s) => s("corner joint") === "rabbet" && part === "Side"],
+  ["Dado", /^Blade height/, (part, s) => s("corner joint") === "dado" && part === "Side"],
+  ["Dovetail", /^Baseline/, (part, s) => s("corner joint") === "dovetail" && /Side|Box/.test(part)],
+  ["Box joint", /^Baseline/, (part, s) => s("corner joint") === "box joint" && /Side|Box/.test(part)],
+  [
+    "Half-blind dovetail",
+    /^Baseline/,
+    (part, s) => s("corner joint") === "half-blind dovetail" && /Side|Box/.test(part),
+  ],
+  ["Half-blind dovetail", /^Socket/, (part, s) => s("corner joint") === "half-blind dovetail" && /Box/.test(part)],
+  ["Pocket holes", /./, (part, s) => s("corner joint") === "butt" && /Box/.test(part)],
+  ["Back notches", /^From either end/, notched],
+  ["Back notches", /^From the lower edge/, notched],
+  ["Hook holes", /^Bit/, hooked],
+  ["Hook holes", /^Stop block/, hooked],
+  ["Trim flush", /./, (part, s) => part === "Bottom" && s("bottom fit") === "applied" && s("bottom overhang") !== 0],
+  ["Pull holes", /^Fence/, (part, s) => part === "Front" && s("pulls per front") !== "none"],
+];
 
 /** A strip is one piece until it is divided: across its grain group the first front stands for all. */
 function wholeStrips(operation: string, parts: Row[], values: Cell[][]): Row[] {
