@@ -26,7 +26,7 @@ export default defineConfig({
   test: {
     root: new URL("..", import.meta.url).pathname,
     projects: [
-      project("unit", ["core", "functions", "guide", "handbook", "worked"], SHARED),
+      project("unit", ["core", "drawing", "functions", "guide", "handbook", "worked"], SHARED),
       project("laws", ["laws"], SHARED),
       project("workbook", ["workbook"], WITH_PROGRAMS),
       project("build", ["build", "lint", "manifest", "taskpane"], WITH_PROGRAMS),

@@ -1,4 +1,5 @@
 import { less, type Rational, type SafeSizes } from "../length";
+import { edgeLine, sideKept, type CutLine } from "./cut-line";
 import { lengthOf, type Rectangle } from "./exact";
 import { memberOf, runsOn } from "./grain-row";
 import { isOffcut, type Piece, type Solution } from "./solution";
@@ -17,6 +18,7 @@ export interface SawCut {
   /** What lies on the table afterwards: what was kept, then what is left of the piece, if anything is. */
   gives: readonly SawPiece[];
   caution?: "short" | "narrow";
+  line: CutLine;
 }
 
 export interface SawPiece {
@@ -44,6 +46,8 @@ interface InHand {
   piece: Piece;
   now: Rectangle;
   rest: Piece[];
+  /** The one of them that comes last. */
+  last: Piece;
   /** What is to come off the end first, so that the grain runs on to the next front of a strip. */
   waste: number;
 }
@@ -81,8 +85,9 @@ class Sheet {
       now[side] -= trim;
       const last = kind === "crosscut" && this.made.length === 3;
       const { piece } = sheets[this.index]!;
+      const line = edgeLine(kind, piece, piece, this.made.length % 2 === 0 ? "after" : "before", exact);
       this.made.push(
-        this.cut(kind, now[side], this.shown("sheet", before), before, [
+        this.cut(kind, now[side], this.shown("sheet", before), before, line, [
           last ? this.name(piece) : this.shown("sheet", now),
         ]),
       );
@@ -96,7 +101,9 @@ class Sheet {
       // The fence is set to what is kept; an offcut is what is left. A strip of matched fronts is cut in its order.
       const rest = [...piece.cut!.into];
       if (!this.isStrip(piece)) rest.sort((a, b) => +isOffcut(a) - +isOffcut(b) || size(b) - size(a));
-      return { number: this.number(piece), piece, now: { length: piece.length, width: piece.width }, rest, waste: 0 };
+      const last = rest[rest.length - 1]!;
+      const now = { length: piece.length, width: piece.width };
+      return { number: this.number(piece), piece, now, rest, last, waste: 0 };
     });
     for (;;) {
       const [next] = hands.filter((hand) => this.unfinished(hand)).sort((a, b) => this.order(a, b));
@@ -132,7 +139,8 @@ class Sheet {
       hand.now[side] -= hand.waste;
       hand.waste = 0;
       const left = this.unfinished(hand) ? this.shownPiece(hand, hand.now) : this.name(hand.rest[0]!);
-      this.made.push(this.cut(kind, hand.now[side], from, before, [left]));
+      const line = edgeLine(kind, hand.rest[0]!, hand.piece, "after", exact);
+      this.made.push(this.cut(kind, hand.now[side], from, before, line, [left]));
       return;
     }
     const kept = hand.rest.shift()!;
@@ -142,10 +150,18 @@ class Sheet {
     const gives = [this.name(kept)];
     if (hand.rest.length === 1 && hand.rest[0]![side] === hand.now[side]) gives.push(this.name(hand.rest[0]!));
     else if (hand.rest.length > 0) gives.push(this.shownPiece(hand, hand.now));
-    this.made.push(this.cut(kind, kept[side], from, before, gives));
+    const line = edgeLine(kind, kept, hand.piece, sideKept(kind, kept, hand.last, hand.piece), exact);
+    this.made.push(this.cut(kind, kept[side], from, before, line, gives));
   }
 
-  private cut(kind: SawCut["kind"], setting: number, from: SawPiece, before: Rectangle, gives: SawPiece[]): SawCut {
+  private cut(
+    kind: SawCut["kind"],
+    setting: number,
+    from: SawPiece,
+    before: Rectangle,
+    line: CutLine,
+    gives: SawPiece[],
+  ): SawCut {
     const { exact } = this.solution;
     const cut: SawCut = {
       sheet: this.index + 1,
@@ -154,6 +170,7 @@ class Sheet {
       setting: lengthOf(setting, exact),
       from,
       gives,
+      line,
     };
     const { length, width } = this.safe;
     // The fence guides a rip along its length; a crosscut's piece is held by the sled.

@@ -1,4 +1,5 @@
 export type { Effort } from "./algorithms";
+export type { CutLine } from "./cut-line";
 export * from "./cuts";
 export { lengthOf, type Exact } from "./exact";
 export * from "./layout";

@@ -4,6 +4,7 @@ export * from "./fit";
 export * from "./front-plan";
 export * from "./mounting";
 export * from "./plan";
+export { betweenOf, endOf, levelOf } from "./outside";
 export * from "./parts";
 export * from "./pulls";
 export * from "./strip";

@@ -1,0 +1,182 @@
+import { overlap, type Anchor, type Box, type Drawing, type Label, type LineKind, type Stroke } from "./drawing";
+import { drawable, shortened, widthOf } from "./text";
+
+/** Letters as ISO 3098 sizes them (from memory): capitals 2.5 mm high, or 1.8 mm for what is less important; smaller where nothing else goes in. */
+export const LETTERS = { usual: 3.5, small: 2.5, number: 2.2, tiny: 1.8 } as const;
+
+/** The height of a line of text, in its size. */
+const LINE = 1.15;
+/** How far its baseline lies above its lower edge. */
+const DESCENT = 0.23;
+
+type Point = readonly [x: number, y: number];
+
+export interface LabelOptions {
+  anchor?: Anchor;
+  size?: number;
+  of?: string;
+  isTurned?: boolean;
+  /** The room that a name may take along its line: it is cut short to it. */
+  room?: number;
+}
+
+/** A sheet of paper without end, to draw on. */
+export class Paper {
+  private readonly strokes: Stroke[] = [];
+  private readonly labels: Label[] = [];
+  /** What nothing may be written over. */
+  private readonly taken: Box[] = [];
+
+  line(line: LineKind, ...points: Point[]): void {
+    this.strokes.push({ path: pathOf(points), line });
+    this.reach(points);
+  }
+
+  /** A rectangle by its left and upper edge. */
+  rectangle(line: LineKind, x: number, y: number, width: number, height: number, fill?: Stroke["fill"]): void {
+    const points: Point[] = [
+      [x, y],
+      [x + width, y],
+      [x + width, y + height],
+      [x, y + height],
+    ];
+    this.shape(line, points, fill);
+  }
+
+  shape(line: LineKind, points: readonly Point[], fill?: Stroke["fill"]): void {
+    this.strokes.push({ path: `${pathOf(points)}Z`, line, ...(fill && { fill }) });
+    this.reach(points);
+  }
+
+  circle(line: LineKind, x: number, y: number, radius: number, fill?: Stroke["fill"]): void {
+    const path = `M${mm(x - radius)} ${mm(y)}a${mm(radius)} ${mm(radius)} 0 1 0 ${mm(2 * radius)} 0a${mm(radius)} ${mm(radius)} 0 1 0 ${mm(-2 * radius)} 0Z`;
+    this.strokes.push({ path, line, ...(fill && { fill }) });
+    this.reach([
+      [x - radius, y - radius],
+      [x + radius, y + radius],
+    ]);
+  }
+
+  /** A number in a ring, which grows with it. */
+  ring(text: string, x: number, y: number, of?: string): void {
+    const { left, top, right, bottom } = ringBox(text, x, y);
+    const r = mm((bottom - top) / 2);
+    const straight = mm(right - left - (bottom - top));
+    this.strokes.push({
+      path: `M${mm(left + (bottom - top) / 2)} ${mm(top)}h${straight}a${r} ${r} 0 0 1 0 ${mm(bottom - top)}h-${straight}a${r} ${r} 0 0 1 0 ${mm(top - bottom)}Z`,
+      line: "thin",
+      fill: "paper",
+    });
+    this.reach([
+      [left, top],
+      [right, bottom],
+    ]);
+    this.label(text, x, y, { size: LETTERS.number, ...(of !== undefined && { of }) });
+    this.keep({ left, top, right, bottom });
+  }
+
+  /** Keeps a place free of texts that look for one. */
+  keep(box: Box): void {
+    this.taken.push(box);
+  }
+
+  isFree(box: Box): boolean {
+    return !this.taken.some((other) => overlap(other, box));
+  }
+
+  /**
+   * Writes a text whose middle line runs through a point.
+   * @returns false where not even a part of it has room
+   */
+  label(text: string, x: number, y: number, options: LabelOptions = {}): boolean {
+    const label = labelOf(text, x, y, options);
+    if (!label) return false;
+    this.labels.push(label);
+    this.taken.push(label.box);
+    this.reach([
+      [label.box.left, label.box.top],
+      [label.box.right, label.box.bottom],
+    ]);
+    return true;
+  }
+
+  /** Writes a text at the first of several points where nothing stands in its way. */
+  labelWhereFree(text: string, points: readonly Point[], options: LabelOptions = {}): boolean {
+    const [x, y] =
+      points.find(([x, y]) => {
+        const label = labelOf(text, x, y, options);
+        return label && this.isFree(label.box);
+      }) ?? [];
+    return x !== undefined && this.label(text, x, y!, options);
+  }
+
+  /** The paper that has been drawn on. */
+  get box(): Box {
+    return { ...this.extent };
+  }
+
+  finish(title: string, about: string): Drawing {
+    const { left, top, right, bottom } = this.extent;
+    return {
+      title: drawable(title),
+      about: drawable(about),
+      box: { left: left - MARGIN, top: top - MARGIN, right: right + MARGIN, bottom: bottom + MARGIN },
+      strokes: this.strokes,
+      labels: this.labels,
+    };
+  }
+
+  private extent: Box = { left: Infinity, top: Infinity, right: -Infinity, bottom: -Infinity };
+
+  private reach(points: readonly Point[]): void {
+    for (const [x, y] of points) {
+      this.extent.left = Math.min(this.extent.left, x);
+      this.extent.top = Math.min(this.extent.top, y);
+      this.extent.right = Math.max(this.extent.right, x);
+      this.extent.bottom = Math.max(this.extent.bottom, y);
+    }
+  }
+}
+
+const MARGIN = 2;
+
+/** The room that a text takes: along its line, and across. */
+export const textRoom = (text: string, size: number = LETTERS.usual): { width: number; height: number } => ({
+  width: widthOf(drawable(text)) * size,
+  height: LINE * size,
+});
+
+/** The room that a ring takes round its number. */
+export function ringBox(text: string, x: number, y: number): Box {
+  const { width, height } = textRoom(text, LETTERS.number);
+  const [half, high] = [Math.max(width / 2 + 0.5, height / 2 + 0.1), height / 2 + 0.1];
+  return { left: x - half, right: x + half, top: y - high, bottom: y + high };
+}
+
+function labelOf(text: string, x: number, y: number, options: LabelOptions): Label | undefined {
+  const { anchor = "middle", size = LETTERS.usual, of, isTurned = false, room = Infinity } = options;
+  const whole = drawable(text);
+  const shown = shortened(whole, room / size);
+  if (shown === "") return undefined;
+  const { width, height } = textRoom(shown, size);
+  const before = anchor === "start" ? 0 : anchor === "middle" ? width / 2 : width;
+  const [half, base] = [height / 2, height / 2 - DESCENT * size];
+  return {
+    text: shown,
+    ...(shown !== whole && { whole }),
+    ...(of !== undefined && { of }),
+    x: isTurned ? x + base : x,
+    y: isTurned ? y : y + base,
+    size,
+    anchor,
+    isTurned,
+    box: isTurned
+      ? { left: x - half, right: x + half, top: y - (width - before), bottom: y + before }
+      : { left: x - before, right: x - before + width, top: y - half, bottom: y + half },
+  };
+}
+
+const pathOf = (points: readonly Point[]): string => `M${points.map(([x, y]) => `${mm(x)} ${mm(y)}`).join("L")}`;
+
+/** Thousandths of a millimeter are finer than any printer. */
+export const mm = (size: number): string => String(Math.round(size * 1000) / 1000 + 0);

@@ -1,0 +1,27 @@
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { describe, expect, test } from "vitest";
+import { elevation, svgOf, type Drawing } from "../../src/drawing";
+import { JOBS, plannedJob } from "./jobs";
+import { CUTTINGS, sheetDrawings } from "./sheets";
+
+const drawings: [name: string, drawing: () => Drawing][] = [
+  ...Object.entries(JOBS).map(([name, job]): [string, () => Drawing] => [
+    `${name}, elevation`,
+    () => elevation(plannedJob(job)),
+  ]),
+  ...Object.entries(CUTTINGS).map(([name, cutting]): [string, () => Drawing] => [
+    `${name}, first sheet`,
+    () => sheetDrawings(cutting)[0]!,
+  ]),
+];
+
+/** `APPROVE=1` writes them anew: look at each before it is committed. */
+describe("drawings are as they were looked at", () => {
+  test.each(drawings)("%s", (name, drawing) => {
+    const file = new URL(`approved/${name.replace(/,? /g, "-")}.svg`, import.meta.url);
+    const svg = svgOf(drawing());
+    if (process.env.APPROVE) writeFileSync(file, svg);
+    expect(existsSync(file), "no approved drawing of this name").toBe(true);
+    expect(svg).toBe(readFileSync(file, "utf8"));
+  });
+});

@@ -1,0 +1,94 @@
+import { describe, expect, test } from "vitest";
+import { fromDouble, showLength, showNumber, type Unit } from "../../src/core/length";
+import { elevation, type Drawing } from "../../src/drawing";
+import { CUTS, LAYOUT, MOUNTING, PLAN, WORKING } from "../../src/functions";
+import { JOBS, plannedJob, type TypedJob } from "./jobs";
+import { CUTTINGS, sheetDrawings, type TypedCutting } from "./sheets";
+
+const shown = (cell: unknown, unit: Unit): string => showLength(fromDouble(cell as number), unit);
+const unitOf = ({ standards }: TypedJob): Unit => (standards.some(([, value]) => value === "mm") ? "mm" : "in");
+
+/** Every size that the tables have of a job, by drawer or opening and heading. */
+function sizesOf(job: TypedJob): Map<string, string> {
+  const sizes = new Map<string, string>();
+  const unit = unitOf(job);
+  const put = (label: string, heading: string, cell: unknown): void => {
+    if (typeof cell === "number") sizes.set(`${label} ${heading}`, shown(cell, unit));
+  };
+  for (const table of [PLAN(job.openings, job.standards), MOUNTING(job.openings, job.standards)]) {
+    const [headings, ...rows] = table as [string[], ...unknown[][]];
+    for (const row of rows) headings.forEach((heading, i) => put(String(row[0]), heading, row[i]));
+  }
+  for (const { drawers, opening } of plannedJob(job)) {
+    for (const { label } of drawers) {
+      for (const [name, value] of WORKING(job.openings, label, job.standards).slice(1)) {
+        put(label, String(name), value);
+        put(opening.label, String(name), value);
+      }
+    }
+  }
+  return sizes;
+}
+
+/** Texts that are no size: names, and what notes say. */
+const NOTE = /^(Gap |Scale 1:\d+$)/;
+
+function compared({ labels }: Drawing, sizes: Map<string, string>): number {
+  let compared = 0;
+  for (const { text, of } of labels) {
+    if (of === undefined || NOTE.test(text)) continue;
+    expect(text, of).toBe(sizes.get(of));
+    compared++;
+  }
+  return compared;
+}
+
+describe("every number in an elevation is the table's", () => {
+  test.each(Object.entries(JOBS))("%s", (_, job) => {
+    const sizes = sizesOf(job);
+    const openings = plannedJob(job);
+    for (const planned of openings) {
+      const drawing = elevation([planned]);
+      // Heights of all fronts, width of the front, width and height of the opening, and its pulls.
+      expect(compared(drawing, sizes)).toBe(planned.drawers.length + 4);
+      const names = planned.drawers.map(({ label }) => label);
+      const unnamed = drawing.labels.filter(({ of }) => of === undefined).map(({ text }) => text);
+      expect(unnamed.sort()).toEqual(names.sort());
+      const gap = drawing.labels.filter(({ of }) => of === "front gap").map(({ text }) => text);
+      const usual = unitOf(job) === "in" ? "Gap 1/8 in" : "Gap 3 mm";
+      expect(gap).toEqual(planned.drawers.length > 1 ? [usual] : []);
+    }
+    expect(compared(elevation(openings), sizes)).toBeGreaterThan(openings.length * 3);
+  });
+});
+
+const tableOf = (call: unknown, { parts, stock, kerf, trim, effort, unit }: TypedCutting): unknown[][] =>
+  (call as (...raw: unknown[]) => unknown[][])(parts, stock, kerf, trim, effort, unit).slice(1);
+
+describe("every number in a sheet's layout is the table's", () => {
+  test.each(Object.entries(CUTTINGS))("%s", (_, cutting) => {
+    const { unit = "in" } = cutting;
+    const number = (cell: unknown): string => showNumber(fromDouble(cell as number), unit);
+    const [layout, cuts] = [tableOf(LAYOUT, cutting), tableOf(CUTS, cutting)];
+    sheetDrawings(cutting).forEach(({ labels }, i) => {
+      const sheet = i + 1;
+      const pieces = layout.filter(([of]) => of === sheet);
+      const sizes = new Map(
+        pieces.map((row, n) => [`Sheet ${sheet} piece ${n + 1}`, `${number(row[7])} × ${number(row[8])}`]),
+      );
+      const steps = cuts.filter(([of]) => of === sheet);
+      const given = steps.map((row) => String(row[7])).join("; ");
+      let sized = 0;
+      for (const { text, of } of labels) {
+        if (sizes.has(of ?? "")) expect(text, of).toBe(sizes.get(of!));
+        if (sizes.has(of ?? "")) sized++;
+        if (of === `Sheet ${sheet} offcut`) expect(given).toContain(`offcut ${text}`);
+      }
+      expect(sized).toBeGreaterThan(0);
+      const ringed = labels.filter(({ of }) => of === "cut").map(({ text }) => text);
+      const unringed = labels.filter(({ of }) => of === "cuts").flatMap(({ text }) => text.match(/\d+/g) ?? []);
+      const all = [...ringed, ...unringed].sort((a, b) => Number(a) - Number(b));
+      expect(all).toEqual(steps.map((row) => String(row[3])));
+    });
+  });
+});
