@@ -1,5 +1,5 @@
 import { Fault } from "../core/length";
-import { tipping, type OpenDrawer } from "../core/wood";
+import { tipping, type Body } from "../core/wood";
 import { reaches, someDistance, someWeight, weights, type Places, type Quantity } from "./arguments";
 import { cellFunction } from "./calls";
 import { estimate } from "./cells";
@@ -38,8 +38,8 @@ const call = cellFunction(
 );
 
 /** @throws Fault `places.unequal` where a weight has no reach, or a reach no weight */
-function paired(weights: Places, reaches: Places): OpenDrawer[] {
-  const drawers: OpenDrawer[] = [];
+function paired(weights: Places, reaches: Places): Body[] {
+  const drawers: Body[] = [];
   for (let i = 0; i < Math.max(weights.length, reaches.length); i++) {
     const [weight, reach] = [weights[i], reaches[i]];
     if (!weight !== !reach) throw new Fault("places.unequal", { place: i + 1 });

@@ -24,7 +24,7 @@ const call = cellFunction([openings, drawerLabel("drawer"), standards], ([, labe
   const write = (length: Rational): string => showNumber(length, unit);
   return table(
     HEADINGS,
-    workingOf(planJob(job), label).map(({ name, value, how }) => [
+    workingOf(job, planJob(job), label).map(({ name, value, how }) => [
       name,
       typeof value === "number" ? value : lengthResult(value, unit),
       how(write).replace(/= ≈/g, "≈"),

@@ -103,7 +103,11 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
   ),
   "balance depth": help(
     "Loads and wood",
-    "From the cabinet's front back to its center of weight. center: half its depth.",
+    "From the tipping line (its front edge, front feet or toe kick) back to its center of weight. center: half its depth, less the toe recess.",
+  ),
+  "toe recess": help(
+    "Loads and wood",
+    "How far toe kick or front feet stand behind the cabinet's front, which is where it tips. auto: 3 in or 75 mm where there is a toe kick.",
   ),
 
   runner: help("Wood runners", "Strips under the box, or strips that run in grooves of its sides.", {

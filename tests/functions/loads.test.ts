@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { CHECKS, EMC, HARDWARE, MOVEMENT, QUOTE, SAG, WORKING } from "../../src/functions";
+import { CHECKS, EMC, HARDWARE, MOVEMENT, OPENINGS, QUOTE, SAG, WORKING } from "../../src/functions";
 import { expectValueError } from "../cell";
 import { FREE, lines, rates, sheetsAt } from "./money";
 import { column, openings } from "./tables";
@@ -301,6 +301,67 @@ describe("whether the cabinet stands", () => {
     const { holds, tips } = ratios.reduce((a, b) => (b.holds / b.tips < a.holds / a.tips ? b : a));
     expect(finding![2]).toContain(`what holds it is ${Number((holds / tips).toFixed(2))} of what tips it`);
     expect(finding![3]).toContain(`for a pull of ${Math.ceil((tips - holds) / 27.5)} lb`);
+  });
+
+  const heavy = (more: unknown[][] = []) => [["cabinet weight", 20], ["load", 80], ["balance depth", 10], ...more];
+  const row = (size: string, standards: unknown[][], table: unknown[][] = bench) =>
+    WORKING(table, "A1", standards).find(([name]) => name === size);
+
+  test("WORKING shows the sum for one drawer out and for all, and CHECKS goes by the least of them", () => {
+    const own = ["A1", "A2", "A3"].map(
+      (drawer) => WORKING(bench, drawer, heavy()).find(([size]) => /own weight/.test(String(size)))![1] as number,
+    );
+    const [, value, how] = row("Balance, this drawer out", heavy())!;
+    const [holds, tips] = [200 + (own[1]! + own[2]!) * 11, (80 + own[0]!) * 11];
+    expect(value).toBeCloseTo(holds / tips, 9);
+    expect(how).toBe(
+      `what holds, ${Number(holds.toFixed(1))}, over what tips, ${Number(tips.toFixed(1))}, about the tipping line (an estimate); at 1 or less it tips`,
+    );
+    const all = own.reduce((sum, weight) => sum + (80 + weight) * 11, 0);
+    expect(row("Balance, all drawers out", heavy())![1]).toBeCloseTo(200 / all, 9);
+    expect(row("Balance, this drawer out", [])).toBeUndefined();
+  });
+
+  test("a tipping line behind the front makes every reach longer, and what holds by half the depth shorter", () => {
+    const back = heavy([["toe recess", 3]]);
+    const [, value] = row("Balance, all drawers out", back)!;
+    const own = ["A1", "A2", "A3"].map(
+      (drawer) => WORKING(bench, drawer, back).find(([size]) => /own weight/.test(String(size)))![1] as number,
+    );
+    expect(value).toBeCloseTo(200 / own.reduce((sum, weight) => sum + (80 + weight) * 14, 0), 9);
+    const center = (recess: unknown) =>
+      row("Balance, all drawers out", [
+        ["cabinet weight", 300],
+        ["load", 10],
+        ["toe recess", recess],
+      ])![1] as number;
+    // The opening is 23 1/4 deep, and its weight lies in the middle of it.
+    const lever = (recess: number) => 300 * (23.25 / 2 - recess);
+    expect((center("0 in") / center(2)) * (11 / 13)).toBeCloseTo(lever(0) / lever(2), 9);
+  });
+
+  test("a cabinet on a toe kick tips about the toe kick, 3 in or 75 mm behind its front (common practice)", () => {
+    const cabinets = (mm: boolean) =>
+      OPENINGS(
+        mm
+          ? [
+              ["Width", "Height", "Depth", "Columns", "Drawers", "Toe kick"],
+              [600, 720, 600, 1, 3, 100],
+            ]
+          : [
+              ["Width", "Height", "Depth", "Columns", "Drawers", "Toe kick"],
+              [24, 34.5, 24, 1, 3, 4],
+            ],
+        mm ? [["unit", "mm"]] : [],
+      );
+    const all = (mm: boolean, more: unknown[][]) =>
+      WORKING(cabinets(mm), "A1", [...(mm ? [["unit", "mm"]] : []), ["cabinet weight", 60], ...more]).find(
+        ([size]) => size === "Balance, all drawers out",
+      )![1];
+    expect(all(false, [])).toBe(all(false, [["toe recess", 3]]));
+    expect(all(false, [])).not.toBe(all(false, [["toe recess", "0 in"]]));
+    expect(all(true, [])).toBe(all(true, [["toe recess", 75]]));
+    expect(all(true, [["toe recess", "auto"]])).toBe(all(true, []));
   });
 
   test("all drawers out that tip it are doubtful, and a heavy cabinet is not found", () => {

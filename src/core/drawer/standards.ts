@@ -91,6 +91,7 @@ const STANDARDS = {
   })),
   "cabinet weight": open<number>(),
   "balance depth": word<Rational | "center">("center"),
+  "toe recess": word<Rational | "auto">("auto"),
   "corner joint": word<CornerJoint>("butt"),
   "joint depth": open<Rational>(),
   "dado inset": length("1/4", "6"),

@@ -101,6 +101,7 @@ const KINDS: { [N in StandardName]: Kind<Standards[N]> } = {
   temperature,
   "cabinet weight": orNone(cabinetWeight),
   "balance depth": lengthOr("positive", "center"),
+  "toe recess": lengthOr("not negative", "auto"),
   "corner joint": word(CORNER_JOINTS, CORNER_JOINTS_READ),
   "joint depth": orNone(positive),
   "dado inset": notNegative,

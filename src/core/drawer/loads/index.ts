@@ -4,5 +4,5 @@ export { bottomScrewsOf, slotOf, type Slot } from "./slot";
 export { carriedBy, type Carried } from "./load";
 export { RATINGS, ratingFor, ratingToOrder } from "./rating";
 export { saggingOf, type Sagging } from "./sagging";
-export { estimatesOf } from "./working";
+export { balanceRows, estimatesOf } from "./working";
 export { boxWeight } from "./weight";

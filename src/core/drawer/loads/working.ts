@@ -1,6 +1,7 @@
 import type { Write } from "../size";
-import type { Drawer } from "../plan/plan";
+import type { Drawer, PlannedOpening } from "../plan/plan";
 import { toDouble, type Rational } from "../../length";
+import { balanceOf, type Tilt } from "./balance";
 import { carriedBy } from "./load";
 import { acrossFront, MOST_MOVING, movingOf } from "./moving";
 import { ratingFor } from "./rating";
@@ -44,8 +45,29 @@ export function estimatesOf(drawer: Drawer): Estimate[] {
         ]),
     ...movements(drawer),
   ];
-  // To twelve digits: engines differ in the last of their exponentials.
-  return rows.map((row) => ({ ...row, value: Number(row.value.toPrecision(12)) }));
+  return rows.map(toTwelveDigits);
+}
+
+/** Engines differ in the last digits of their exponentials. */
+const toTwelveDigits = (row: Estimate): Estimate => ({ ...row, value: Number(row.value.toPrecision(12)) });
+
+/** Whether the drawer's cabinet stands with it out, and with all: where its weight is told, and something can tip it. */
+export function balanceRows(cabinet: readonly PlannedOpening[], drawer: Drawer): Estimate[] {
+  const balance = balanceOf(cabinet);
+  if (!balance) return [];
+  const own = balance.each.find((each) => each.drawer === drawer)!.one;
+  const row = (name: string, { holds, tips, ratio }: Tilt): Estimate[] =>
+    tips === 0
+      ? []
+      : [
+          {
+            name,
+            value: ratio,
+            how: () =>
+              `what holds, ${Number(holds.toFixed(1))}, over what tips, ${Number(tips.toFixed(1))}, about the tipping line (an estimate); at 1 or less it tips`,
+          },
+        ];
+  return [...row("Balance, this drawer out", own), ...row("Balance, all drawers out", balance.all)].map(toTwelveDigits);
 }
 
 /** How far what is of solid wood moves across its grain over a year. */

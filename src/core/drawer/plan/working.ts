@@ -1,7 +1,7 @@
-import { Fault, toDouble, multiply, add, type Rational } from "../../length";
+import { Fault, orElse, toDouble, multiply, add, type Rational } from "../../length";
 import { given, plus, Size, sum, type Write } from "../size";
-import { MEASURED, type Opening } from "../opening";
-import { estimatesOf, slotOf } from "../loads";
+import { MEASURED, type Job, type Opening } from "../opening";
+import { balanceRows, estimatesOf, slotOf } from "../loads";
 import { bottomRecess, isUndermount } from "../undermount";
 import { hookHoleOf, notchOf } from "./box-back";
 import { mountingOf, sideSpace } from "./mounting";
@@ -23,18 +23,29 @@ export interface WorkingRow {
  * @param label the drawer's, as A1, whatever its case
  * @throws Fault `drawer.unknown`, or that of the drawer's opening
  */
-export function workingOf(plan: Plan, label: string): WorkingRow[] {
+export function workingOf({ cabinets }: Job, plan: Plan, label: string): WorkingRow[] {
   const wanted = label.trim().toUpperCase();
   for (const planned of plan) {
     if (failed(planned)) continue;
     const drawer = planned.drawers.find((d) => d.label.toUpperCase() === wanted);
-    if (drawer) return rows(drawer, planned);
+    if (drawer) return [...rows(drawer, planned), ...balanceIn(cabinets, plan, drawer)];
   }
   for (const planned of plan) if (failed(planned) && isOf(planned.opening.label, wanted)) throw planned.fault;
   throw new Fault("drawer.unknown", {
     received: label,
     drawers: plan.flatMap((planned) => (failed(planned) ? [] : planned.drawers.map((drawer) => drawer.label))),
   });
+}
+
+/** Only where all of its cabinet is planned, and what each drawer carries is known. */
+function balanceIn(cabinets: Job["cabinets"], plan: Plan, drawer: Drawer): WorkingRow[] {
+  const { openings } = cabinets.find(({ openings }) => openings.includes(drawer.opening))!;
+  const able = plan.flatMap((one) => (failed(one) || !openings.includes(one.opening) ? [] : [one]));
+  if (able.length < openings.length) return [];
+  return orElse(
+    () => balanceRows(able, drawer),
+    () => [],
+  );
 }
 
 /** Whether a drawer's label can be one of an opening's. */
