@@ -3,14 +3,16 @@ type Line = [name: RegExp, density: number];
 
 /**
  * A sheet's density differs by a tenth or more from maker to maker: a maker's own figure is better.
- * @source common practice, round figures; from memory
+ * @source birch plywood: generic sanded sheets (EN 13986, EN 314-3), 670 to 695; the others: common practice, round
+ *   figures, from memory
  */
 const SHEETS: Line[] = [
   [/mdf|hdf|fib(er|re) ?board/i, 750],
   [/\bosb\b|strand/i, 640],
   [/particle ?board|chip ?board|melamine|laminate/i, 700],
   [/hard ?board/i, 950],
-  [/ply|baltic|veneer|block ?board/i, 600],
+  [/birch.*ply|ply.*birch|baltic/i, 685],
+  [/ply|veneer|block ?board/i, 600],
   [/glass/i, 2500],
   [/acrylic|plastic|polycarbonate|phenolic/i, 1200],
   [/alumini?um/i, 2700],
@@ -28,6 +30,7 @@ const WOODS: Line[] = [
   [/oak/i, 710],
   [/beech/i, 720],
   [/(hard|sugar|rock) ?maple|maple, sugar/i, 710],
+  [/big ?leaf|silver maple|maple, silver/i, 540],
   [/maple/i, 600],
   [/birch/i, 690],
   [/ash\b/i, 670],
