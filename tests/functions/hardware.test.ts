@@ -3,6 +3,7 @@ import { HARDWARE } from "../../src/functions";
 import { shown } from "../cell";
 import { openings } from "./tables";
 
+const PAN = "No. 8, pan head (common practice; the slide's data sheet decides)";
 const one = openings(["A", 18, 20, 20.5, 1]);
 /** Size, quantity and unit of each row of an item. */
 const of = (item: string, standards?: unknown[][], table = one) =>
@@ -17,12 +18,24 @@ describe("HARDWARE(openings, standards)", () => {
     expect(HARDWARE(openings(["B", 24, 26.25, 23.25, 3]), [["height step", "1/4"]])).toEqual([
       ["Item", "Size", "Qty", "Unit", "Note"],
       ["Side-mount slide", 22, 3, "pair", "rated for 75 lb or more, box included (an estimate)"],
-      ["Slide screw", 0.5, 18, "each", "into the box sides, predrilled"],
-      ["Slide screw", 0.625, 18, "each", "into the cabinet's ends"],
-      ["Pocket screw", 1, 24, "each", "pocket holes in box front and back, into the sides"],
-      ["Front screw", 1, 12, "each", "from inside the box into its front"],
+      ["Slide screw", 0.5, 18, "each", `into the box sides, predrilled; ${PAN}`],
+      ["Slide screw", 0.625, 18, "each", `into the cabinet's ends; ${PAN}`],
+      [
+        "Pocket screw",
+        1,
+        24,
+        "each",
+        "pocket holes in box front and back, into the sides; washer head, coarse thread, No. 8 (common practice; the jig's manual decides)",
+      ],
+      ["Front screw", 1, 12, "each", "from inside the box into its front; No. 8, truss head (common practice)"],
       ["Pull", 128 / 25.4, 6, "each", "size: spacing of its holes, 128 mm"],
-      ["Pull screw", 1.5, 12, "each", "from inside the box, through box and front"],
+      [
+        "Pull screw",
+        1.5,
+        12,
+        "each",
+        "from inside the box, through box and front; machine screw 8-32, truss head (common practice; see what comes with the pull)",
+      ],
       ["Glue", "", 7.5, "foot", "a bead along every corner and joint"],
     ]);
   });
@@ -117,7 +130,7 @@ describe("HARDWARE(openings, standards)", () => {
     ];
     expect(of("Slide screw", thin)[0]).toEqual(["", 6, "each"]);
     expect(note("Slide screw", thin)).toBe(
-      "into the box sides, predrilled; none of the screw lengths suits this stock",
+      `into the box sides, predrilled; ${PAN}; none of the screw lengths suits this stock`,
     );
     expect(of("Slide screw", [...thin, ["screw lengths", "1/4; 1"]])).toEqual([
       [0.25, 6, "each"],
@@ -200,15 +213,17 @@ describe("HARDWARE(openings, standards)", () => {
     expect(of("Blocking screw", framed, table(20))).toEqual([[1.5, 12, "each"]]);
     expect(of("Blocking", framed, table(18))).toEqual([]);
     expect(of("Blocking", framed, table(""))).toEqual([["", 4, "each"]]);
-    expect(note("Blocking", framed, table(""))).toBe("20 in long; give the Case width, and its thickness stands here");
+    expect(note("Blocking", framed, table(""))).toBe(
+      "20 in long and at least 2 1/2 in wide; give the Case width, and its thickness stands here",
+    );
   });
 
   test("screws into a partition are listed apart, for slides stand on both its sides", () => {
     const rows = HARDWARE(openings(["A", 18, 20, 20.5, 1], ["B", 18, 20, 20.5, 1]));
     expect(rows.filter(([item]) => item === "Slide screw").map((row) => [row[2], row[4]])).toEqual([
-      [12, "into the box sides, predrilled"],
-      [6, "into the cabinet's ends"],
-      [6, "into a partition: stagger them where both sides have slides"],
+      [12, `into the box sides, predrilled; ${PAN}`],
+      [6, `into the cabinet's ends; ${PAN}`],
+      [6, `into a partition: stagger them where both sides have slides; ${PAN}`],
     ]);
   });
 

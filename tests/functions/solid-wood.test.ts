@@ -34,7 +34,11 @@ describe("a solid bottom that runs under the back", () => {
       /^up through slots, 1\/2 in long and open at the bottom's rear edge, into the box back; .*snug, not tight/,
     );
     const [washer] = hardware(CHERRY, /^Washer$/);
-    expect(washer!.slice(2)).toEqual([4, "each", "under the heads of the bottom screws, over their slots"]);
+    expect(washer!.slice(2)).toEqual([
+      4,
+      "each",
+      "under the heads of the bottom screws, over their slots; for No. 6 screws",
+    ]);
   });
 
   test("plain screws hold a sheet, and nothing a bottom in grooves", () => {

@@ -44,7 +44,7 @@ describe("wood runners under the box", () => {
       1.5,
       12,
       "each",
-      "through the runner into the cabinet's ends; countersunk, and the runner waxed",
+      "through the runner into the cabinet's ends; countersunk, and the runner waxed; No. 8, flat head (common practice)",
     ]);
     const stock = [
       ["Length", "Width", "Price"],
@@ -108,7 +108,7 @@ describe("wood runners under the box", () => {
       HARDWARE(table, standards)
         .find(([item]) => item === "Blocking")!
         .slice(1),
-    ).toEqual([1, 2, "each", "as thick as the frame hides, 19 in long, behind the slide"]);
+    ).toEqual([1, 2, "each", "as thick as the frame hides, 19 in long and at least 1 1/4 in wide, behind the slide"]);
   });
 });
 

@@ -23,6 +23,8 @@ function stockOf(item: string, note: string, values: Table): number {
   const carcase = /blocking/.test(note) ? 1.75 : 0.75;
   if (item === "Slide screw") return /box/.test(note) ? side : carcase;
   // Runners are 1 in wide.
+  // The table of common practice, for sides and ends of one thickness.
+  if (item === "Pocket screw") return side < 0.7 ? 1 : 1.25;
   if (item === "Runner screw") return 1 + carcase;
   if (item === "Blocking screw") return 1.75;
   // Between sides that reach past a dado the front stands off the box.

@@ -9,6 +9,7 @@ export * from "./groove";
 export { groupsOf } from "./groups";
 export * from "./hardware";
 export { carriedBy, saggingOf } from "./loads";
+export { isSolidWood } from "./material";
 export * from "./opening";
 export * from "./pieces";
 export { Size, type Write } from "./size";

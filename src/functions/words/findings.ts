@@ -310,6 +310,16 @@ const FINDINGS: Record<string, readonly [finding: Wording, remedy: Wording]> = {
     "A {name} of {size} comes out of its stock, {most} in all.",
     "Take a shorter one, or set its length to auto.",
   ],
+  "screw.pocket": [
+    ({ most }) =>
+      isZero(most as Rational)
+        ? "A pocket screw of {size} finds no hold in stock {stock} thick: its point may come out."
+        : "A pocket screw of {size} is longer than {most}, what stock {stock} thick takes: its point may come out.",
+    ({ most }) =>
+      isZero(most as Rational)
+        ? "Take thicker stock, or another corner joint or fastening."
+        : "Take one of {most}, or set the corner screw length to auto.",
+  ],
   "screw.short": [
     "A {name} of {size} holds nothing: it goes through {through} first.",
     "Take a longer one, or set its length to auto.",

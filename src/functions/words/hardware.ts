@@ -2,6 +2,7 @@ import { bought, type Item, type ItemName, type Purpose } from "../../core/drawe
 import { multiply, toDouble, unitsIn, type Rational, type Unit } from "../../core/length";
 import { lengthResult, titled, type CellResult } from "../cells";
 import { measureWord } from "./quote";
+import { kindOf } from "./screw-kinds";
 import { len, worded, type Template, type Wording } from "./wording";
 
 /** A row of the hardware list: item, size, quantity, its unit, and what it is for. */
@@ -13,7 +14,7 @@ export function hardwareRow(item: Item, unit: Unit): CellResult[] {
 function note(item: Item, unit: Unit): string {
   const words = worded(SPECIAL[item.name] ?? PURPOSES[item.purpose], { ...item }, unit);
   const unknown = !item.size && item.name.match(/screw|nail/) ? "none of the screw lengths suits this stock" : "";
-  return [words, ratingWords(item, unit), unknown].filter(Boolean).join("; ");
+  return [words, kindOf(item, unit), ratingWords(item, unit), unknown].filter(Boolean).join("; ");
 }
 
 /** An estimate; heavier things than were told want more. */
@@ -31,8 +32,8 @@ const PURPOSES: Record<Purpose, Template> = {
   datasheet: "with what its own data sheet asks for",
   ends: "pocket holes in box front and back, into the sides",
   corners: "through the sides into box front and back",
-  frame: "as thick as the frame hides, {detail} long, behind the slide",
-  frameUnknown: "{detail} long; give the Case width, and its thickness stands here",
+  frame: "as thick as the frame hides, {detail} long and at least {width} wide, behind the slide",
+  frameUnknown: "{detail} long and at least {width} wide; give the Case width, and its thickness stands here",
   bottom: "round the applied bottom, with glue; drill first near corners and edges",
   back: "up through the bottom into the box back",
   slots:

@@ -7,10 +7,12 @@ import { doubtful, isMoreThan, wrong, type Found } from "./finding";
 
 /** Screws that come out on the other side, or that nobody sells. */
 export const checkScrews = (drawer: Drawer): Found[] =>
-  itemsOf(drawer).flatMap(({ name, size, most, through, quantity }): Found[] => {
+  itemsOf(drawer).flatMap(({ name, size, most, through, quantity, stock }): Found[] => {
     if (!/screw|nail/.test(name) || isZero(quantity)) return [];
     if (!size) return [doubtful("screw.none", { name })];
     if (through && !isMoreThan(size, through)) return [wrong("screw.short", { name, size, through })];
+    if (name === "pocket screw" && most && isMoreThan(size, most))
+      return [wrong("screw.pocket", { size, most, stock })];
     return most && isMoreThan(size, most) ? [wrong("screw.through", { name, size, most })] : [];
   });
 

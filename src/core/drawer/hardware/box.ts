@@ -1,4 +1,4 @@
-import { add, less, ratio, roundFigure, times, total, ZERO, type Rational, type Unit } from "../../length";
+import { add, less, lesserOf, ratio, roundFigure, times, total, ZERO, type Rational, type Unit } from "../../length";
 import { bottomScrewsOf, slotOf } from "../loads";
 import type { Drawer } from "../plan/plan";
 import type { Standards } from "../standards";
@@ -20,16 +20,18 @@ export function cornerItems({ opening, stock, sideHeight, backHeight }: Drawer):
   const quantity = ratio(2 * each(sideHeight.value) + 2 * each(backHeight.value));
   const asked = s["corner screw length"];
   if (fastening === "pocket screws") {
-    const thinner = less(stock.side, stock.end) ? stock.side : stock.end;
+    const thinner = lesserOf(stock.side, stock.end);
+    const usual = pocketScrew(thinner, unit);
     return [
       {
         name: "pocket screw",
-        size: lengthOrRule(asked, () => pocketScrew(thinner, unit)),
+        size: lengthOrRule(asked, () => usual),
         quantity,
         unit: "each",
         purpose: "ends",
-        // Driven at a slant from one piece into the other.
-        most: scaled(thinner, 5, 2),
+        most: usual ?? ZERO,
+        stock: thinner,
+        wood: s["side material"],
       },
     ];
   }
@@ -40,6 +42,7 @@ export function cornerItems({ opening, stock, sideHeight, backHeight }: Drawer):
       quantity,
       unit: "each",
       purpose: "corners",
+      stock: stock.end,
       most: add(stock.side, stock.endLength.value),
     },
   ];
@@ -72,6 +75,7 @@ export function bottomItems(drawer: Drawer): Item[] {
     size: lengthOrRule(s["bottom screw length"], () => bottomScrew(s, bottom, into, unit)),
     unit: "each",
     most: add(bottom, into),
+    stock: s["bottom fit"] === "applied" ? stock.side : stock.end,
   } as const;
   if (s["bottom fit"] === "applied") {
     const edges = [stock.width, stock.depth].map(({ value }) => everyFew(value, s["nail spacing"], 1));
@@ -84,7 +88,7 @@ export function bottomItems(drawer: Drawer): Item[] {
   if (!slot) return [{ name: "bottom screw", ...common, quantity, purpose: "back" }];
   return [
     { name: "bottom screw", ...common, quantity, purpose: "slots", detail: slot.length.value, wood: slot.moving.wood },
-    { name: "washer", quantity, unit: "each", purpose: "slots" },
+    { name: "washer", quantity, unit: "each", purpose: "slots", stock: stock.end },
   ];
 }
 

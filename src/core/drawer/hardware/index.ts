@@ -50,8 +50,8 @@ const alike = (drawers: readonly Drawer[]): Drawer[][] =>
 const together = (items: readonly Item[]): Item[] =>
   groupsOf(
     items.filter(({ quantity }) => !isZero(quantity)),
-    ({ name, unit, purpose, size, detail, rating, wood }) =>
-      [name, unit, purpose, sizeKey(size), sizeKey(detail), rating, wood].join("|"),
+    ({ name, unit, purpose, size, detail, width, stock, rating, wood }) =>
+      [name, unit, purpose, ...[size, detail, width, stock].map(sizeKey), rating, wood].join("|"),
   ).map((same) => ({ ...same[0]!, quantity: total(same.map(({ quantity }) => quantity)) }));
 
 const sizeKey = (size: Rational | undefined): string => (size ? keyOf(size) : "");

@@ -60,8 +60,12 @@ export interface Item {
   purpose: Purpose;
   /** A size that tells more about it: a band's width, the length of a blocking or a slot. */
   detail?: Rational;
-  /** The wood that slots are reckoned for. */
+  /** How wide it is at least. */
+  width?: Rational;
+  /** The wood that slots are reckoned for, or that pocket screws go into. */
   wood?: string;
+  /** The thickness of the stock that a screw or nail goes into by its edge or end. */
+  stock?: Rational;
   /** What a pair of slides must carry, in lb or kg. */
   rating?: number;
   /** What a screw or nail may not exceed: the stock that it ends in, and what it goes through before. */

@@ -1,4 +1,16 @@
-import { add, compare, divide, isPositive, less, multiply, negate, ratio, subtract, wholePart } from "../../length";
+import {
+  add,
+  compare,
+  divide,
+  isPositive,
+  less,
+  multiply,
+  negate,
+  ratio,
+  roundFigure,
+  subtract,
+  wholePart,
+} from "../../length";
 import type { Rational, Unit } from "../../length";
 import type { Standards } from "../standards";
 
@@ -27,17 +39,21 @@ export function screwThrough(s: Standards, through: Rational, into: Rational, un
 export const skin = (unit: Unit): Rational => (unit === "in" ? ratio(1, 8) : ratio(3));
 
 /**
- * Pocket screws by stock, which may measure a little less than its name.
- * @source common practice: 1/2 in stock 1 in, 3/4 in stock 1 1/4 in, 1 1/2 in stock 2 1/2 in
+ * Pocket screws by stock, which may measure a little less than its name: one that is longer comes out of it.
+ * @source common practice; 11/16 in stock takes that of 5/8 in
  */
 const POCKET: Record<Unit, readonly (readonly [stock: Rational, screw: Rational])[]> = {
   in: [
     [ratio(3, 2), ratio(5, 2)],
+    [ratio(5, 4), ratio(2)],
+    [ratio(7, 8), ratio(3, 2)],
     [ratio(3, 4), ratio(5, 4)],
     [ratio(1, 2), ratio(1)],
   ],
   mm: [
     [ratio(38), ratio(64)],
+    [ratio(32), ratio(50)],
+    [ratio(22), ratio(38)],
     [ratio(18), ratio(32)],
     [ratio(12), ratio(25)],
   ],
@@ -45,7 +61,7 @@ const POCKET: Record<Unit, readonly (readonly [stock: Rational, screw: Rational]
 
 /** None for stock too thin to hold a pocket screw. */
 export function pocketScrew(stock: Rational, unit: Unit): Rational | undefined {
-  const measured = add(stock, unit === "in" ? ratio(1, 16) : ratio(3, 2));
+  const measured = add(stock, roundFigure("3/64", "1", unit));
   return POCKET[unit].find(([nominal]) => !less(measured, nominal))?.[1];
 }
 

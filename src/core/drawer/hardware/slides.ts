@@ -1,8 +1,8 @@
-import { add, isPositive, less, ratio, roundFigure, share, subtract, ZERO, type Rational } from "../../length";
+import { add, isPositive, less, ratio, roundFigure, share, subtract, times, ZERO, type Rational } from "../../length";
 import { isFramed, type AnyOpening } from "../opening";
 import { ratingToOrder } from "../loads";
 import { partitionRightOf } from "../plan/face";
-import { runnerOf } from "../runner";
+import { runnerOf, stripThickness } from "../runner";
 import type { Drawer } from "../plan/plan";
 import { stripOfRunner } from "../plan/strip";
 import type { Item } from "./item";
@@ -71,7 +71,8 @@ function blockingItems(drawer: Drawer): Item[] {
   const detail = runnerOf(opening.standards) ? stock.depth.value : stock.slide.value;
   const thickness = blockingOf(drawer);
   if (thickness && !isPositive(thickness)) return [];
-  const blocking = { name: "blocking", quantity: ratio(2), unit: "each", detail } as const;
+  const width = blockingWidth(opening);
+  const blocking = { name: "blocking", quantity: ratio(2), unit: "each", detail, width } as const;
   if (!thickness) return [{ ...blocking, purpose: "frameUnknown" }];
   const { standards: s, unit } = opening;
   return [
@@ -85,6 +86,12 @@ function blockingItems(drawer: Drawer): Item[] {
       most: add(thickness, wall.stock),
     })),
   ];
+}
+
+/** @source common practice: 3/8 in (10 mm) above and below what is screwed to it */
+function blockingWidth({ standards: s, unit }: Drawer["opening"]): Rational {
+  const height = runnerOf(s) ? stripThickness(s) : s["slide height"];
+  return add(height, times(2, roundFigure("3/8", "10", unit)));
 }
 
 function sideScrews(drawer: Drawer): Item[] {
