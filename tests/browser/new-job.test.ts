@@ -25,6 +25,8 @@ describe("a new job, begun on the page", () => {
     const dialog = await ask();
     await dialog.getByLabel("Slides").selectOption("undermount");
     await dialog.getByLabel("Undermount deduction").fill("1 21/32");
+    await dialog.getByLabel("Undermount depth difference").fill("3/8");
+    await dialog.getByLabel("Undermount hook hole").fill("None");
     await dialog.getByLabel("Box sides").fill("5/8");
     await dialog.getByRole("button", { name: "Begin" }).click();
     await begun();
@@ -33,6 +35,8 @@ describe("a new job, begun on the page", () => {
     await visit.sheet("Plan");
     // 33 1/2 less the deduction, and two sides of 5/8.
     await visit.expectValue("F6", 33.5 - 53 / 32 + 1.25);
+    // A slide of 22, less the difference.
+    await visit.expectValue("H6", 21.625);
     await visit.expectValue("A8", "A3");
     expect(visit.faults).toEqual([]);
   });
@@ -45,6 +49,20 @@ describe("a new job, begun on the page", () => {
     await dialog.getByRole("button", { name: "Cancel" }).click();
     await dialog.waitFor({ state: "hidden" });
     expect(await visit.page.textContent("#file-name")).toBe("parts-bench.xlsx");
+  });
+
+  test("asks for a size of the data sheet by its name, and shows it where it is undermount alone", async () => {
+    const dialog = await ask();
+    const notch = dialog.getByLabel("Undermount notch width");
+    expect(await notch.isVisible()).toBe(false);
+    await dialog.getByLabel("Slides").selectOption("undermount");
+    await notch.fill("wide");
+    await dialog.getByRole("button", { name: "Begin" }).click();
+    await dialog.getByText("Undermount notch width: write a length, such as 1/2 or 12 mm, or none.").waitFor();
+    expect(await dialog.getByText("Undermount notch width: write").isVisible()).toBe(true);
+    await dialog.getByLabel("Slides").selectOption("side-mount");
+    await dialog.getByRole("button", { name: "Begin" }).click();
+    await begun();
   });
 
   test("takes millimeters, with sides as they are bought in them", async () => {

@@ -168,8 +168,39 @@ describe("what it states is held against the box", () => {
     expect(wrong({ "undermount hook inset": "7/64" })).toEqual([off]);
     expect(wrong({ "undermount hook height": "1/16" })).toEqual([off]);
     expect(wrong({ "undermount hook height": "10" })).toEqual([off]);
-    // A back on a bottom as thick as the hooks are high: they meet the bottom's edge.
-    expect(wrong({ "bottom fit": "under back", "bottom thickness": "15/32" })).toEqual([off]);
+    // Under a back that is on its bottom lies that bottom, and the hole may be drilled into its edge.
+    expect(wrong({ "bottom fit": "under back", "bottom thickness": "5/16" })).toEqual(ALL_CLEAR);
+    const both = { "bottom fit": "under back", "bottom thickness": "11/32" };
+    expect(wrong(both)).toEqual([
+      [
+        "A1",
+        "doubtful",
+        "The hook holes, 1/4 in wide and 7/16 in above the underside of the bottom, meet a bottom 11/32 in thick under the back.",
+      ],
+    ]);
+    expect(steps(job(both), "Hook holes")).toEqual([]);
+  });
+
+  test("hooks reach for a back that is flush with the sides' ends, which one in dadoes is not", () => {
+    const dado = { "corner joint": "dado", "joint depth": "1/4" };
+    const inset = [
+      "A",
+      "doubtful",
+      "The back stands 1/4 in short of the sides' ends, where the slide's hooks reach for it.",
+    ];
+    expect(wrong(dado)).toEqual([inset]);
+    expect(found([...without("undermount hook hole"), ...Object.entries(dado)])).toContainEqual(inset);
+    expect(wrong({ ...dado, "undermount hook hole": "none" })).toEqual(ALL_CLEAR);
+    expect(wrong({ ...dado, "corner joint": "rabbet" })).toEqual(ALL_CLEAR);
+  });
+
+  test("a fit that is unlikely is mended by the deduction, and not by a side clearance, which these slides have not", () => {
+    const [row] = CHECKS(one, job({ "thickness tolerance": "1/32" })).slice(1);
+    expect(row![2]).toMatch(/^The side space is likely/);
+    expect(row![3]).toMatch(
+      /A larger or smaller box is set by the undermount deduction, as the slide's data sheet allows/,
+    );
+    expect(row![3]).not.toMatch(/side clearance/);
   });
 
   test("hook holes as deep as the back is thick come out of its face", () => {

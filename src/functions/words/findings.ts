@@ -188,7 +188,15 @@ const FINDINGS: Record<string, readonly [finding: Wording, remedy: Wording]> = {
   ],
   "undermount.hookOff": [
     "The hook holes, {diameter} wide, {fromEnd} from the back's ends and {up} up, do not lie within the back, {height} high.",
-    "Read undermount hook inset and hook height in the slide's data sheet again; a thick bottom under the back lifts it past them.",
+    "Read undermount hook hole, hook inset and hook height in the slide's data sheet again.",
+  ],
+  "undermount.hookInBottom": [
+    "The hook holes, {diameter} wide and {height} above the underside of the bottom, meet a bottom {bottom} thick under the back.",
+    "Drill them into back and bottom once the box is together, or take a thinner bottom: the slide's data sheet decides.",
+  ],
+  "undermount.backInset": [
+    "The back stands {inset} short of the sides' ends, where the slide's hooks reach for it.",
+    "Take a rabbet, or another joint that is flush behind: the slide's data sheet decides.",
   ],
   "undermount.hookThrough": [
     "The hook holes, {depth} deep, come through a back {end} thick.",
@@ -304,7 +312,7 @@ const FINDINGS: Record<string, readonly [finding: Wording, remedy: Wording]> = {
     (data, unit) =>
       `The side space is likely up to ${missWords(data as unknown as Verdict, unit)} of what the slide allows.`,
     (data, unit) =>
-      `${changeWords(data as unknown as Verdict, unit)} A larger or smaller box is set by the side clearance, with slide tolerances to match.`,
+      `${changeWords(data as unknown as Verdict, unit)} A larger or smaller box is set by the ${data.slide === "undermount" ? "undermount deduction, as the slide's data sheet allows" : "side clearance, with slide tolerances to match"}.`,
   ],
   "screw.through": [
     "A {name} of {size} comes out of its stock, {most} in all.",

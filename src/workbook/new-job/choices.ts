@@ -1,4 +1,6 @@
+import type { StandardName } from "../../core/drawer/index";
 import type { Unit } from "../../core/length/index";
+import { STANDARDS_HELP } from "../../guide/index";
 
 /** What a person chooses before a new job is laid out. */
 export interface Choices {
@@ -7,11 +9,18 @@ export interface Choices {
   slide: "side-mount" | "center-mount" | "wood runner" | "undermount";
   /** As it is typed, such as 1/2. */
   sideThickness: string;
-  /** As it is typed; undermount slides need it. */
-  deduction: string;
+  /** As it is typed, of undermount slides, which need their deduction. */
+  dataSheet: DataSheet;
 }
 
+/** What the data sheet of undermount slides says, by the standard that takes it. */
+export type DataSheet = { readonly [N in StandardName]?: string };
+
+export const DATA_SHEET = (Object.keys(STANDARDS_HELP) as StandardName[]).filter(
+  (name) => STANDARDS_HELP[name].group === "Undermount slides",
+);
+
 export const DEFAULT_CHOICES: Record<Unit, Choices> = {
-  in: { unit: "in", construction: "frameless", slide: "side-mount", sideThickness: "1/2", deduction: "" },
-  mm: { unit: "mm", construction: "frameless", slide: "side-mount", sideThickness: "12", deduction: "" },
+  in: { unit: "in", construction: "frameless", slide: "side-mount", sideThickness: "1/2", dataSheet: {} },
+  mm: { unit: "mm", construction: "frameless", slide: "side-mount", sideThickness: "12", dataSheet: {} },
 };

@@ -5,7 +5,7 @@ import { pricesSheet } from "./prices-sheet";
 import { resultSheets } from "./results";
 import { NEW_JOB_STYLES } from "./styles";
 
-export { DEFAULT_CHOICES, type Choices } from "./choices";
+export { DATA_SHEET, DEFAULT_CHOICES, type Choices } from "./choices";
 
 /**
  * A job of one's own as an .xlsx file: two sheets to type into, and every result fed from them.

@@ -50,7 +50,7 @@ export function jobSheet(choices: Choices): SheetDefinition<Style> {
   const { unit } = choices;
   return {
     name: "Job",
-    widths: [24, 17, 17, 17, 22, 12, 11],
+    widths: [28, 17, 17, 17, 22, 12, 11],
     selected: `B${TOP + 1}`,
     merged: ["A1:G1", "A2:G2", "A3:G3", `A${STANDARDS_TOP - 1}:G${STANDARDS_TOP - 1}`],
     lists: [
@@ -121,10 +121,9 @@ function standardRow(name: Name, choices: Choices): RowDefinition<Style> {
 const listed = (words: readonly string[]): string => `${words.slice(0, -1).join(", ")} or ${words.at(-1)!}`;
 
 /** What was chosen stands in its cell even where it is the usual, for it was chosen. */
-function chosen(name: Name, { construction, slide, sideThickness, deduction }: Choices): string | null {
+function chosen(name: Name, { construction, slide, sideThickness, dataSheet }: Choices): string | null {
   if (name === "construction") return construction;
   if (name === "slide") return slide;
   if (name === "side thickness") return sideThickness || null;
-  if (name === "undermount deduction") return deduction || null;
-  return null;
+  return dataSheet[name] || null;
 }

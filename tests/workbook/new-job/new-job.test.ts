@@ -10,7 +10,7 @@ const ALL: Choices[] = (["in", "mm"] as const).flatMap((unit) =>
       ...DEFAULT_CHOICES[unit],
       construction,
       slide,
-      deduction: slide === "undermount" ? (unit === "in" ? "1 21/32" : "42") : "",
+      dataSheet: slide === "undermount" ? { "undermount deduction": unit === "in" ? "1 21/32" : "42" } : {},
     })),
   ),
 );
@@ -41,6 +41,28 @@ describe("a new job", () => {
         .slice(1)
         .filter(([, level]) => level === "wrong"),
     ).toEqual([]);
+  });
+
+  test("what an undermount slide's data sheet says is planned with; the rest of it is asked for, and nothing else", () => {
+    const dataSheet = {
+      "undermount deduction": "1 21/32",
+      "undermount depth difference": "3/8",
+      "undermount hook hole": "none",
+    };
+    const workbook = new EditedWorkbook(newJob({ ...DEFAULT_CHOICES.in, slide: "undermount", dataSheet }));
+    expect(table(workbook, "Plan")[1]!.slice(7, 10)).toEqual([21.625, expect.any(Number), 22]);
+    const asked = table(workbook, "Checks").find(([, , finding]) => /^Nothing is given for/.test(String(finding)))!;
+    expect(String(asked[2]).match(/undermount [a-z]+ [a-z]+(?=,)/g)).toEqual([
+      "undermount thickest side",
+      "undermount space below",
+      "undermount space above",
+      "undermount bottom recess",
+      "undermount notch width",
+      "undermount notch height",
+    ]);
+    const row = rowOf(workbook, "undermount hook hole");
+    const cells = [...workbook.cells(0)].filter((cell) => cell.row === row - 1).map(({ value }) => value);
+    expect(cells.slice(0, 3)).toEqual(["undermount hook hole", "none", "not known"]);
   });
 
   test("what is typed over its inputs is planned at once: sizes as texts, openings added, a standard changed", () => {

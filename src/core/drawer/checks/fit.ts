@@ -15,7 +15,7 @@ export function checkFit(planned: PlannedOpening): Found[] {
   if (!isPositive(fit.nominal)) return [wrong("box.noSideSpace", { space: fit.nominal })];
   const verdict = verdictOf(fit);
   if (verdict.kind === "always" || verdict.kind === "likely" || isGuess(planned.opening)) return [];
-  return [doubtful("fit.unlikely", { ...verdict })];
+  return [doubtful("fit.unlikely", { ...verdict, slide: planned.opening.standards.slide })];
 }
 
 const TOLERANCES = [

@@ -1,8 +1,9 @@
-import { abs, isZero, less, subtract, type Rational } from "../../length";
+import { abs, add, half, isZero, less, subtract, type Rational } from "../../length";
 import { hookHoleOf, isHoleWithinBack, leavesBack, notchOf, type Notch } from "../plan/box-back";
+import { endInset } from "../plan/box-plan";
 import type { Drawer, PlannedOpening } from "../plan/plan";
 import type { Standards } from "../standards";
-import { bottomRecess, depthDifference, isUndermount, unstated } from "../undermount";
+import { bottomRecess, depthDifference, hangsBelow, isUndermount, unstated } from "../undermount";
 import { doubtful, isMoreThan, wrong, type Found } from "./finding";
 
 /** What the data sheet of undermount slides asks of all boxes of an opening, where it was told, and where it was not. */
@@ -65,6 +66,7 @@ function checkBack(drawer: Drawer): Found[] {
     ...(notch && !leavesBack(notch, drawer)
       ? [wrong("undermount.notchWide", { width, length: stock.endLength.value })]
       : []),
+    ...checkReach(opening.standards),
     ...(depth && !less(depth, stock.end) ? [doubtful("undermount.hookThrough", { depth, end: stock.end })] : []),
   ];
 }
@@ -77,12 +79,21 @@ function checkNotch(s: Standards, { height }: Notch): Found[] {
   return [doubtful("undermount.notchHeight", { height, by: abs(subtract(height, recess)), short })];
 }
 
-/** Holes of hooks that miss the back of one box. */
+/** Hooks reach for a back at the rear end of its box; one in dadoes stands short of that. */
+function checkReach(s: Standards): Found[] {
+  const [hole, inset] = [s["undermount hook hole"], endInset(s)];
+  return isZero(inset) || (hole && isZero(hole)) ? [] : [doubtful("undermount.backInset", { inset })];
+}
+
+/** Holes of hooks that miss the back of one box. One that meets the bottom under the back too is drilled into both. */
 function checkHook(drawer: Drawer): Found[] {
   const hole = hookHoleOf(drawer);
   if (!hole || isHoleWithinBack(hole, drawer)) return [];
   const { diameter, fromEnd, up } = hole;
-  return [
-    wrong("undermount.hookOff", { diameter, fromEnd: fromEnd.value, up: up.value, height: drawer.backHeight.value }),
-  ];
+  const s = drawer.opening.standards;
+  const [height, bottom] = [s["undermount hook height"]!, s["bottom thickness"]];
+  const inBoth = !hangsBelow(s) && !less(height, half(diameter)) && less(height, add(bottom, half(diameter)));
+  if (inBoth) return [doubtful("undermount.hookInBottom", { diameter, height, bottom })];
+  const data = { diameter, fromEnd: fromEnd.value, up: up.value, height: drawer.backHeight.value };
+  return [wrong("undermount.hookOff", data)];
 }
