@@ -1,4 +1,3 @@
-import type { StandardName } from "../../core/drawer/index";
 import type { Unit } from "../../core/length/index";
 import { STANDARDS_HELP } from "../../guide/index";
 
@@ -12,6 +11,8 @@ export interface Choices {
   /** As it is typed, of undermount slides, which need their deduction. */
   dataSheet: DataSheet;
 }
+
+type StandardName = keyof typeof STANDARDS_HELP;
 
 /** What the data sheet of undermount slides says, by the standard that takes it. */
 export type DataSheet = { readonly [N in StandardName]?: string };
