@@ -16,6 +16,7 @@ import { GridHost } from "./gridHost";
 import type { KeptWork } from "./kept";
 import { boundSelections } from "./large-selections";
 import { readEntries } from "./lengthEntry";
+import { shortenLongTexts } from "./long-texts";
 import { askForJob } from "./new-job-dialog";
 import { notices } from "./notices";
 import { offers } from "./offers";
@@ -70,6 +71,7 @@ export async function startPage(): Promise<{ grid: Grid; work: Work }> {
   boundSelections(grid, said.fault);
   copySpills(grid, () => work.opened);
   showFractions(grid, () => work.opened);
+  shortenLongTexts(grid, said.fault);
   showConditions(grid, () => work.opened);
   const host = new GridHost(grid, () => work.opened);
   let keeping = 0;
