@@ -9,7 +9,7 @@ import { heightsFrom } from "./words";
  * @group Plan
  * @param {any[][]} openings One row an opening, as in PLAN
  * @param {any[][]} [standards] Two columns, name and value, as in PLAN
- * @returns {any[][]} A table: Drawer, Box spacer (from the box below, or the floor), Slide spacer (from the floor to the slide's lower edge), Slide centerline, Front bottom, Front past box left, Front past box right, Front below box, Pull height, Pull from left, Second pull, Front screws, and Heights from behind a face frame; in the unit, heights up from the floor of the opening, which is the top edge of a face frame's rail
+ * @returns {any[][]} A table: Drawer, Box spacer (from the box below, or the floor), Slide spacer (from the floor to the slide's lower edge) and Slide centerline (both blank for undermount slides, whose data sheet places them), Front bottom, Front past box left, Front past box right, Front below box, Pull height, Pull from left, Second pull, Front screws, and Heights from behind a face frame; in the unit, heights up from the floor of the opening, which is the top edge of a face frame's rail
  * @throws #VALUE! where a table cannot be read; an opening that cannot be planned gives one row of errors, #N/A where no slide fits, and the others are right
  * @example =DRAWER.MOUNTING({"Opening","Width","Height","Depth","Drawers";"B",24,26.25,23.25,1}) // => {"Drawer","Box spacer","Slide spacer","Slide centerline","Front bottom",…;"B1",0.5,12.375,13.25,-0.75,1.1875,1.1875,1.25,13.0625,6.34375,19.03125,4}
  * @source common practice: spacers under the lowest box and between boxes set slides without measuring

@@ -322,12 +322,23 @@ describe("SETUPS notches and drills the back before the box is glued", () => {
     ]);
   });
 
-  test("a bit that no inch rule has says its millimeters", () => {
-    expect(steps(job({ "undermount hook hole": "6 mm" }), "Hook holes")[0]!.slice(0, 2)).toEqual([
+  test("what no inch rule has says its millimeters, for data sheets are often metric", () => {
+    const own = { "undermount hook hole": "6 mm", "undermount hook inset": "7 mm", "undermount hook depth": "10 mm" };
+    const rows = steps(
+      job({ ...own, "undermount notch width": "35 mm", "undermount hook height": "11 mm" }),
+      "Hook holes",
+    );
+    expect(rows.map(([setting]) => setting)).toEqual([
       "Bit, 6 mm",
-      expect.closeTo(0.23622, 5),
+      "Depth stop, 10 mm",
+      "Fence, from the back's lower edge to the hole, 23.7 mm",
+      "Stop block, from either end to the hole, 7 mm",
     ]);
-    expect(steps(job({ "undermount hook hole": "5 mm" }), "Hook holes")[0]![0]).toBe("Bit, 5 mm");
+    expect(rows[0]![1]).toBeCloseTo(0.23622, 5);
+    expect(steps(job({ "undermount notch width": "35 mm" }), "Back notches").map(([setting]) => setting)).toEqual([
+      "From either end inward, 35 mm",
+      "From the lower edge up",
+    ]);
   });
 
   test("each kind of work has its caution before it, and what is not stated is asked for there", () => {

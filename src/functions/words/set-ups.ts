@@ -22,6 +22,14 @@ export function setUpRows(steps: readonly SetUpStep[], unit: Unit): CellResult[]
   });
 }
 
+/** In inches, a size that no tape has is told in millimeters too: so are bits sold, and data sheets often written. */
+function orMillimeters(words: string): Wording {
+  return ({ value }, unit) => {
+    const size = value as Rational;
+    return unit === "mm" || isTapeSize(size) ? words : `${words}, ${len(multiply(size, unitsIn("in", "mm")), "mm")}`;
+  };
+}
+
 /** Operations that a set-up calls by other words. */
 const OPERATIONS: Partial<Record<Operation, string>> = {
   strip: "Set aside",
@@ -50,19 +58,16 @@ const SETTINGS: Record<Setting, Wording> = {
   slotWidth: "Width of the bit",
   slotLength: "Length, in from the rear edge and open there",
   slotEnd: "Stop block, from either end to the slot's middle",
-  notchEnd: "From either end inward",
-  notchUp: "From the lower edge up",
-  bit: (data, unit) => `Bit${bitOf(data.value as Rational, unit)}`,
-  depth: "Depth stop",
-  hookUp: "Fence, from the back's lower edge to the hole",
+  notchEnd: orMillimeters("From either end inward"),
+  notchUp: orMillimeters("From the lower edge up"),
+  bit: orMillimeters("Bit"),
+  depth: orMillimeters("Depth stop"),
+  hookUp: orMillimeters("Fence, from the back's lower edge to the hole"),
+  hookEnd: orMillimeters("Stop block, from either end to the hole"),
   top: "Fence, from the front's upper edge to the hole",
   end: "Stop block, from either end to the hole",
   left: "Stop block, from the left end to the hole",
 };
-
-/** A bit that is sold in millimeters is called by them in inches too. */
-const bitOf = (size: Rational, unit: Unit): string =>
-  unit === "mm" || isTapeSize(size) ? "" : `, ${len(multiply(size, unitsIn("in", "mm")), "mm")}`;
 
 /** Common practice; the makers' manuals and local codes decide. */
 const CAUTIONS: Record<Caution, string> = {

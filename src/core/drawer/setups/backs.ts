@@ -11,7 +11,7 @@ export function backs(plans: readonly PlannedOpening[]): Step[] {
   return [
     ...(names.length > 0 ? [{ caution: "unstated", names } as const] : []),
     ...after("notch", inOrder(needs, ["notchEnd", "notchUp"])),
-    ...after("hook", inOrder(needs, ["bit", "depth", "hookUp", "end"])),
+    ...after("hook", inOrder(needs, ["bit", "depth", "hookUp", "hookEnd"])),
   ];
 }
 
@@ -40,7 +40,7 @@ function needsOf(drawer: Drawer): Need[] {
           { ...holed, setting: "bit", value: hole.diameter } as const,
           ...(hole.depth ? [{ ...holed, setting: "depth", value: hole.depth } as const] : []),
           { ...holed, setting: "hookUp", value: hole.up.value } as const,
-          { ...holed, setting: "end", value: hole.fromEnd.value } as const,
+          { ...holed, setting: "hookEnd", value: hole.fromEnd.value } as const,
         ]
       : []),
   ];

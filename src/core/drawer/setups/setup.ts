@@ -40,6 +40,7 @@ export type Setting =
   | "bit"
   | "depth"
   | "hookUp"
+  | "hookEnd"
   | "cutter"
   | "overhang"
   | "slotWidth"
