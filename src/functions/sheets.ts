@@ -33,7 +33,7 @@ enum Unit {
  * @param {SheetEffort} [effort] quick, standard (default) or thorough
  * @param {Unit} [unit] Unit of numbers without a mark, and of the result: in (default) or mm
  * @returns {any[][]} A table, one row a size of stock used: Material, Thickness, Sheet (of solid wood its measure), Sheets (its quantity with waste), Least possible (proven; sheets for one size, else cost, or area without prices), Parts, Yield, Cost, Largest offcut
- * @throws #N/A where a part fits no stock of its material and thickness, or the stock does not suffice; #VALUE! where a table cannot be read (the grain of a part is length, width or any, of stock length or none; stock is sold by the sheet, or solid by the board foot or cubic meter, with its waste in % added)
+ * @throws #N/A where a part fits no stock of its material and thickness, or the stock does not suffice; #VALUE! where a table cannot be read (the grain of a part is length, width or any, of stock length or none; stock is sold by the sheet, or solid by the board foot or cubic meter, with its waste in % added and its rough thickness, 1 for 4/4)
  * @example =DRAWER.SHEETS({"Length","Width","Qty";48,24,4},{"Length","Width";96,48},"none") // => {"Material","Thickness","Sheet","Sheets","Least possible","Parts","Yield","Cost","Largest offcut";"","","96 × 48",1,1,4,1,"",""}
  * @source common practice: a saw cuts sheets from edge to edge
  */

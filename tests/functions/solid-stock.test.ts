@@ -36,9 +36,9 @@ describe("solid stock, sold by its volume", () => {
   });
 
   test("stock that tells its thickness is bought as thick as that; the part's counts where it does not", () => {
-    const thick = [STOCK[0]!, ["Cherry", "25/32", "", "", "", "board foot", ""]];
+    const thick = [STOCK[0]!, ["Cherry", "1 1/16", "", "", "", "board foot", ""]];
     expect(sheets(thick, [PARTS[0]!, PARTS[2]!])).toEqual([
-      ["Cherry", 25 / 32, "board foot", (2 * 18 * 8 * 25) / 32 / 144, "", 2, "", "", ""],
+      ["Cherry", 17 / 16, "board foot", (2 * 18 * 8 * 17) / 16 / 144, "", 2, "", "", ""],
     ]);
   });
 

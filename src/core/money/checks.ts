@@ -1,10 +1,18 @@
-import { cutList, wrong, type Finding, type Job, type Part, type PlannedOpening } from "../drawer";
-import { Fault, orElse, writeLength, ZERO } from "../length";
-import { halvingsOf, matchStock, type PartToCut, type SheetGroup } from "../sheets";
+import { cutList, doubtful, wrong, type Finding, type Job, type Part, type PlannedOpening } from "../drawer";
+import { Fault, greaterOf, less, orElse, subtract, writeLength, ZERO, type Unit } from "../length";
+import {
+  halvingsOf,
+  isQuarter,
+  matchStock,
+  planing,
+  type PartToCut,
+  type SheetGroup,
+  type SolidGroup,
+} from "../sheets";
 import { costed, toCut, unpricedOf, type Costing } from "./costed";
 import { quoteOf } from "./quote";
 import type { RateName, Rates } from "./rates";
-import { isSolid, type AnyStock } from "./solid-stock";
+import { isSolid, type AnyStock, type SolidStock } from "./solid-stock";
 
 /**
  * What keeps a job from being cut from its stock, and from being priced: everything at once, where a quote fails for
@@ -47,8 +55,24 @@ function checkStock(
   return [
     ...unmatched(all, faults),
     ...sheets.flatMap((group, i) => checkGroup(job, group, halvings[i]!, usesOf)),
+    ...solid.flatMap((group) => checkSolid(group, job.unit)),
     ...forgotten.map(({ name }) => asFinding("stock", new Fault("stock.priceMissing", { stock: name }))),
   ];
+}
+
+/** Boards of which nobody knows how thick they are sold, or that leave nothing to plane. */
+function checkSolid({ stock, parts }: SolidGroup<SolidStock>, unit: Unit): Finding[] {
+  const { soldBy, thickness: rough } = stock;
+  const material = stock.material || parts[0]!.material;
+  if (!rough) {
+    return soldBy === "board foot" ? [{ where: "stock", ...doubtful("stock.roughUnknown", { material }) }] : [];
+  }
+  if (!isQuarter(rough, unit)) return [];
+  const thin = parts.find(({ thickness }) => thickness && less(subtract(rough, thickness), planing(unit)));
+  if (!thin?.thickness) return [];
+  const { thickness } = thin;
+  const left = greaterOf(ZERO, subtract(rough, thickness));
+  return [{ where: "stock", ...doubtful("stock.roughThin", { material, rough, thickness, left }) }];
 }
 
 /** Parts without stock: those of one material and thickness stand together. */

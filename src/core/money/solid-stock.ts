@@ -2,6 +2,7 @@ import {
   add,
   divide,
   Fault,
+  greaterOf,
   isZero,
   multiply,
   ratio,
@@ -39,8 +40,10 @@ export type AnyStock = SheetStock | SolidStock;
 export const isSolid = (row: AnyStock): row is SolidStock => "soldBy" in row;
 
 /**
- * How much to buy for these parts: their net volume and the waste.
- * @source NIST Handbook 44, Appendix C: a board foot is 144 cubic inches
+ * How much to buy for these parts: their volume as thick as the stock is sold, and the waste. Board feet of stock under
+ * 1 in are tallied as of 1 in.
+ * @source NIST Handbook 44, Appendix C: a board foot is 144 cubic inches; National Hardwood Lumber Association, Rules for
+ * the Measurement and Inspection of Hardwood and Cypress, for thin stock; from memory
  * @throws Fault `stock.thicknessUnknown`
  */
 export function solidQuantity(
@@ -48,15 +51,20 @@ export function solidQuantity(
   stock: Pick<SolidStock, "name" | "soldBy" | "thickness" | "waste">,
   unit: Unit,
 ): Rational {
+  const sold = stock.thickness && tallied(stock.thickness, stock.soldBy, unit);
   const net = total(
     parts.map((part) => {
-      const thickness = stock.thickness ?? part.thickness;
+      const thickness = sold ?? part.thickness;
       if (!thickness) throw new Fault("stock.thicknessUnknown", { part: part.name, stock: stock.name });
       return times(part.quantity, multiply(part.length, multiply(part.width, thickness)));
     }),
   );
   const gross = isZero(stock.waste) ? net : multiply(net, share(add(ratio(100), stock.waste), 100));
   return divide(gross, volumeOf(stock.soldBy, unit));
+}
+
+function tallied(thickness: Rational, soldBy: Measure, unit: Unit): Rational {
+  return soldBy === "board foot" ? greaterOf(thickness, unitsIn("in", unit)) : thickness;
 }
 
 /** A measure in cubic units. */

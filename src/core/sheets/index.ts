@@ -11,3 +11,4 @@ export { keyOfProblem } from "./problem-key";
 export * from "./solution";
 export { solve, type Look } from "./solve";
 export { flaws } from "./verify";
+export { isQuarter, planing } from "./thickness";

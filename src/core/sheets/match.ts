@@ -1,5 +1,6 @@
-import { abs, Fault, less, parseLength, subtract, ZERO, type Rational, type Unit } from "../length";
+import { Fault, ZERO, type Rational, type Unit } from "../length";
 import type { Part, Stock } from "./problem";
+import { isQuarter, nearest, planing, yielding } from "./thickness";
 
 /** What may be cut from what: a material, "" where none is told, and a thickness. */
 export interface OfMaterial {
@@ -42,7 +43,7 @@ export function matchStock<W extends OfMaterial>(
   const choices = new Map<PartToCut, readonly SheetStock[]>();
   const solid = new Map<W, PartToCut[]>();
   for (const part of parts) {
-    const fitting = stockFor(part, stock, unit);
+    const fitting = stockFor(part, stock, isSolid, unit);
     const [first, second] = fitting;
     const wood = fitting.find(isSolid);
     if (wood && second) {
@@ -91,22 +92,37 @@ function join(groups: Group[], part: PartToCut, choice: readonly SheetStock[]): 
 
 const inOrder = <T extends OfMaterial>(rows: readonly T[]): T[] => [...rows].sort((a, b) => a.place - b.place);
 
-/** Stock that is off by no more than this is what was meant. */
-const TOLERANCE: Record<Unit, Rational> = { in: parseLength("1/32", "in"), mm: parseLength("0.8", "mm") };
-
 /**
- * The rows of stock that a part may be cut from: its material, and the thickness nearest to its own.
+ * The rows of stock that a part may be cut from: its material, and the thickness nearest to its own. Rough boards are
+ * planed to it: of those the thinnest that leaves something to plane.
  * @throws Fault where there is none
  */
-function stockFor<S extends OfMaterial>(part: PartToCut, stock: readonly S[], unit: Unit): S[] {
+function stockFor<S extends OfMaterial>(
+  part: PartToCut,
+  stock: readonly S[],
+  isSolid: (row: S) => boolean,
+  unit: Unit,
+): S[] {
   const like = stock.filter(
     ({ material }) => material === "" || part.material === "" || sameText(material, part.material),
   );
-  const off = ({ thickness }: S): Rational =>
-    thickness && part.thickness ? abs(subtract(thickness, part.thickness)) : ZERO;
-  const nearest = like.map(off).reduce((a, b) => (less(b, a) ? b : a), TOLERANCE[unit]);
-  const fitting = like.filter((row) => !less(nearest, off(row)));
-  if (fitting.length > 0) return fitting;
+  const solid = like.filter(isSolid);
+  const rough = solid.filter(({ thickness }) => isQuarter(thickness, unit));
+  const ways = [
+    () =>
+      nearest(
+        like.filter((row) => !rough.includes(row)),
+        part.thickness,
+        unit,
+      ),
+    () => yielding(solid, part.thickness, planing(unit), unit),
+    () => nearest(rough, part.thickness, unit),
+    () => yielding(solid, part.thickness, ZERO, unit),
+  ];
+  for (const way of ways) {
+    const fitting = way();
+    if (fitting.length > 0) return fitting;
+  }
   throw new Fault("sheets.noStockFor", {
     ...(part.planned ? { drawer: part.drawer } : { row: part.place }),
     part: part.name,

@@ -1,4 +1,4 @@
-import type { Finding, Verdict } from "../../core/drawer";
+import { isSolidWood, type Finding, type Verdict } from "../../core/drawer";
 import { isNegative, isZero, type Fault, type Rational, type Unit } from "../../core/length";
 import { message } from "./messages";
 import { changeWords, missWords } from "./verdict";
@@ -374,7 +374,16 @@ const FINDINGS: Record<string, readonly [finding: Wording, remedy: Wording]> = {
   ],
   "stock.none": [
     ({ thickness }) => `{parts}: there is no stock of {material}${thickness ? " {thickness} thick" : ""}.`,
-    "Add a row of stock of that material, as thick to within 1/32 in (0.8 mm).",
+    ({ material }) =>
+      `Add a row of stock of that material, as thick to within 1/32 in (0.8 mm)${isSolidWood(String(material)) ? ", or solid stock up to 3/8 in (10 mm) thicker" : ""}.`,
+  ],
+  "stock.roughUnknown": [
+    "{material} is sold by the board foot, and its row has no thickness: it is tallied as thick as its finished parts.",
+    "Give its rough thickness, as yards tally it: 1 in for 4/4, which yields up to 13/16 in.",
+  ],
+  "stock.roughThin": [
+    "Parts {thickness} thick from {material} {rough} thick: that leaves {left} to plane.",
+    "Take the next quarter, for rough stock loses about 3/16 in until it is flat; nothing to do where it is sold planed.",
   ],
   "stock.short": [
     ({ material, thickness }) =>

@@ -34,7 +34,7 @@ export const STOCK_COLUMNS = ["Thickness", "Length", "Width", "Price", "Availabl
 export const STOCK_STYLES: Style[] = ["input", "input", "input", "inputMoney", "inputCount", "inputWord", "inputPlain"];
 export const STOCK_NOTE =
   "Length runs with the grain. Available: blank where as many as needed are bought; a count without a price for free offcuts. " +
-  "Sold by: sheet, board foot or cubic meter, with the waste in percent.";
+  "Sold by: sheet, board foot or cubic meter, with the waste in percent; of boards the thickness is the rough one, 1 for 4/4.";
 const STOCK_TOP = 4;
 const STOCK_BOTTOM = STOCK_TOP + SHEET_GOODS.length + FREE.stock;
 const RATES_TOP = STOCK_BOTTOM + 2;
