@@ -1,7 +1,7 @@
 import { piecesOf, type Piece } from "../core/drawer";
 import type { Unit } from "../core/length";
 import { cellFunction, openings, plannedOrFault, standards } from "./calls";
-import { lengthResult, table, type CellResult } from "./cells";
+import { grainColumns, lengthResult, table, type CellResult } from "./cells";
 import { edgesWords, pieceLabel } from "./words";
 
 /**
@@ -10,7 +10,7 @@ import { edgesWords, pieceLabel } from "./words";
  * @group Plan
  * @param {any[][]} openings One row an opening, as in PLAN
  * @param {any[][]} [standards] Two columns, name and value, as in PLAN
- * @returns {any[][]} A table: Piece (its label; copies are counted), Drawer, Part, Length (with the grain), Width, Thickness, Material, Grain, Edges (to be banded), Set-ups (steps of SETUPS); cut sizes, in the unit
+ * @returns {any[][]} A table: Piece (its label; copies are counted), Drawer, Part, Length (with the grain), Width, Thickness, Material, Grain, Edges (to be banded), Set-ups (steps of SETUPS), and where fronts match Grain group, Grain gap and Grain row as in PARTS; cut sizes, in the unit
  * @throws #VALUE! or #N/A where a table cannot be read or any opening cannot be planned, or where there are more than 10,000 pieces
  * @example =DRAWER.PIECES({"Opening","Width","Height","Depth","Drawers";"B",24,26.25,23.25,1}) // => {"Piece","Drawer","Part","Length","Width","Thickness","Material","Grain","Edges","Set-ups";"B1 left side","B1","Side",22,25.5,0.5,"Plywood","length","",…;…}
  * @source common practice: every piece is marked with its place as it comes off the saw
@@ -19,12 +19,24 @@ export function PIECES(openings: any[][], standards?: any[][]): any[][] {
   return call([openings, standards]);
 }
 
-const call = cellFunction([openings, standards], ([, { job }], unit) =>
-  table(
-    HEADINGS,
-    piecesOf(plannedOrFault(job), unit).map((piece) => rowOf(piece, unit)),
-  ),
-);
+const call = cellFunction([openings, standards], ([, { job }], unit) => {
+  const pieces = piecesOf(plannedOrFault(job), unit);
+  const matched = grainColumns(
+    pieces.map(({ part }) => part),
+    unit,
+  );
+  return table(
+    [...HEADINGS, ...matched.headings],
+    pieces.map((piece) => [
+      ...rowOf(piece, unit),
+      // Each copy of an opening has a strip of its own.
+      ...matched.cells({ ...piece.part, ...grainGroupOf(piece) }),
+    ]),
+  );
+});
+
+const grainGroupOf = ({ part: { grainGroup }, copy }: Piece): { grainGroup?: string } =>
+  grainGroup !== undefined && copy ? { grainGroup: `${grainGroup}, copy ${copy.number}` } : {};
 
 const HEADINGS = ["Piece", "Drawer", "Part", "Length", "Width", "Thickness", "Material", "Grain", "Edges", "Set-ups"];
 

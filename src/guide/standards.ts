@@ -156,9 +156,13 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
   "left reveal": help("Fronts", "At the left end alone.", { otherwise: "as the end reveal" }),
   "right reveal": help("Fronts", "At the right end alone.", { otherwise: "as the end reveal" }),
   "front grain": help("Fronts", "Which way it runs.", { choices: ["vertical", "horizontal"] }),
-  "front match": help("Fronts", "opening: its fronts are cut in order from one strip, so that the grain runs on.", {
-    choices: ["none", "opening"],
-  }),
+  "front match": help(
+    "Fronts",
+    "opening: its fronts are cut in order from one strip, so that the grain runs on; stacked where it runs horizontally.",
+    {
+      choices: ["none", "opening"],
+    },
+  ),
   "edge band": help("Fronts", "Thickness, on all four edges."),
   "pre-mill": help("Fronts", "What the bander takes off each edge first."),
 

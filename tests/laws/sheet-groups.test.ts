@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { add, equal, toDouble } from "../../src/core/length";
+import { add, equal, ratio, toDouble } from "../../src/core/length";
 import { placements, solve, type Effort, type Part, type Placement, type Problem } from "../../src/core/sheets";
-import { exactly, kerf, partOf, plain, problem, sheet } from "./sheet-problems";
+import { exactly, kerf, LENGTH, partOf, plain, problem, sheet } from "./sheet-problems";
 
 /** A part of a grain group: as large as three of them and their kerfs leave room for in a row. */
 const member = fc.record({
@@ -44,6 +44,28 @@ describe.each<[Effort, number]>([
       fc.property(mixed, kerf, (parts, k) => {
         const placed = placements(solve(asked(parts, k), effort));
         for (const group of groupsOf(parts)) expect(isRow(membersOf(group, parts, placed), k, "fromLeft")).toBe(true);
+      }),
+      { numRuns },
+    );
+  });
+
+  test("members of a stacked group lie one above another in the order of the table, as their own grain wants", () => {
+    fc.assert(
+      fc.property(mixed, kerf, fc.integer({ min: 1, max: 2 }), (parts, k, times) => {
+        const stacked = parts.map((part) =>
+          part.grainGroup ? { ...turnedOver(part), grainRow: "stacked" as const, quantity: times } : part,
+        );
+        const placed = placements(solve(asked(stacked, k, { stock: [sheet({ width: ratio(LENGTH) })] }), effort));
+        for (const group of groupsOf(stacked)) {
+          const members = membersOf(group, stacked, placed);
+          const order = inTable(group, stacked);
+          expect(members).toHaveLength(times * order.length);
+          expect(rows(members, order, k, "fromBottom")).toBe(times);
+          for (const { part, turned } of members) {
+            const { grain, length, width } = stacked[part]!;
+            if (order.length > 1 && !equal(length, width)) expect(turned).toBe(grain === "width");
+          }
+        }
       }),
       { numRuns },
     );
@@ -112,6 +134,8 @@ test("a group of one part is laid like any other, whatever its grain", () => {
   }
 });
 
+const turnedOver = (part: Part): Part => ({ ...part, length: part.width, width: part.length });
+
 const groupsOf = (parts: readonly Part[]): string[] => [
   ...new Set(parts.flatMap(({ grainGroup }) => (grainGroup === undefined ? [] : [grainGroup]))),
 ];
@@ -134,12 +158,17 @@ function isRow(pieces: readonly Placement[], k: number, along: "fromLeft" | "fro
 }
 
 /** How many rows of these parts there are: each begins with the first part, and has every other where it must lie. */
-const rows = (pieces: readonly Placement[], order: readonly number[], k: number): number =>
+const rows = (
+  pieces: readonly Placement[],
+  order: readonly number[],
+  k: number,
+  along: "fromLeft" | "fromBottom" = "fromLeft",
+): number =>
   pieces.filter((first) => {
     if (first.part !== order[0]) return false;
     const row = [first];
     for (const part of order.slice(1)) {
-      const next = pieces.find((piece) => piece.part === part && isRow([row[row.length - 1]!, piece], k, "fromLeft"));
+      const next = pieces.find((piece) => piece.part === part && isRow([row[row.length - 1]!, piece], k, along));
       if (!next) return false;
       row.push(next);
     }

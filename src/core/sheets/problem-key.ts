@@ -15,10 +15,10 @@ export function keyOfProblem({ parts, stock, kerf, trim }: Problem): string {
       [keyOf(row.length), keyOf(row.width), row.price && keyOf(row.price), row.available, row.grain].join(" "),
     ),
     "",
-    ...parts.map(({ quantity, length, width, grain, grainGroup, grainGap, from }) =>
+    ...parts.map(({ quantity, length, width, grain, grainGroup, grainRow, grainGap, from }) =>
       [
         [quantity, keyOf(length), keyOf(width), grain],
-        [grainGroup === undefined ? "" : numberOf(grainGroup), grainGap ? keyOf(grainGap) : "", from],
+        [grainGroup === undefined ? "" : numberOf(grainGroup), grainRow, grainGap ? keyOf(grainGap) : "", from],
       ]
         .flat()
         .join(" "),

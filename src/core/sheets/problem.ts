@@ -23,6 +23,8 @@ export interface Part {
    * have a common divisor, in so many such rows: an opening made twice has two runs of grain.
    */
   grainGroup?: string;
+  /** Its group's row runs across the sheet: a stack of parts whose grain runs from side to side, as they hang. */
+  grainRow?: "stacked";
   /** What lies between it and the next of its group at least, as waste: so far apart they hang, and the grain runs on. */
   grainGap?: Rational;
   /** The rows of `stock` that it may be cut from; all where not given. */
@@ -54,5 +56,9 @@ export function rowOf(parts: readonly Part[], group: string): number[] {
     grainGroup === group && rows > 0 ? Array.from({ length: quantity / rows }, () => index) : [],
   );
 }
+
+/** Whether a group's row runs across the sheet; its first part says so for all. */
+export const isStacked = (parts: readonly Part[], group: string): boolean =>
+  parts.find(({ grainGroup }) => grainGroup === group)?.grainRow === "stacked";
 
 export const commonDivisor = (a: number, b: number): number => (b === 0 ? a : commonDivisor(b, a % b));

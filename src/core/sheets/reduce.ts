@@ -1,7 +1,7 @@
 import { Fault } from "../length";
 import type { Exact } from "./exact";
 import { TURNED, UPRIGHT, type Kind, type Model, type SheetSize } from "./model";
-import { rowOf, rowsOf, type Part, type Problem } from "./problem";
+import { isStacked, rowOf, rowsOf, type Part, type Problem } from "./problem";
 
 /** A model, and which parts its kinds stand for. */
 export interface Reduced {
@@ -13,6 +13,8 @@ export interface Reduced {
 /** One or more parts laid as one piece: several where they are a row whose grain runs on. */
 export interface Member {
   row: readonly RowPart[];
+  /** The row runs across the sheet: it lies turned, and its parts as their own grain wants. */
+  stacked?: boolean;
 }
 
 export interface RowPart {
@@ -60,9 +62,11 @@ function membersOf({ parts }: Problem): Member[] {
       for (let n = 0; n < quantity; n++) members.push({ row: [{ part, flipped: grain === "width" }] });
     } else if (!laid.has(grainGroup)) {
       laid.add(grainGroup);
-      const row = rowOf(parts, grainGroup).map((index) => ({ part: index, flipped: parts[index]!.grain === "width" }));
+      const order = rowOf(parts, grainGroup);
+      const stacked = order.length > 1 && isStacked(parts, grainGroup);
+      const row = order.map((index) => ({ part: index, flipped: (parts[index]!.grain === "width") !== stacked }));
       const rows = rowsOf(parts, grainGroup);
-      if (row.length > 0) for (let n = 0; n < rows; n++) members.push({ row });
+      if (row.length > 0) for (let n = 0; n < rows; n++) members.push({ row, stacked });
     }
   });
   return members;
@@ -88,7 +92,7 @@ interface Shape {
   member: Member;
 }
 
-function shape(problem: Problem, whole: Exact, sizes: readonly SheetSize[], { row }: Member): Shape {
+function shape(problem: Problem, whole: Exact, sizes: readonly SheetSize[], { row, stacked = false }: Member): Shape {
   const { kerf, gaps } = whole;
   let [w, h] = [0, 0];
   for (const [i, { part, flipped }] of row.entries()) {
@@ -99,10 +103,10 @@ function shape(problem: Problem, whole: Exact, sizes: readonly SheetSize[], { ro
   const parts = row.map(({ part }) => problem.parts[part]!);
   const free = row.length === 1 && parts[0]!.grain === "any";
   // A square is the same either way; and where any way will do, the longer side is the width.
-  const turns = (way: number): number => (w === h ? UPRIGHT : way);
+  const turns = (way: number): number => (w === h && !stacked ? UPRIGHT : way);
   let ways = sizes.map((size, s) => {
     if (size.available === 0 || parts.some(({ from }) => from && !from.includes(s))) return 0;
-    const allowed = turns(free || problem.stock[s]!.grain === "none" ? UPRIGHT | TURNED : UPRIGHT);
+    const allowed = turns(free || problem.stock[s]!.grain === "none" ? UPRIGHT | TURNED : stacked ? TURNED : UPRIGHT);
     return (w <= size.w && h <= size.h ? allowed & UPRIGHT : 0) | (h <= size.w && w <= size.h ? allowed & TURNED : 0);
   });
   if (ways.every((way) => way === 0)) throw tooLarge(parts, problem, sizes);
@@ -112,7 +116,7 @@ function shape(problem: Problem, whole: Exact, sizes: readonly SheetSize[], { ro
     ways = ways.map((way) => ((way & UPRIGHT) << 1) | (way >> 1));
     laid = row.map(({ part, flipped }) => ({ part, flipped: !flipped }));
   }
-  return { w, h, ways, member: { row: laid } };
+  return { w, h, ways, member: { row: laid, stacked } };
 }
 
 function tooLarge(parts: readonly Part[], { parts: all, stock, trim }: Problem, sizes: readonly SheetSize[]): Fault {

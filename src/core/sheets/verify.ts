@@ -1,7 +1,7 @@
 import type { Exact } from "./exact";
 import { piecesOf, type Piece, type Solution } from "./solution";
 import { memberOf, runsOn } from "./grain-row";
-import { rowOf, rowsOf, type Problem } from "./problem";
+import { isStacked, rowOf, rowsOf, type Problem } from "./problem";
 
 /**
  * What is wrong with an answer, whichever algorithm made it: nothing, if it can be cut as it says. Reads only the
@@ -114,10 +114,11 @@ function* groupFlaws({ problem, exact, sheets }: Solution): Generator<string> {
     const order = rowOf(problem.parts, group);
     const rows = sheets.map(({ piece, stock }) => {
       const members = piecesOf(piece).filter(({ part }) => part && problem.parts[part.index]?.grainGroup === group);
-      const along = rowsAmong(members, order, exact.gaps, "x");
+      const [main, other] = isStacked(problem.parts, group) ? (["y", "x"] as const) : (["x", "y"] as const);
+      const along = rowsAmong(members, order, exact.gaps, main);
       const count = along * order.length;
       if (count === members.length || problem.stock[stock]?.grain !== "none") return along;
-      return along + rowsAmong(members, order, exact.gaps, "y");
+      return along + rowsAmong(members, order, exact.gaps, other);
     });
     const found = rows.reduce((sum, n) => sum + n, 0);
     if (found < rowsOf(problem.parts, group)) yield `the grain of group ${group} does not run on`;

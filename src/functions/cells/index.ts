@@ -4,6 +4,7 @@ export { DENSITY, FLOOR_LOAD, RATE, readMarked, readMeasure, STIFFNESS, WEIGHT, 
 export { readStiffness } from "./stiffness";
 export { passErrorsOn } from "./incoming";
 export { IncomingError } from "./incoming-error";
+export { grainColumns } from "./grain";
 export { letters } from "./letters";
 export { MOST_ROWS, readFilled, readRange, type RangeRow } from "./range";
 export type { CellResult } from "./cell-result";

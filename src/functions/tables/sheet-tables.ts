@@ -18,6 +18,7 @@ const PART_HEADINGS = [
   "grain",
   "grain group",
   "grain gap",
+  "grain row",
 ] as const;
 const STOCK_HEADINGS = [
   "material",
@@ -54,6 +55,7 @@ export const readParts = (raw: unknown, unit: Unit): PartToCut[] =>
         grain: cell.word("grain", ["any", "length", "width"]),
         ...given("grainGroup", cell.text("grain group") || undefined),
         ...given("grainGap", cell.length("grain gap")),
+        ...(cell.word("grain row", ["end to end", "stacked"]) === "stacked" && { grainRow: "stacked" as const }),
       };
     },
   );

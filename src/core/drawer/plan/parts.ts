@@ -21,6 +21,8 @@ export interface Part {
   grain: "length" | "any";
   /** Pieces of one group are cut in order from one strip, so that the grain runs on. */
   grainGroup?: string;
+  /** The strip runs across the grain: its fronts are stacked as they hang. */
+  grainRow?: "stacked";
   /** What lies between two of its strip, where that is more than the saw takes. */
   grainGap?: Rational;
 }
@@ -106,7 +108,9 @@ export function partsOf(drawer: Drawer): Part[] {
       thickness: s["front thickness"],
       material: s["front material"],
       grain: "length",
-      ...(s["front match"] === "opening" ? { grainGroup: opening.label } : {}),
+      ...(s["front match"] === "opening"
+        ? { grainGroup: opening.label, ...(s["front grain"] === "horizontal" && { grainRow: "stacked" as const }) }
+        : {}),
     },
     ...(pulls > 0
       ? [
