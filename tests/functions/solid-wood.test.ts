@@ -187,6 +187,14 @@ describe("a solid bottom in grooves", () => {
   });
 });
 
+test("a solid front is screwed on through holes with room, a sheet through plain ones", () => {
+  const note = (material: string) => String(hardware([["front material", material]], /^Front screw$/)[0]![4]);
+  expect(note("Cherry")).toMatch(
+    /^from inside the box into its front, which is of solid wood and moves: oversize holes in the box, snug, not tight; /,
+  );
+  expect(note("Plywood")).toMatch(/^from inside the box into its front; /);
+});
+
 describe("the gap round a solid inset front", () => {
   const inset = (more: unknown[][]) => [["front style", "inset"], ["front material", "Cherry"], ...more];
   const single = openings(["A", 18, 20, 21.5, 1]);

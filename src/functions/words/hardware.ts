@@ -39,6 +39,8 @@ const PURPOSES: Record<Purpose, Template> = {
   slots:
     "up through slots, {detail} long and open at the bottom's rear edge, into the box back; with washers, snug, not tight: the bottom ({wood}), its grain from side to side, moves there",
   front: "from inside the box into its front",
+  frontSolid:
+    "from inside the box into its front, which is of solid wood and moves: oversize holes in the box, snug, not tight",
   pull: "from inside the box, through box and front",
   pullFront: "from behind the front, through it alone, beside or above its box",
   plateFront: "from behind the front, through it and the strip into the plate, beside or above its box",

@@ -1,4 +1,5 @@
 import { add, isPositive, ratio, roundFigure, subtract, times, total, ZERO, type Rational } from "../../length";
+import { isSolidWood } from "../material";
 import { endInset } from "../plan/box-plan";
 import { frontScrewsOf } from "../plan/mounting";
 import type { Drawer } from "../plan/plan";
@@ -18,7 +19,7 @@ export function frontItems({ opening, stock, ...drawer }: Drawer): Item[] {
       size: lengthOrRule(s["front screw length"], () => screwThrough(s, behind, front, unit)),
       quantity: ratio(frontScrewsOf({ opening, stock, ...drawer })),
       unit: "each",
-      purpose: "front",
+      purpose: isSolidWood(s["front material"]) ? "frontSolid" : "front",
       most: add(behind, front),
       through: behind,
     },

@@ -41,6 +41,7 @@ export const PURPOSES = [
   "back",
   "slots",
   "front",
+  "frontSolid",
   "pull",
   "pullFront",
   "plate",
