@@ -1,8 +1,8 @@
 import { multiply, toDouble, showNumber, type Unit as LengthUnit } from "../core/length";
 import { solidQuantity, type SolidStock } from "../core/money";
-import { stockUses, type SolidGroup } from "../core/sheets";
+import { stockUses, type Least, type SolidGroup } from "../core/sheets";
 import { cellFunction, laidOut, SHEET_ARGUMENTS, type LaidOutGroup } from "./calls";
-import { lengthResult, table, type CellResult } from "./cells";
+import { formatted, lengthResult, table, type CellResult } from "./cells";
 
 /** @customenum {string} */
 enum SheetEffort {
@@ -80,7 +80,7 @@ function rowsOf({ stock, solution }: LaidOutGroup, unit: LengthUnit): CellResult
       row.thickness ? lengthResult(row.thickness, unit) : "",
       size(row),
       use.sheets,
-      i === 0 ? toDouble(solution.least.value) : "",
+      i === 0 ? formatted(toDouble(solution.least.value), LEAST[solution.least.measure]) : "",
       use.parts,
       toDouble(use.yield),
       priced ? toDouble(use.cost) : "",
@@ -88,6 +88,13 @@ function rowsOf({ stock, solution }: LaidOutGroup, unit: LengthUnit): CellResult
     ];
   });
 }
+
+/** What a bound is of, beside the number that formulas read. */
+const LEAST: Record<Least["measure"], string> = {
+  sheets: '"proven least: "0',
+  cost: '"proven least cost: "0.00',
+  area: '"proven least area: "0',
+};
 
 /** So many parts are not searched for as long as the effort asks, since a spreadsheet does not wait so long. */
 const shortRow = (effort: string): CellResult[] => [

@@ -9,6 +9,6 @@ export { letters } from "./letters";
 export { MOST_ROWS, readFilled, readRange, type RangeRow } from "./range";
 export type { CellResult } from "./cell-result";
 export { titled } from "./titled";
-export { column, estimate, exactResult, lengthResult, table } from "./result";
+export { column, estimate, exactResult, formatted, lengthResult, table } from "./result";
 export { american, findWord, sameWord } from "./find-word";
 export * from "./typed";

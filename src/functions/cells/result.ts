@@ -13,11 +13,13 @@ const DECIMAL_FORMAT = "0.000";
  * fraction where a tape has it, else a decimal.
  */
 export function lengthResult(length: Rational, unit: Unit): number | FormattedNumber {
-  const basicValue = toDouble(length);
-  if (unit !== "in" || !hostShowsFormats()) return basicValue;
-  const numberFormat = isTapeSize(length) ? FRACTION_FORMAT : DECIMAL_FORMAT;
-  return { type: formattedType(), basicValue, numberFormat };
+  const value = toDouble(length);
+  return unit === "in" ? formatted(value, isTapeSize(length) ? FRACTION_FORMAT : DECIMAL_FORMAT) : value;
 }
+
+/** A number with a format of its own, where the host can show it. */
+export const formatted = (basicValue: number, numberFormat: string): number | FormattedNumber =>
+  hostShowsFormats() ? { type: formattedType(), basicValue, numberFormat } : basicValue;
 
 /**
  * A length that another function of ours is to read exactly: the number where it is read back as it was, else a text.

@@ -29,7 +29,7 @@ export const SHEETS: SheetDefinition<Style> = {
     ...spilled(
       `=DRAWER.SHEETS(${ASKED})`,
       ["columnText", "column", "columnText", "column", "column", "column", "column", "column", "columnText"],
-      ["key", "result", "words", "number", "number", "number", "percent", "money", "words"],
+      ["key", "result", "words", "number", "words", "number", "percent", "money", "words"],
       ROOM.sheets,
     ),
     gap(),

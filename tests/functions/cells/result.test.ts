@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, test } from "vitest";
-import { BOXWIDTH, FRONTHEIGHTS, GROOVEPASSES, LENGTH } from "../../../src/functions";
+import { BOXWIDTH, FRONTHEIGHTS, GROOVEPASSES, LENGTH, SHEETS } from "../../../src/functions";
 
 afterEach(() => (globalThis.drawerHost = undefined));
 
@@ -23,6 +23,35 @@ describe("where the host shows number formats that come with a result", () => {
     expect(LENGTH("595 mm")).toEqual({ ...fraction(23.4251968503937), numberFormat: "0.000" });
     expect(LENGTH("7 1/6")).toEqual({ ...fraction(7 + 1 / 6), numberFormat: "0.000" });
     expect(BOXWIDTH(412, null, "mm" as never)).toBe(386.6);
+  });
+});
+
+describe("the least possible of SHEETS says what it is, and stays the number that formulas read", () => {
+  const parts = [
+    ["Length", "Width", "Qty"],
+    [48, 24, 4],
+  ];
+  const least = (...stock: unknown[][]) => SHEETS(parts, [["Length", "Width", "Price"], ...stock], "none")[1]![4];
+
+  test("sheets where there is one size, else cost, or area without prices", () => {
+    const [one, costs, areas] = [
+      [[96, 48, ""]],
+      [
+        [96, 48, 60.5],
+        [48, 48, 40],
+      ],
+      [
+        [96, 48, ""],
+        [48, 24, ""],
+      ],
+    ];
+    const all = [one, costs, areas].map((stock) => least(...stock!));
+    expect(all).toEqual([1, 60.5, 4608]);
+    globalThis.drawerHost = { showsNumberFormats: true };
+    const formats = [`"proven least: "0`, `"proven least cost: "0.00`, `"proven least area: "0`];
+    expect([one, costs, areas].map((stock) => least(...stock!))).toEqual(
+      all.map((basicValue, i) => ({ type: "Double", basicValue, numberFormat: formats[i] })),
+    );
   });
 });
 
