@@ -1,3 +1,4 @@
+import { availableParallelism } from "node:os";
 import { defineConfig, type TestProjectInlineConfiguration } from "vitest/config";
 
 /** Tests of plain values: they leave nothing behind, so that files share their modules, which takes a third of the time. */
@@ -5,6 +6,9 @@ const SHARED = { isolate: false, pool: "threads" } as const;
 
 /** They run programs that a machine may lack. */
 const WITH_PROGRAMS = { globalSetup: ["tests/setup/system.ts"] };
+
+/** After all others and one file at a time, for a browser keeps the machine busy by itself. */
+const IN_A_BROWSER = { ...WITH_PROGRAMS, maxWorkers: 1, sequence: { groupOrder: 1 } };
 
 const project = (
   name: string,
@@ -18,6 +22,8 @@ const project = (
     setupFiles: ["tests/host.ts", "tests/setup/seed.ts"],
     testTimeout: 60_000,
     hookTimeout: 300_000,
+    // Two at least: where there are two cores, the runner would leave one idle.
+    maxWorkers: Math.max(2, availableParallelism() - 1),
     ...more,
   },
 });
@@ -31,8 +37,8 @@ export default defineConfig({
       project("workbook", ["workbook"], WITH_PROGRAMS),
       project("build", ["build", "lint", "manifest", "taskpane"], WITH_PROGRAMS),
       project("twins", ["twins"], WITH_PROGRAMS),
-      project("office", ["office"], WITH_PROGRAMS),
-      project("browser", ["browser"], WITH_PROGRAMS),
+      project("office", ["office"], IN_A_BROWSER),
+      project("browser", ["browser"], IN_A_BROWSER),
     ],
   },
 });
