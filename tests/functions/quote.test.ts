@@ -258,6 +258,24 @@ describe("QUOTE(openings, standards, stock, rates)", () => {
     expect(lines(simple({}), "Hardware")[0]).toEqual(["Side-mount slide, 22 in", 1, "pair", 0, 0]);
   });
 
+  test("wood runners are waxed, and take no finish: boxes and fronts are finished as with any slide", () => {
+    const finish = { "box finish price": 1, "front finish price": 1 };
+    const areas = (runner: string) =>
+      lines(
+        simple(finish, sheetsAt(40), [
+          ["slide", "wood runner"],
+          ["box depth", 20],
+          ["runner", runner],
+        ]),
+        "Finish",
+      ).map((row) => row[1]);
+    const [boxes, fronts] = areas("under");
+    // Behind 18 × 8 the front is 19 3/8 × 9 3/8, and the box 17 7/8 × 7 1/4 × 20.
+    expect(fronts).toBe((19.375 * 9.375) / 144);
+    expect(boxes).toBeCloseTo((2 * 7.25 * (20 + 16.875) + 17.3125 * 19.4375) / 144, 9);
+    expect(areas("side groove")).toEqual([boxes, fronts]);
+  });
+
   test("metric jobs: meters of edge band, square meters of finish, cubic meters of wood", () => {
     const own = QUOTE(
       [

@@ -53,7 +53,9 @@ describe.each(jobs.map((job, i) => [job.name, job, expected[i]!] as const))("%s"
       .filter(([section, item, , , amount]) => section !== "Price" && item !== "Subtotal" && Number(amount) !== 0)
       .map(([section, , ...cells]) => [section, ...cells]);
     const last = own.pop()!;
-    const ordered = own.sort(([a, , , x], [b, , , y]) => (a === b ? Number(x) - Number(y) : String(a) < String(b) ? -1 : 1));
+    const ordered = own.sort(([a, , , x], [b, , , y]) =>
+      a === b ? Number(x) - Number(y) : String(a) < String(b) ? -1 : 1,
+    );
     expect([...ordered, last]).toEqual(near(figures.QUOTE!.slice(1)));
     expect(PRICE(openings, standards, stock, rates)).toBe(last.at(-1));
   });

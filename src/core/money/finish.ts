@@ -3,7 +3,7 @@ import { divide, multiply, times, total, unitsIn, type Rational, type Unit } fro
 import { charged, words, type Line } from "./line";
 import type { Rates } from "./rates";
 
-/** Finish by the area of the pieces of the cut list, each counted on one face. */
+/** Finish by the area of the pieces of the cut list but runners, each counted on one face. */
 export function finishLines(parts: readonly Part[], rates: Rates, unit: Unit): Line[] {
   const areas = pieceAreas(parts, unit);
   return (["box", "front"] as const).flatMap((of) => {
@@ -14,7 +14,7 @@ export function finishLines(parts: readonly Part[], rates: Rates, unit: Unit): L
   });
 }
 
-/** Square feet or square meters of boxes, and of fronts with their shop-made pulls. */
+/** Square feet or square meters of boxes, and of fronts with their shop-made pulls; runners are waxed, not finished. */
 export function pieceAreas(parts: readonly Part[], unit: Unit): { box: Rational; front: Rational } {
   const side = unitsIn(unit === "in" ? "ft" : "m", unit);
   const area = (which: (part: Part) => boolean): Rational =>
@@ -22,8 +22,12 @@ export function pieceAreas(parts: readonly Part[], unit: Unit): { box: Rational;
       total(parts.filter(which).map(({ quantity, length, width }) => times(quantity, multiply(length, width)))),
       multiply(side, side),
     );
-  return { box: area(isBox), front: area((part) => !isBox(part)) };
+  const among =
+    (names: readonly string[]) =>
+    ({ name }: Part): boolean =>
+      names.includes(name);
+  return { box: area(among(BOX)), front: area(among(FRONT)) };
 }
 
-const BOX: readonly string[] = ["Side", "Box front", "Box back", "Bottom"];
-const isBox = ({ name }: Part): boolean => BOX.includes(name);
+const BOX = ["Side", "Box front", "Box back", "Bottom"];
+const FRONT = ["Front", "Pull plate", "Pull strip"];

@@ -27,7 +27,10 @@ export function columns(table: Table, headings: readonly unknown[]): Table {
 export function settings(table: Table): Table {
   return table
     .slice(1)
-    .filter(([, operation, setting]) => operation !== "Caution" && !(operation === "Bottom slots" && !/^Stop/.test(String(setting))))
+    .filter(
+      ([, operation, setting]) =>
+        operation !== "Caution" && !(operation === "Bottom slots" && !/^Stop/.test(String(setting))),
+    )
     .map(([, operation, setting, value, pieces]) => [named(String(operation), String(setting)), value, pieces])
     .sort(([a, u, m], [b, v, n]) => (a === b ? Number(u) - Number(v) || Number(m) - Number(n) : a! < b! ? -1 : 1));
 }

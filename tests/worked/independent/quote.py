@@ -93,7 +93,8 @@ def wood(job, openings):
             continue
         price = Fraction(str(stock["Price"]))
         if stock.get("Sold by"):
-            feet = area(parts) * stock["thick"] / 144 * (1 + Fraction(str(stock["Waste"])) / 100)
+            # Yards count what is thinner than an inch as an inch.
+            feet = area(parts) * max(stock["thick"], 1) / 144 * (1 + Fraction(str(stock["Waste"])) / 100)
             yield "Solid stock", feet, price
         else:
             yield "Sheets", area(parts) / (Fraction(stock["Length"]) * stock["Width"]), price
