@@ -4,6 +4,7 @@ import { spawnSync } from "node:child_process";
 const PROGRAMS = [
   { program: "soffice", debian: "libreoffice-calc", what: "LibreOffice Calc (soffice)" },
   { program: "chromium", debian: "chromium", what: "Chromium (chromium)" },
+  { program: "python3", debian: "python3", what: "Python 3 (python3)" },
 ];
 
 /** Installs what is missing where that can be done; else says in one line what to install, and the tests that need it fail. */
