@@ -13,7 +13,7 @@ const ROOM = { sheets: 10, layout: 120, cuts: 240 };
 /** How many sheets to buy, and where each part lies on them. */
 export const SHEETS: SheetDefinition<Style> = {
   name: "Sheets",
-  widths: [11, 12, 14, 18, 24, 14, 12, 12, 18, 10],
+  widths: [11, 12, 14, 18, 24, 14, 14, 12, 18, 10],
   selected: "A5",
   merged: ["A1:J1", "A2:J2"],
   rows: [
@@ -28,7 +28,7 @@ export const SHEETS: SheetDefinition<Style> = {
     gap(),
     ...spilled(
       `=DRAWER.SHEETS(${ASKED})`,
-      ["columnText", "column", "columnText", "column", "column", "column", "column", "column", "columnText"],
+      ["columnText", "column", "columnText", "column", "columnText", "column", "column", "column", "columnText"],
       ["key", "result", "words", "number", "words", "number", "percent", "money", "words"],
       ROOM.sheets,
     ),

@@ -34,7 +34,7 @@ export const TABLES = {
     title: "What to buy besides the sheets",
     subtitle: "Slides, pulls and the screws of every joint. The slides’ own data sheet comes first.",
     styles: ["key", "result", "amount", "label", "words"],
-    widths: [24, 11, 9, 9, 62],
+    widths: [24, 11, 9, 9, 128],
   },
   checks: {
     name: "Checks",

@@ -55,7 +55,7 @@ const tables = (unit: Unit): TableSheet[] => [
   },
   {
     ...TABLES.hardware,
-    widths: [24, 13, 9, 9, 80],
+    widths: [24, 13, 9, 9, 128],
     formula: `=DRAWER.HARDWARE(${JOB})`,
     rows: 60,
     rules: [whole("C")],
