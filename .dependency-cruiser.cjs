@@ -53,6 +53,8 @@ module.exports = {
     within("taskpane"),
     ...coreIndexes.map((path) => ({ from: { path: "^src/taskpane/" }, to: { path } })),
     { from: { path: "^src/taskpane/" }, to: { path: "^src/(drawing|guide)/index\\.ts$" } },
+    // What it draws it reads from cells as the functions do, and says in their words why it cannot.
+    { from: { path: "^src/taskpane/drawing/" }, to: { path: "^src/functions/(calls|cells|words)/index\\.ts$" } },
 
     // The workbook's own parts, of which only browser/ may use the DOM and only node/ may use Node.
     { from: { path: "^src/workbook/(?!browser/|node/)" }, to: { path: "^src/workbook/(?!browser/|node/)" } },

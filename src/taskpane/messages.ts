@@ -26,6 +26,18 @@ export const MESSAGES = {
   wake: "Work them out",
   woken: (woken: number, left: number) =>
     `${cells(woken)} ${woken === 1 ? "is" : "are"} being worked out.${left > 0 ? ` ${cells(left)} still ${left === 1 ? "shows" : "show"} #NAME?: look for another name in the formula, or for an array that the cell is part of.` : ""}`,
+  drawingHint:
+    "Select a cell of a table that PLAN, MOUNTING or FIT gives to see its opening here, to scale; a cell of SHEETS, LAYOUT or CUTS shows its sheet.",
+  noRanges: "This version of the spreadsheet does not let the pane read tables, so that nothing can be drawn.",
+  /** A table of a call that is no plain range. */
+  notRead: (argument: string) =>
+    `Nothing is drawn: the pane reads ranges such as Job!A5:F9 and A5#, and this call takes ${argument}.`,
+  noRange: (range: string) => `Nothing is drawn: ${range} holds nothing that could be read.`,
+  nothingDrawn: "Nothing is drawn: the table has no such row.",
+  errorInside: "Nothing is drawn: a cell of its tables holds an error.",
+  saveSvg: "Save as SVG",
+  savePng: "Save as PNG",
+  notSaved: "The picture could not be made.",
   found: (count: number) => (count === 1 ? "1 function" : `${count} functions`),
   nothing: (query: string) => `No function matches “${query}”.`,
 } as const;

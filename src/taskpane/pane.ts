@@ -1,3 +1,4 @@
+import { drawingSection } from "./drawing/drawing-section";
 import { functionList } from "./function-list";
 import type { Host } from "./host/host";
 import { copyExample, insertExample, type Outcome } from "./insert";
@@ -22,6 +23,7 @@ export interface Pane {
 export function createPane(page: ParentNode, groups: readonly FunctionGroup[]): Pane {
   const list = part(page, "functions");
   const { show } = functionList(list, groups);
+  const drawing = drawingSection(part(page, "drawing"));
   const standards = standardsList(part(page, "standards"));
   searchField(part(page, "query") as HTMLInputElement, (query) => {
     part(page, "count").textContent = MESSAGES.found(show(query));
@@ -43,6 +45,7 @@ export function createPane(page: ParentNode, groups: readonly FunctionGroup[]): 
       host = found;
       labelButtons(list, found?.can.insert ? "Insert" : "Copy", true);
       await showPlace(part(page, "place"), found);
+      await drawing.follow(found);
       const names = new Set(groups.flatMap(({ functions }) => functions.map(({ name }) => name)));
       await showStuck(part(page, "stuck"), found?.stuck, names, (outcome) => say(part(page, "status"), outcome));
     },

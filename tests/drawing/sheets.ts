@@ -1,7 +1,7 @@
 import { safeSizes, type Unit } from "../../src/core/length";
 import { sheetLayout, type CutGroup, type Drawing } from "../../src/drawing";
 import { PARTS } from "../../src/functions";
-import { laidOut, SHEET_ARGUMENTS } from "../../src/functions/calls";
+import { begun, laidOut, readAll, SHEET_ARGUMENTS } from "../../src/functions/calls";
 import { JOBS } from "./jobs";
 
 /** What LAYOUT and CUTS are called with. */
@@ -25,12 +25,8 @@ export function sheetDrawings(cutting: TypedCutting): Drawing[] {
 
 /** What is laid out together, as the cell functions lay it out. */
 export function groupsOf({ parts, stock, kerf, trim, effort, unit = "in" }: TypedCutting): readonly CutGroup[] {
-  const raw = [parts, stock, kerf, trim, effort, unit];
-  const values: unknown[] = [];
-  for (const [i, argument] of SHEET_ARGUMENTS.entries()) {
-    values.push(argument.read(raw[i], { unit, raw, earlier: values }));
-  }
-  return laidOut(values as never).groups;
+  const call = begun(SHEET_ARGUMENTS, [parts, stock, kerf, trim, effort, unit]);
+  return laidOut(readAll(SHEET_ARGUMENTS, call)).groups;
 }
 
 const STOCK = [

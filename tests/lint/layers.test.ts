@@ -120,6 +120,13 @@ describe("who may import whom", () => {
     expect(await mayImport("functions", "../core/length/inner")).toBe(false);
   });
 
+  test("only what the pane draws reads cells as the functions do, by the indexes of their rooms", async () => {
+    expect(await mayImport("taskpane/drawing", "../../functions/calls/index")).toBe(true);
+    expect(await mayImport("taskpane/drawing", "../../functions/index")).toBe(false);
+    expect(await mayImport("taskpane/drawing", "../../functions/cells/inner")).toBe(false);
+    expect(await mayImport("taskpane", "../functions/calls/index")).toBe(false);
+  });
+
   test("workbook takes the pane's host interface and the type of the reference, and nothing else of the pane", async () => {
     expect(await mayImport("workbook", "../taskpane/reference")).toBe(true);
     expect(await mayImport("workbook", "../taskpane/host/host")).toBe(true);

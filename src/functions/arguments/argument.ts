@@ -16,7 +16,7 @@ export interface Call {
   /** All arguments as they came. */
   raw: readonly unknown[];
   /** The arguments to the left, already read. */
-  earlier: readonly unknown[];
+  earlier: unknown[];
 }
 
 /** A scalar argument; `read` gets the bare cell. Its faults name the argument. */

@@ -18,16 +18,30 @@ export function cellFunction<const A extends readonly Argument<unknown>[], R>(
   body: (values: Read<A>, unit: Unit) => R,
 ): (raw: readonly unknown[]) => R {
   return (raw) => {
-    const values: unknown[] = [];
-    const call: Call = { unit: unitFirst(args, raw), raw, earlier: values };
+    const call = begun(args, raw);
     try {
-      passErrorsOn(raw);
-      args.forEach((argument, i) => values.push(argument.read(raw[i], call)));
-      return body(values as Read<A>, call.unit);
+      return body(readAll(args, call), call.unit);
     } catch (thrown) {
       throw cellError(thrown, call.unit);
     }
   };
+}
+
+/** A call of which nothing is read yet. */
+export const begun = (args: readonly Argument<unknown>[], raw: readonly unknown[]): Call => ({
+  unit: unitFirst(args, raw),
+  raw,
+  earlier: [],
+});
+
+/**
+ * Reads the arguments of a call from left to right; its unit is then known.
+ * @throws Fault of the first that cannot be read, IncomingError
+ */
+export function readAll<const A extends readonly Argument<unknown>[]>(args: A, call: Call): Read<A> {
+  passErrorsOn(call.raw);
+  args.forEach((argument, i) => call.earlier.push(argument.read(call.raw[i], call)));
+  return call.earlier as Read<A>;
 }
 
 function unitFirst(args: readonly Argument<unknown>[], raw: readonly unknown[]): Unit {

@@ -1,6 +1,6 @@
 export { alternateRows, alternates, ratesIfGiven } from "./alternates";
 export { cabinets, cabinetStandards } from "./cabinets";
-export { cellFunction, orFault } from "./cell-function";
+export { begun, cellFunction, orFault, readAll } from "./cell-function";
 export { openings, standards, type JobTables } from "./job";
 export { plannedOrFault, rowsOfOpenings } from "./planned";
 export { drawersForAll, QUOTE_ARGUMENTS, quoteFor } from "./quote-job";

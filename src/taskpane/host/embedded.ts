@@ -14,12 +14,19 @@ declare global {
 export async function connectEmbedded(): Promise<Host | undefined> {
   const host = await around();
   if (!host) return undefined;
+  const { ranges } = host;
   return {
     name: host.name,
     can: host.can,
     selection: () => ours(host.selection()),
     insertFormula: (formula) => ours(host.insertFormula(formula)),
     onSelectionChanged: (listener) => ours(host.onSelectionChanged(listener)),
+    ...(ranges && {
+      ranges: {
+        shownBy: () => ours(ranges.shownBy()),
+        values: (range: Parameters<typeof ranges.values>[0]) => ours(ranges.values(range)),
+      },
+    }),
   };
 }
 

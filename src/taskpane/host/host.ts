@@ -15,8 +15,37 @@ export interface Host {
    * Where `can.tellSelection` is false, it never calls.
    */
   onSelectionChanged(listener: (selection: Selection) => void): Promise<() => Promise<void>>;
+  /** Absent where the spreadsheet cannot tell what stands in other cells than the selected one. */
+  readonly ranges?: Ranges;
   /** Absent where cells cannot get stuck, or cannot be helped. */
   readonly stuck?: StuckCells;
+}
+
+/** What stands in a workbook's cells. */
+export interface Ranges {
+  /** The formula whose result the selected cell shows, undefined where it shows none: its own, or one that spilled into it. */
+  shownBy(): Promise<ShownBy | undefined>;
+  /** What stands in a range, blanks as ""; undefined where there is no such range, or nothing has spilled. */
+  values(range: RangeName & { sheet: string }): Promise<unknown[][] | undefined>;
+}
+
+export interface ShownBy {
+  formula: string;
+  /** The sheet that the formula stands in. */
+  sheet: string;
+  /** Where in the result the selected cell lies, from 0. */
+  row: number;
+  column: number;
+}
+
+/** A range as a formula names it. */
+export interface RangeName {
+  /** undefined where it is the formula's own sheet. */
+  sheet?: string;
+  /** As `A5:F9`, without dollar signs. */
+  address: string;
+  /** It is all that has spilled from the cell. */
+  isSpilled: boolean;
 }
 
 /** Cells that the spreadsheet worked out before it knew the functions: they show #NAME? for good. */

@@ -1,3 +1,4 @@
+import { officeRanges } from "./office-ranges";
 import { findStuck, writeFormulas } from "./office-stuck";
 import { HostFault, type Host, type HostAbilities, type HostFaultCode, type Selection, type StuckCells } from "./host";
 
@@ -16,7 +17,9 @@ export async function connectOffice(): Promise<Host | undefined> {
   const current = supports("ExcelApi", "1.7");
   const can = { insert: current, tellSelection: current, showNumberFormats };
   // So did ranges by their place, with which stuck cells are looked for.
-  return Object.assign(new OfficeHost(can), current ? { stuck } : {});
+  // What has spilled, and from where, is told since ExcelApi 1.12.
+  const ranges = supports("ExcelApi", "1.12") ? { ranges: officeRanges(run) } : {};
+  return Object.assign(new OfficeHost(can), current ? { stuck } : {}, ranges);
 }
 
 const supports = (set: string, version: string): boolean => Office.context.requirements.isSetSupported(set, version);

@@ -5,6 +5,7 @@ import { cellName } from "../address";
 import { isFormula } from "../edit/index";
 import { HostFault, type Host, type Selection } from "../../taskpane/host/host";
 import { shownValue } from "./cellData";
+import { GridRanges } from "./grid-ranges";
 import { gridContent } from "./gridContent";
 import type { OpenInGrid } from "./session";
 import type { Grid } from "./univer";
@@ -14,12 +15,14 @@ import { place, valueAt } from "./worker/results";
 export class GridHost implements Host {
   readonly name = "this page";
   readonly can = { insert: true, tellSelection: true, showNumberFormats: true };
+  readonly ranges: GridRanges;
   private readonly listeners = new Set<(selection: Selection) => void>();
 
   constructor(
     private readonly grid: Grid,
     private readonly open: () => OpenInGrid,
   ) {
+    this.ranges = new GridRanges(grid, open, () => this.cell());
     this.injector.get(SheetsSelectionsService).selectionChanged$.subscribe(() => this.tell());
   }
 

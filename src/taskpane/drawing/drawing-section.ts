@@ -1,0 +1,93 @@
+import { svgOf, type Drawing } from "../../drawing/index";
+import { element } from "../element";
+import type { Host } from "../host/host";
+import { faultMessage, MESSAGES } from "../messages";
+import { patiently } from "../patiently";
+import { PictureFollower } from "./follower";
+import type { Picture } from "./picture-of";
+import { fileName, pngOf, saveFile } from "./save-picture";
+
+/** The drawings on the page. */
+export interface DrawingSection {
+  /** Draws what the selected cell tells, and goes on with it as another is selected. */
+  follow(host: Host | undefined): Promise<void>;
+}
+
+/** Fills `place` with its title, and with drawings once there is something to draw. */
+export function drawingSection(place: HTMLElement): DrawingSection {
+  const title = element("h2", { id: "drawing-title" }, "Drawing");
+  const shown = element("div", { class: "drawings" });
+  const told = element("p", { class: "told" }, MESSAGES.drawingHint);
+  place.replaceChildren(title, told, shown);
+
+  const show = (picture: Picture | undefined): void => {
+    const drawings = picture && "drawings" in picture ? picture.drawings : [];
+    told.textContent = drawings.length > 0 ? "" : picture && "why" in picture ? picture.why : MESSAGES.drawingHint;
+    shown.replaceChildren(...drawings.map(figure));
+  };
+
+  return {
+    async follow(host) {
+      if (!host) return;
+      if (!host.ranges || !host.can.tellSelection) return void (told.textContent = MESSAGES.noRanges);
+      const follower = new PictureFollower(host.ranges);
+      let asked = 0;
+      const draw = async (address: string): Promise<void> => {
+        const turn = ++asked;
+        const picture = await follower.at(address).catch((thrown: unknown) => ({ why: faultMessage(thrown) }));
+        // Another cell may have been selected meanwhile.
+        if (turn === asked) show(picture);
+      };
+      await patiently(
+        async () => {
+          await draw((await host.selection()).address);
+          await host.onSelectionChanged(({ address }) => void draw(address));
+        },
+        () => show(undefined),
+      );
+    },
+  };
+}
+
+function figure(drawing: Drawing): HTMLElement {
+  const svg = svgOf(drawing);
+  const picture = document.importNode(
+    new DOMParser().parseFromString(svg, "image/svg+xml").documentElement,
+    true,
+  ) as Element as SVGSVGElement;
+  const width = drawing.box.right - drawing.box.left;
+  picture.removeAttribute("height");
+  picture.setAttribute("width", "100%");
+  // Made smaller to fit a narrow pane as long as its letters can be read; then it is moved sideways.
+  picture.style.minWidth = `${width * LEAST}mm`;
+  picture.style.maxWidth = `${width}mm`;
+  const failed = element("p", { role: "status" });
+  const save = (label: string, make: () => Promise<Blob>, kind: string): HTMLElement => {
+    const button = element("button", { type: "button", "aria-label": `${label}: ${drawing.title}` }, label);
+    button.addEventListener("click", () => {
+      failed.textContent = "";
+      make().then(
+        (file) => saveFile(file, fileName(drawing.title, kind)),
+        () => (failed.textContent = MESSAGES.notSaved),
+      );
+    });
+    return button;
+  };
+  const kept = svgOf(drawing, { onPaper: true });
+  return element(
+    "figure",
+    {},
+    element("div", { class: "picture", tabindex: "0", role: "group", "aria-label": drawing.title }, picture),
+    element(
+      "figcaption",
+      {},
+      element("span", {}, drawing.title),
+      save(MESSAGES.saveSvg, async () => new Blob([kept], { type: "image/svg+xml" }), "svg"),
+      save(MESSAGES.savePng, () => pngOf(kept, drawing), "png"),
+    ),
+    failed,
+  );
+}
+
+/** How small a drawing is shown at least, of its own size. */
+const LEAST = 0.72;

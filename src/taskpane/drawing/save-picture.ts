@@ -1,0 +1,36 @@
+import type { Drawing } from "../../drawing/index";
+
+/** A drawing's title as a file's name, on every system. */
+export const fileName = (title: string, kind: string): string =>
+  `${
+    title
+      .replace(/[^\p{L}\p{N} .,-]/gu, "")
+      .trim()
+      .slice(0, 60) || "drawing"
+  }.${kind}`;
+
+/** Hands a file to the browser, as one that was downloaded. */
+export function saveFile(file: Blob, name: string): void {
+  const link = document.createElement("a");
+  link.href = URL.createObjectURL(file);
+  link.download = name;
+  link.click();
+  // The browser may still be reading.
+  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+}
+
+/** A drawing as a picture of 300 points to the inch, as printers want it. */
+export async function pngOf(svg: string, { box }: Drawing): Promise<Blob> {
+  const image = new Image();
+  image.src = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(svg)}`;
+  await image.decode();
+  const canvas = document.createElement("canvas");
+  canvas.width = Math.round((box.right - box.left) * POINTS_PER_MM);
+  canvas.height = Math.round((box.bottom - box.top) * POINTS_PER_MM);
+  canvas.getContext("2d")!.drawImage(image, 0, 0, canvas.width, canvas.height);
+  return new Promise((resolve, reject) =>
+    canvas.toBlob((blob) => (blob ? resolve(blob) : reject(new Error("no picture"))), "image/png"),
+  );
+}
+
+const POINTS_PER_MM = 300 / 25.4;

@@ -1,0 +1,37 @@
+import type { Ranges } from "./host";
+
+type Run = <T>(batch: (context: Excel.RequestContext) => Promise<T>) => Promise<T>;
+
+/** What stands in the workbook's cells, as far as the spreadsheet program tells it. */
+export const officeRanges = (run: Run): Ranges => ({
+  shownBy: () =>
+    run(async (context) => {
+      const cell = context.workbook.getActiveCell();
+      const parent = cell.getSpillParentOrNullObject();
+      cell.load("formulas, rowIndex, columnIndex");
+      cell.worksheet.load("name");
+      parent.load("formulas, rowIndex, columnIndex");
+      await context.sync();
+      const from = parent.isNullObject ? cell : parent;
+      const formula = String(from.formulas[0]![0]);
+      if (!formula.startsWith("=")) return undefined;
+      return {
+        formula,
+        sheet: cell.worksheet.name,
+        row: cell.rowIndex - from.rowIndex,
+        column: cell.columnIndex - from.columnIndex,
+      };
+    }),
+
+  values: ({ sheet, address, isSpilled }) =>
+    run(async (context) => {
+      const worksheet = context.workbook.worksheets.getItemOrNullObject(sheet);
+      await context.sync();
+      if (worksheet.isNullObject) return undefined;
+      const named = worksheet.getRange(address);
+      const range = isSpilled ? named.getSpillingToRangeOrNullObject() : named;
+      range.load("values");
+      await context.sync();
+      return range.isNullObject ? undefined : range.values;
+    }),
+});
