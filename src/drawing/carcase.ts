@@ -1,5 +1,8 @@
-import { betweenOf, endOf, isFramed, levelOf, type AnyOpening, type PlannedOpening } from "../core/drawer";
+import { betweenOf, endOf, isFramed, levelOf, type AnyOpening, type Drawer } from "../core/drawer";
 import { greaterOf, orElse, total, type Rational } from "../core/length";
+
+/** An opening in its cabinet. */
+type Placed = Pick<Drawer, "opening" | "cabinet">;
 
 /** Where openings stand in their carcase: across from its left edge, up from their floor. */
 export interface Carcase {
@@ -15,7 +18,7 @@ export interface Carcase {
  * What stands round neighbors: the carcase's ends, or the partition (stile) that they share with one that is not shown;
  * above and below its top and bottom, or a rail.
  */
-export function carcaseOf(openings: readonly PlannedOpening[]): Carcase {
+export function carcaseOf(openings: readonly Placed[]): Carcase {
   const [first, last] = [openings[0]!, openings[openings.length - 1]!];
   const all = first.cabinet.openings;
   const before = all[all.indexOf(first.opening) - 1];
@@ -35,13 +38,13 @@ export function carcaseOf(openings: readonly PlannedOpening[]): Carcase {
 }
 
 /** A neighbor that cannot be read may not tell its partition: it is then taken for a usual one. */
-const besides = (neighbor: AnyOpening, { opening }: PlannedOpening): Rational =>
+const besides = (neighbor: AnyOpening, { opening }: Placed): Rational =>
   orElse(
     () => betweenOf(neighbor),
     () => betweenOf(opening),
   );
 
-function levelAt({ opening }: PlannedOpening, side: "rail above" | "rail below"): Rational {
+function levelAt({ opening }: Placed, side: "rail above" | "rail below"): Rational {
   const rail = opening.standards[side];
   return isFramed(opening) || rail === undefined || rail === "none" ? levelOf(opening) : rail;
 }

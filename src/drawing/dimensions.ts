@@ -33,13 +33,15 @@ export function heightsAtRight(paper: Paper, edge: number, x: number, dimensions
     const [middle, y] = [middles[i]!, places[i]!];
     const isMoved = Math.abs(middle - y) > 0.2;
     if (isMoved) paper.line("thin", [x, middle], [x + LEADER - 0.5, y]);
-    const at = x + (isMoved ? LEADER : PAST);
+    const at = x + (isMoved ? LEADER : CLEAR);
     paper.label(text, at, y, { anchor: "start", of });
     if (name !== undefined) paper.label(name, at + textRoom(text).width + 1, y, { anchor: "start", room: NAME });
   });
 }
 
 const LEADER = 4;
+/** Past the oblique ends of the dimension line. */
+const CLEAR = 1.5;
 /** The most that a name takes there. */
 const NAME = 20;
 
@@ -64,15 +66,19 @@ export function widthsAt(paper: Paper, edge: number, y: number, dimensions: read
   const away = Math.sign(y - edge) || 1;
   for (const at of edges(dimensions)) extension(paper, [at, edge], [at, y]);
   const rows: number[] = [];
-  for (const { from, to, text, of } of [...dimensions].sort((a, b) => a.from + a.to - b.from - b.to)) {
+  for (const { from, to, text, of, name } of [...dimensions].sort((a, b) => a.from + a.to - b.from - b.to)) {
     paper.line("thin", [from, y], [to, y]);
     const middle = (from + to) / 2;
-    const half = textRoom(text).width / 2 + 0.5;
+    const { width } = textRoom(text);
+    const named = name === undefined ? 0 : textRoom(name).width + 1;
+    const half = (width + named) / 2 + 0.5;
     let row = rows.findIndex((end) => end <= middle - half);
     if (row < 0) row = rows.length;
     rows[row] = middle + half;
     const at = y + away * (height * (row + 0.5) + PAST);
-    paper.label(text, middle, at, { of });
+    const left = middle - half + 0.5;
+    paper.label(text, left, at, { anchor: "start", of });
+    if (name !== undefined) paper.label(name, left + width + 1, at, { anchor: "start" });
   }
   return y + away * (height * rows.length + PAST);
 }

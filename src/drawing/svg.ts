@@ -50,7 +50,7 @@ const STYLE = [
   ".drawing .cut{fill:url(#hatch-cut)}",
   ".drawing .end{fill:url(#hatch-end)}",
   ".drawing pattern path{stroke-width:.13}",
-  '.drawing text{fill:currentColor;font-family:Arial,Helvetica,"Liberation Sans",sans-serif;unicode-bidi:isolate}',
+  '.drawing text{fill:currentColor;font-family:Arial,Helvetica,"Liberation Sans",sans-serif;unicode-bidi:isolate;paint-order:stroke;stroke:var(--ground);stroke-width:.7px;stroke-linejoin:round}',
 ].join("");
 
 const DARK = "@media screen and (prefers-color-scheme:dark){.drawing{color:#f2e9db;--ground:#1e1a16}}";

@@ -1,6 +1,6 @@
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { elevation, svgOf, type Drawing } from "../../src/drawing";
+import { crossSection, elevation, section, svgOf, type Drawing } from "../../src/drawing";
 import { JOBS, plannedJob } from "./jobs";
 import { CUTTINGS, sheetDrawings } from "./sheets";
 
@@ -9,6 +9,14 @@ const drawings: [name: string, drawing: () => Drawing][] = [
     `${name}, elevation`,
     () => elevation(plannedJob(job)),
   ]),
+  ...Object.entries(JOBS).flatMap(([name, job]): [string, () => Drawing][] => {
+    const first = () => plannedJob(job)[0]!;
+    const drawer = () => first().drawers[first().drawers.length - 1]!;
+    return [
+      [`${name}, section`, () => section(drawer(), first())],
+      [`${name}, cross section`, () => crossSection(drawer(), first())],
+    ];
+  }),
   ...Object.entries(CUTTINGS).map(([name, cutting]): [string, () => Drawing] => [
     `${name}, first sheet`,
     () => sheetDrawings(cutting)[0]!,

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { failed, planJob, type PlannedOpening } from "../../src/core/drawer";
 import { add, isPositive, keyOf, safeSizes, subtract } from "../../src/core/length";
 import { lengthOf, piecesOf, sawCuts } from "../../src/core/sheets";
-import { elevation, svgOf } from "../../src/drawing";
+import { crossSection, elevation, section, svgOf } from "../../src/drawing";
 import { readJob, readOpenings, readStandardValues } from "../../src/functions/tables";
 import { anyCutting, anyJob } from "./any-job";
 import { clashes } from "./clashes";
@@ -35,6 +35,19 @@ describe("laws of drawings", () => {
       { numRuns: 500 },
     );
     expect(drawn).toBeGreaterThan(300);
+  });
+
+  test("nor does one of the sections of a drawer", () => {
+    fc.assert(
+      fc.property(anyJob, (job) => {
+        for (const planned of openingsOf(job)) {
+          const [drawer] = [...planned.drawers].reverse();
+          expect(clashes(section(drawer!, planned))).toEqual([]);
+          expect(clashes(crossSection(drawer!, planned))).toEqual([]);
+        }
+      }),
+      { numRuns: 500 },
+    );
   });
 
   test("nor does one of a bank of openings", () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { fromDouble, showLength, showNumber, type Unit } from "../../src/core/length";
-import { elevation, type Drawing } from "../../src/drawing";
+import { crossSection, elevation, section, type Drawing } from "../../src/drawing";
 import { CUTS, LAYOUT, MOUNTING, PLAN, WORKING } from "../../src/functions";
 import { JOBS, plannedJob, type TypedJob } from "./jobs";
 import { CUTTINGS, sheetDrawings, type TypedCutting } from "./sheets";
@@ -59,6 +59,20 @@ describe("every number in an elevation is the table's", () => {
       expect(gap).toEqual(planned.drawers.length > 1 ? [usual] : []);
     }
     expect(compared(elevation(openings), sizes)).toBeGreaterThan(openings.length * 3);
+  });
+});
+
+describe("every number in the sections of a drawer is the table's", () => {
+  test.each(Object.entries(JOBS))("%s", (_, job) => {
+    const sizes = sizesOf(job);
+    for (const planned of plannedJob(job)) {
+      for (const drawer of planned.drawers) {
+        // Front, box and inside; under the box; slide, box and opening from front to back.
+        expect(compared(section(drawer, planned), sizes)).toBe(7);
+        // Box, centerline or under the box; inside, side space, box and opening across.
+        expect(compared(crossSection(drawer, planned), sizes)).toBe(6);
+      }
+    }
   });
 });
 

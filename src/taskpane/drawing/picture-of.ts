@@ -1,7 +1,7 @@
 import { failed, planJob, type Job } from "../../core/drawer";
 import { Fault, safeSizes } from "../../core/length";
 import { placements, sawCuts, stockUses, type Solution } from "../../core/sheets";
-import { elevation, sheetLayout, type CutGroup, type Drawing } from "../../drawing/index";
+import { crossSection, elevation, section, sheetLayout, type CutGroup, type Drawing } from "../../drawing/index";
 import { begun, laidOut, openings, readAll, SHEET_ARGUMENTS, standards } from "../../functions/calls/index";
 import { IncomingError } from "../../functions/cells/index";
 import { message } from "../../functions/words/index";
@@ -36,13 +36,20 @@ export function pictureOfOpening(raw: readonly unknown[], row: number): Picture 
 const ofDrawer = (raw: readonly unknown[], row: number): Picture =>
   read([openings, standards] as const, raw, ([, { job }]) => {
     // One row a drawer, and one for an opening that fails.
-    const places = planJob(job).flatMap((planned, i) => (failed(planned) ? [i] : planned.drawers.map(() => i)));
-    return ofOpening(job, places[Math.max(0, row - 1)] ?? 0);
+    const rows = planJob(job).flatMap((planned, place) =>
+      failed(planned) ? [{ place, number: 0 }] : planned.drawers.map((_, number) => ({ place, number })),
+    );
+    const { place, number } = rows[Math.max(0, row - 1)] ?? rows[0]!;
+    return ofOpening(job, place, number);
   });
 
-function ofOpening(job: Job, place: number): Picture {
+/** @param number of a drawer from the top, from 0, that is to be cut through */
+function ofOpening(job: Job, place: number, number?: number): Picture {
   const planned = planJob(job)[place]!;
-  return failed(planned) ? { why: message(planned.fault, job.unit) } : { drawings: [elevation([planned])] };
+  if (failed(planned)) return { why: message(planned.fault, job.unit) };
+  const drawer = number === undefined ? undefined : planned.drawers[number];
+  const sections = drawer ? [section(drawer, planned), crossSection(drawer, planned)] : [];
+  return { drawings: [elevation([planned]), ...sections] };
 }
 
 function ofSheet(name: string, raw: readonly unknown[], row: number): Picture {

@@ -9,7 +9,8 @@ export const officeRanges = (run: Run): Ranges => ({
       const cell = context.workbook.getActiveCell();
       const parent = cell.getSpillParentOrNullObject();
       cell.load("formulas, rowIndex, columnIndex");
-      cell.worksheet.load("name");
+      const { worksheet } = cell;
+      worksheet.load("name");
       parent.load("formulas, rowIndex, columnIndex");
       await context.sync();
       const from = parent.isNullObject ? cell : parent;
@@ -17,7 +18,7 @@ export const officeRanges = (run: Run): Ranges => ({
       if (!formula.startsWith("=")) return undefined;
       return {
         formula,
-        sheet: cell.worksheet.name,
+        sheet: worksheet.name,
         row: cell.rowIndex - from.rowIndex,
         column: cell.columnIndex - from.columnIndex,
       };

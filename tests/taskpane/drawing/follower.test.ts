@@ -47,13 +47,15 @@ const titles = async (address = "Plan!A1"): Promise<string | readonly string[] |
 };
 
 describe("what is drawn for the selected cell", () => {
-  test("of every row of PLAN it is the opening that the row names", async () => {
+  test("of every row of PLAN it is the opening that the row names, and its drawer cut through both ways", async () => {
     const [, ...rows] = PLAN(OPENINGS as never) as unknown[][];
     for (const [i, [, opening]] of rows.entries()) {
       tables.show("=DRAWER.PLAN(Job!A5:E9)", i + 1);
       if (opening === "B") expect(await titles()).toMatch(/^Opening B: /);
       else expect((await titles())![0]).toBe(`Front elevation of ${String(opening)}`);
     }
+    tables.show("=DRAWER.PLAN(Job!A5:E9)", 2);
+    expect(await titles()).toEqual(["Front elevation of A", "Section through A2", "Cross section of A2"]);
     tables.show("=DRAWER.PLAN(Job!A5:E9)", 0);
     expect((await titles())![0]).toBe("Front elevation of A");
   });
@@ -77,7 +79,7 @@ describe("what is drawn for the selected cell", () => {
     tables.show("=DRAWER.MOUNTING(Job!A5:E9,)", 1);
     await titles();
     tables.shown = undefined;
-    expect((await titles("Job!B6"))![0]).toBe("Front elevation of A");
+    expect(await titles("Job!B6")).toEqual(["Front elevation of A"]);
     expect((await titles("Job!E9"))![0]).toBe("Front elevation of C");
     expect(await titles("Job!A8")).toMatch(/^Opening B: /);
     expect((await titles("Job!C5"))![0]).toBe("Front elevation of A");
