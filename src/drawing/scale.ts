@@ -1,4 +1,4 @@
-import { multiply, ratio, toDouble, type Rational, type Unit } from "../core/length";
+import { toDouble, type Rational, type Unit } from "../core/length";
 
 /** A drawing's scale: how many millimeters of paper a length takes. */
 export interface Scale {
@@ -27,7 +27,5 @@ export function scaleFor(lengths: readonly [length: Rational, room: number][], u
   return { name: `1:${reduction}`, of: (length) => inMillimeters(length, unit) / reduction };
 }
 
-const inMillimeters = (length: Rational, unit: Unit): number =>
-  toDouble(unit === "in" ? multiply(length, INCH) : length);
-
-const INCH = ratio(254, 10);
+/** On paper doubles do: no line is finer than a millionth of a millimeter. */
+const inMillimeters = (length: Rational, unit: Unit): number => toDouble(length) * (unit === "in" ? 25.4 : 1);

@@ -1,5 +1,6 @@
 import { benchBrowser } from "./browser";
 import { benchCuts } from "./cuts";
+import { benchDrawings } from "./drawings";
 import { benchEngine } from "./engine";
 import { benchFunctions } from "./functions";
 import { benchLongest } from "./longest";
@@ -16,6 +17,7 @@ const BENCHES: Record<string, (args: readonly string[]) => void | Promise<void>>
   engine: benchEngine,
   sheets: benchSheets,
   cuts: benchCuts,
+  drawings: benchDrawings,
   longest: benchLongest,
   browser: benchBrowser,
   office: benchOffice,
