@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { CHECKS, PARTS, PLAN, WORKING } from "../../src/functions";
+import { CHECKS, PARTS, PLAN, PRICE, WORKING } from "../../src/functions";
 import { shown } from "../cell";
+import { sheetsAt } from "./money";
 import { column, messageOf, openings } from "./tables";
 
 const H = ["Opening", "Width", "Height", "Depth", "Drawers"];
@@ -34,6 +35,29 @@ describe("what a cell of openings is read as", () => {
       /^#VALUE! standards, slide centerline is "center \+ 1\/2"/,
     );
     expect(message("slide", "undermount 2")).toMatch(/^#VALUE! standards, slide is "undermount 2"/);
+  });
+
+  test("a 0 that may be an empty cell is refused with a remedy of its kind: counts have no inches, and loads have pounds", () => {
+    const message = (name: string, ...unit: string[]) =>
+      shown(() => PLAN(openings(["A", 18, 26, 20.5, 1]), [[name, 0], ...unit.map((one) => ["unit", one])]));
+    for (const [name, usual] of [
+      ["slide screws", "3"],
+      ["corner screws", "auto"],
+      ["bottom screws", "auto"],
+      ["front screws", "auto"],
+      ["pulls per front", "auto"],
+    ] as const)
+      expect(message(name)).toBe(
+        `#VALUE! standards, ${name} is 0, which an empty cell also gives: write none or 0 as text for zero, or leave it out for ${usual}.`,
+      );
+    expect(message("load")).toMatch(/write none or 0 lb for zero, or leave it out for even\.$/);
+    expect(message("front gap")).toMatch(/write none or 0 in for zero, or leave it out for 1\/8 in\.$/);
+    const decimals = (value: unknown) =>
+      shown(() => PRICE(openings(["A", 18, 26, 20.5, 1]), [], sheetsAt(40), [["currency decimals", value]]));
+    expect(decimals(0)).toBe(
+      "#VALUE! rates, currency decimals is 0, which an empty cell also gives: write none or 0 as text for zero, or leave it out for 2.",
+    );
+    for (const written of ["none", "0"]) expect(decimals(written)).not.toMatch(/currency decimals/);
   });
 
   test("none is the default of what has none, and zero of a count", () => {

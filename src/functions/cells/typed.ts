@@ -41,11 +41,15 @@ export const isEmpty = (value: unknown): boolean => isBlank(value) || value === 
 /**
  * A number 0 says nothing certain where a blank does not mean zero.
  * @param usual what a blank means there, in words; undefined where that is zero, or nothing
+ * @param mark what a zero is written with, where it is no length
  * @throws Fault `zero.doubtful`
  */
-export function refuseDoubtfulZero(argument: string, usual: string | undefined): void {
-  if (usual !== undefined) throw new Fault("zero.doubtful", { argument, usual });
+export function refuseDoubtfulZero(argument: string, usual: string | undefined, mark?: string): void {
+  if (usual !== undefined) throw new Fault("zero.doubtful", { argument, usual, mark });
 }
+
+/** How a count's zero is written: it has no unit, and a text is no empty cell. */
+export const COUNTED = "as text";
 
 /**
  * What was typed as an exact length in `unit`.

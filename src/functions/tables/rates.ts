@@ -1,6 +1,6 @@
 import { DEFAULT_RATES, type RateName, type Rates } from "../../core/money";
 import { Fault, isPositive, less, naming, ratio, type Rational } from "../../core/length";
-import { findWord, refuseDoubtfulZero, type Typed, readPercent, readPrice } from "../cells";
+import { COUNTED, findWord, refuseDoubtfulZero, type Typed, readPercent, readPrice } from "../cells";
 import { fold } from "./heading";
 import { numberCell } from "./kinds";
 import { readNamedValues } from "./named-values";
@@ -74,7 +74,7 @@ function ratesOf(typed: ReadonlyMap<RateName, Typed>, extras: ReadonlyMap<string
   const read: Partial<Record<RateName, unknown>> = {};
   for (const [name, value] of typed) {
     if (value.value !== 0) read[name] = naming(`rates, ${name}`, () => KINDS[name](value));
-    else refuseDoubtfulZero(`rates, ${name}`, name === "currency decimals" ? String(DEFAULT_RATES[name]) : undefined);
+    else if (name === "currency decimals") refuseDoubtfulZero(`rates, ${name}`, String(DEFAULT_RATES[name]), COUNTED);
   }
   const rates: Rates = {
     ...DEFAULT_RATES,

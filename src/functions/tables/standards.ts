@@ -13,6 +13,7 @@ import {
 } from "../../core/drawer";
 import { Fault, isRational, isZero, naming, orElse, writeLength, type Rational, type Unit } from "../../core/length";
 import {
+  COUNTED,
   findWord,
   FLOOR_LOAD,
   isBlank,
@@ -21,6 +22,7 @@ import {
   refuseDoubtfulZero,
   sameWord,
   type Typed,
+  WEIGHT,
 } from "../cells";
 import { length, lengthOr, lengths, numberCell, orNone, textCell, word, type Kind } from "./kinds";
 import {
@@ -188,7 +190,7 @@ export function readStandards(typed: StandardValues, unit: Unit): Readonly<Stand
   for (const [name, value] of typed) {
     if (name === "unit") continue;
     if (value.value !== 0) own[name] = naming(`standards, ${name}`, () => readStandard(name, value, unit));
-    else refuseDoubtfulZero(`standards, ${name}`, insteadOfZero(name, unit));
+    else refuseDoubtfulZero(`standards, ${name}`, insteadOfZero(name, unit), zeroMark(name, unit));
   }
   return { ...defaultStandards(unit), ...own } as Standards;
 }
@@ -201,10 +203,7 @@ export function readStandard<N extends StandardName>(name: N, typed: Typed, unit
 
 /** Whether zero, as a length or a count, is a value of that standard. */
 export function takesZero(name: StandardName, unit: Unit): boolean {
-  const zero: unknown = orElse(
-    () => KINDS[name]({ value: 0 }, unit),
-    () => undefined,
-  );
+  const zero = zeroOf(name, unit);
   return isRational(zero) || zero === 0 || (Array.isArray(zero) && zero[0] === 0);
 }
 
@@ -220,6 +219,19 @@ function insteadOfZero(name: StandardName, unit: Unit): string | undefined {
   const written = usualWritten(name, unit) ?? "";
   return isZero(usual) ? undefined : /[a-z]/.test(written) ? written : writeLength(usual, unit);
 }
+
+/** What a zero of that standard is written with; undefined for lengths, which have the job's unit. */
+function zeroMark(name: StandardName, unit: Unit): string | undefined {
+  if (name === "load") return WEIGHT.plain[unit];
+  return zeroOf(name, unit) === 0 ? COUNTED : undefined;
+}
+
+/** What that standard reads a zero as; undefined where it cannot be one. */
+const zeroOf = (name: StandardName, unit: Unit): unknown =>
+  orElse(
+    (): unknown => KINDS[name]({ value: 0 }, unit),
+    () => undefined,
+  );
 
 /** What holds in place of a default, in words. */
 const FOLLOWS: Partial<Record<StandardName, string>> = {
