@@ -166,6 +166,25 @@ describe("HARDWARE(openings, standards)", () => {
     expect(of("Front screw", [["front screw length", "1 1/8"]])).toEqual([[1.125, 2, "each"]]);
   });
 
+  /** common practice: what a screw pulls together lies on something solid */
+  test("behind a box front that its dadoes set back, front screws go through packers as thick as that", () => {
+    const dado = (...own: unknown[][]) => [["corner joint", "dado"], ["joint depth", "1/4"], ...own];
+    expect(of("Front screw", dado())).toEqual([[1.25, 2, "each"]]);
+    const packed = (size: string) =>
+      `from inside the box into its front; a packer ${size} thick at each, for the box front stands in from the sides' ends; No. 8, truss head (common practice)`;
+    expect(note("Front screw", dado())).toBe(packed("1/4 in"));
+    expect(note("Front screw", dado(["dado inset", "3/8"]))).toBe(packed("3/8 in"));
+    for (const flush of [
+      dado(["dado inset", "none"]),
+      [],
+      [
+        ["corner joint", "rabbet"],
+        ["joint depth", "1/4"],
+      ],
+    ])
+      expect(note("Front screw", flush)).not.toMatch(/packer/);
+  });
+
   test("pull screws go through box and front and 1/4 in on; a pull without spacing has one", () => {
     expect(of("Pull screw")).toEqual([[1.5, 2, "each"]]);
     expect(of("Pull screw", [["pull spacing", "none"]])).toEqual([[1.5, 1, "each"]]);
@@ -223,7 +242,7 @@ describe("HARDWARE(openings, standards)", () => {
     expect(rows.filter(([item]) => item === "Slide screw").map((row) => [row[2], row[4]])).toEqual([
       [12, `into the box sides, predrilled; ${PAN}`],
       [6, `into the cabinet's ends; ${PAN}`],
-      [6, `into a partition: stagger them where both sides have slides; ${PAN}`],
+      [6, `into a partition: stagger them where both sides have them; ${PAN}`],
     ]);
   });
 

@@ -74,7 +74,7 @@ describe("what screws to ask for: gauge and head as common practice, after the m
 
   test("blocking is at least as wide as its slide is high, and 3/8 in on both sides", () => {
     expect(note("Blocking", FRAMED, frame(20))).toBe(
-      "as thick as the frame hides, 20 in long and at least 2 1/2 in wide, behind the slide",
+      "as thick as the frame hides, 20 in long and at least 2 1/2 in wide, behind slide or runner",
     );
     expect(note("Blocking", [...FRAMED, ["slide height", 2]], frame(20))).toMatch(/at least 2 3\/4 in wide/);
     expect(note("Blocking", FRAMED, frame(""))).toMatch(/^20 in long and at least 2 1\/2 in wide; give the Case width/);

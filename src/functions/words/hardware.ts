@@ -27,12 +27,12 @@ const PURPOSES: Record<Purpose, Template> = {
   none: "",
   box: "into the box sides, predrilled",
   cabinet: "into the cabinet's ends",
-  partition: "into a partition: stagger them where both sides have slides",
+  partition: "into a partition: stagger them where both sides have them",
   blocking: "into the blocking",
   datasheet: "with what its own data sheet asks for",
   ends: "pocket holes in box front and back, into the sides",
   corners: "through the sides into box front and back",
-  frame: "as thick as the frame hides, {detail} long and at least {width} wide, behind the slide",
+  frame: "as thick as the frame hides, {detail} long and at least {width} wide, behind slide or runner",
   frameUnknown: "{detail} long and at least {width} wide; give the Case width, and its thickness stands here",
   bottom: "round the applied bottom, with glue; drill first near corners and edges",
   back: "up through the bottom into the box back",
@@ -52,6 +52,8 @@ const PURPOSES: Record<Purpose, Template> = {
 const SPECIAL: Partial<Record<ItemName, Wording>> = {
   "runner screw": ({ purpose }) =>
     `through the runner ${PURPOSES[purpose as Purpose]}; countersunk, and the runner waxed`,
+  "front screw": ({ purpose, detail }) =>
+    `${PURPOSES[purpose as Purpose]}${detail ? "; a packer {detail} thick at each, for the box front stands in from the sides' ends" : ""}`,
   pull: ({ size }, unit) =>
     size ? `size: spacing of its holes, ${len(multiply(size as Rational, unitsIn(unit, "mm")), "mm")}` : "one hole",
   "shop-made pull": "plate and strip are in the cut list",

@@ -20,6 +20,8 @@ export function frontItems({ opening, stock, ...drawer }: Drawer): Item[] {
       quantity: ratio(frontScrewsOf({ opening, stock, ...drawer })),
       unit: "each",
       purpose: isSolidWood(s["front material"]) ? "frontSolid" : "front",
+      // A dado sets the box front in from the sides' ends, on which the front lies: what is between is packed.
+      ...(isPositive(endInset(s)) && { detail: endInset(s) }),
       most: add(behind, front),
       through: behind,
     },
