@@ -108,7 +108,12 @@ describe("wood runners under the box", () => {
       HARDWARE(table, standards)
         .find(([item]) => item === "Blocking")!
         .slice(1),
-    ).toEqual([1, 2, "each", "as thick as the frame hides, 19 in long and at least 1 1/4 in wide, behind slide or runner"]);
+    ).toEqual([
+      1,
+      2,
+      "each",
+      "as thick as the frame hides, 19 in long and at least 1 1/4 in wide, behind slide or runner",
+    ]);
   });
 });
 
