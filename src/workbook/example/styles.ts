@@ -100,6 +100,8 @@ export const STYLES = {
   legendInput: { ...input, horizontal: "center" },
   legendResult: { borders: hair, horizontal: "center", vertical: "center" },
   result: { borders: hair, format: LENGTH, horizontal: "right", vertical: "center" },
+  /** A size as its function shows it: one that no tape has comes with decimals. */
+  size: { borders: hair, horizontal: "right", vertical: "center" },
   resultWord: { borders: hair, horizontal: "right", vertical: "center", indent: 1 },
   unit: { borders: hair, font: { bold: true }, horizontal: "right", vertical: "center", indent: 1 },
   pass: { borders: hair, format: "0", horizontal: "left", vertical: "center" },

@@ -16,7 +16,9 @@ export function tableSheet({
   rules = [],
 }: TableSheet): SheetDefinition<Style> {
   const last = String.fromCharCode(64 + Math.max(styles.length, 4));
-  const headings = styles.map((style) => (["result", "number", "amount"].includes(style) ? "column" : "columnText"));
+  const headings = styles.map((style) =>
+    ["result", "size", "number", "amount"].includes(style) ? "column" : "columnText",
+  );
   return {
     name,
     widths,

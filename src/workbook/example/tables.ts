@@ -33,7 +33,7 @@ export const TABLES = {
     name: "Hardware",
     title: "What to buy besides the sheets",
     subtitle: "Slides, pulls and the screws of every joint. The slides’ own data sheet comes first.",
-    styles: ["key", "result", "amount", "label", "words"],
+    styles: ["key", "size", "amount", "label", "words"],
     widths: [24, 11, 9, 9, 128],
   },
   checks: {
@@ -48,7 +48,7 @@ export const TABLES = {
     name: "Workings",
     title: "How a size came about",
     subtitle: "Type a drawer’s label, and read the sum behind each of its sizes.",
-    styles: ["key", "result", "note"],
+    styles: ["key", "size", "note"],
     widths: [24, 13, 100],
   },
 } satisfies Record<string, Table>;

@@ -113,6 +113,21 @@ describe("the parts bench", () => {
     expect(value("Workings", "A6")).toBe("Opening width");
   });
 
+  test("shows sizes that no tape has with decimals, not as fractions that it has not", () => {
+    const { results } = new EditedWorkbook(bytes).calculate();
+    for (const name of ["Hardware", "Workings"]) {
+      const sheet = PARTS_BENCH.sheets.findIndex((one) => one.name === name);
+      const { values, formats } = results.find((found) => found.sheet === sheet && found.values.length > 5)!;
+      const odd = values.flatMap((row, i) =>
+        typeof row[1] === "number" && !Number.isInteger(row[1] * 64) ? [formats![i]![1]] : [],
+      );
+      expect(odd.length).toBeGreaterThan(0);
+      for (const format of odd) expect(format ?? "General").toMatch(/^(General|0\.000)$/);
+      const { style } = PARTS_BENCH.sheets[sheet]!.rows.at(-1)!.cells[1]!;
+      expect(PARTS_BENCH.styles[style]!.format).toBeUndefined();
+    }
+  });
+
   test("buys the sheets that it quotes, lays every piece of the cut list on one, and cuts each out", () => {
     const { results } = new EditedWorkbook(bytes).calculate();
     const table = (name: string, row = 4): unknown[][] => {
