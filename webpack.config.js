@@ -39,6 +39,8 @@ export default async function addin(env, { mode }) {
       clean: { keep: /^bin\// },
     },
     resolve: { extensions: [".ts", ".js"] },
+    // A test holds what travels: so many kilobytes gzipped.
+    performance: { hints: false },
     module: {
       parser: { json: { namedExports: true } },
       rules: [{ test: /\.ts$/, loader: "esbuild-loader", options: { target: "es2020", charset: "utf8" } }],

@@ -58,7 +58,8 @@ export function alternateRows(alternates: readonly Alternate[], common: Common):
   const drawers = jobs.reduce((sum, { made }) => sum + (made ? drawersAsked(made) : 0), 0);
   if (drawers > MOST_DRAWERS)
     throw new Fault("alternates.many", { drawers, alternates: jobs.length, most: MOST_DRAWERS });
-  const outcomes = alternates.map(({ name }, i) => outcomeOf(name, jobs[i]!, common, BESIDES * jobs.length));
+  const times = jobs.length * (1 + drawers / DRAWERS_AS_LONG);
+  const outcomes = alternates.map(({ name }, i) => outcomeOf(name, jobs[i]!, common, times));
   return outcomes.map((outcome) => rowOf(outcome, outcomes, common.unit));
 }
 
@@ -68,8 +69,8 @@ const MOST_DRAWERS = 1800;
 const drawersAsked = ({ openings }: Job): number =>
   openings.reduce((sum, opening) => sum + (isUnread(opening) ? 0 : opening.drawers.length), 0);
 
-/** An alternate of thousands of parts is planned, checked and priced in longer than it is searched. */
-const BESIDES = 4;
+/** So many drawers are planned, checked and priced in as long as all alternates of a few may be searched. */
+const DRAWERS_AS_LONG = 200;
 
 /** What is made, or why it is not. */
 type Attempt<T> = { made?: T; fault?: Fault };
