@@ -1,4 +1,16 @@
-import { abs, isWhole, less, ratio, roundFigure, subtract, times, ZERO, type Rational, type Unit } from "../length";
+import {
+  abs,
+  isWhole,
+  less,
+  lesserOf,
+  ratio,
+  roundFigure,
+  subtract,
+  times,
+  ZERO,
+  type Rational,
+  type Unit,
+} from "../length";
 
 interface Thick {
   thickness?: Rational;
@@ -7,7 +19,7 @@ interface Thick {
 /** The rows as thick as a part, to within what is off by accident. */
 export function nearest<S extends Thick>(rows: readonly S[], thickness: Rational | undefined, unit: Unit): S[] {
   const off = (row: S): Rational => (row.thickness && thickness ? abs(subtract(row.thickness, thickness)) : ZERO);
-  const least = rows.map(off).reduce((a, b) => (less(b, a) ? b : a), roundFigure("1/32", "0.8", unit));
+  const least = rows.map(off).reduce(lesserOf, roundFigure("1/32", "0.8", unit));
   return rows.filter((row) => !less(least, off(row)));
 }
 
@@ -28,7 +40,7 @@ export function yielding<S extends Thick>(
     const over = row.thickness && subtract(row.thickness, thickness);
     return over && !less(over, least) && !less(most, over) ? [{ row, over }] : [];
   });
-  const thinnest = able.map(({ over }) => over).reduce((a, b) => (less(b, a) ? b : a), most);
+  const thinnest = able.map(({ over }) => over).reduce(lesserOf, most);
   return able.filter(({ over }) => !less(thinnest, over)).map(({ row }) => row);
 }
 
