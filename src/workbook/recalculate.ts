@@ -2,10 +2,10 @@ import { cellName } from "./address";
 import { changesOf } from "./changes";
 import { CellError, createEngine, type EngineOptions, type Outcome, type Result } from "./engine/index";
 import { mendNames } from "./edit/mend-names";
-import { shortenCalcChain } from "./xlsx/calcChain";
-import type { OpenWorkbook } from "./xlsx/openWorkbook";
+import { shortenCalcChain } from "./xlsx/calc-chain";
+import type { OpenWorkbook } from "./xlsx/open-workbook";
 import { PackageDraft } from "./xlsx/package-draft";
-import { writeSheet, type CellChange } from "./xlsx/writeSheet";
+import { writeSheet, type CellChange } from "./xlsx/write-sheet";
 
 /** What was recalculated, and what was not. */
 export interface Report {

@@ -1,6 +1,6 @@
 import ExcelJS from "exceljs";
 import { strToU8, unzipSync, zipSync } from "fflate";
-import { METADATA } from "../../src/workbook/edit/dynamicMark";
+import { METADATA } from "../../src/workbook/edit/dynamic-mark";
 
 /** A workbook as the spreadsheet program leaves it: one formula of ours, a style, a second sheet, a part of its own. */
 export async function shopWorkbook(): Promise<Uint8Array> {

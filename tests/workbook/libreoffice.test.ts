@@ -6,7 +6,7 @@ import { afterAll, beforeAll, expect, it } from "vitest";
 import { recalculate } from "../../src/workbook";
 import { computedByLibreOffice, type Value } from "../libreoffice";
 import { oneSheet } from "./support/handmade";
-import { shownBy } from "./support/shownBy";
+import { shownBy } from "./support/shown-by";
 
 /** One a line, about a bench of parts in A1:D6; both programs agree on what they mean. */
 const FORMULAS = readFileSync(new URL("../workbooks/native-formulas.txt", import.meta.url), "utf8")

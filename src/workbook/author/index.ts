@@ -9,4 +9,4 @@ export type {
   StyleDefinition,
   WorkbookDefinition,
 } from "./definition";
-export { writeWorkbook } from "./writeWorkbook";
+export { writeWorkbook } from "./write-workbook";

@@ -1,7 +1,7 @@
 import { IAutoFillService } from "@univerjs/sheets";
 import { ISheetClipboardService } from "@univerjs/sheets-ui";
 import { ObjectMatrix, type ICellData, type Nullable } from "@univerjs/core";
-import { contentOfGrid } from "./cellData";
+import { contentOfGrid } from "./cell-data";
 import type { Reading } from "./entries";
 import type { TypedFormats } from "./typed-formats";
 import type { Grid } from "./univer";

@@ -2,7 +2,7 @@ import { INTERCEPTOR_POINT, SheetInterceptorService } from "@univerjs/sheets";
 import { InterceptorEffectEnum, type IStyleData } from "@univerjs/core";
 import { contains } from "../address";
 import type { StyleChange } from "../look/index";
-import { gridChange } from "./gridStyles";
+import { gridChange } from "./grid-styles";
 import { redraw } from "./redraw";
 import type { OpenInGrid } from "./session";
 import type { Grid } from "./univer";

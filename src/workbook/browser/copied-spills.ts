@@ -1,5 +1,5 @@
 import { ISheetClipboardService } from "@univerjs/sheets-ui";
-import { cellData, contentOfGrid } from "./cellData";
+import { cellData, contentOfGrid } from "./cell-data";
 import type { OpenInGrid } from "./session";
 import type { Grid } from "./univer";
 import { valueAt } from "./worker/results";

@@ -1,8 +1,8 @@
 import { contains, parseArea } from "../address";
 import { isFormula } from "../edit/index";
 import type { RangeName, Ranges, ShownBy } from "../../taskpane/host/host";
-import { shownValue } from "./cellData";
-import { gridContent } from "./gridContent";
+import { shownValue } from "./cell-data";
+import { gridContent } from "./grid-content";
 import type { OpenInGrid } from "./session";
 import type { Grid } from "./univer";
 import { place, valueAt } from "./worker/results";

@@ -2,7 +2,7 @@ import { CellValueType, InterceptorEffectEnum, type ICellData, type Nullable } f
 import { AFTER_CELL_EDIT, BEFORE_CELL_EDIT, INTERCEPTOR_POINT, SheetInterceptorService } from "@univerjs/sheets";
 import { ISheetClipboardService } from "@univerjs/sheets-ui";
 import { isFormula } from "../edit/index";
-import { contentOfGrid } from "./cellData";
+import { contentOfGrid } from "./cell-data";
 import type { Grid } from "./univer";
 
 /**

@@ -9,7 +9,7 @@ import {
 } from "@univerjs/sheets";
 import type { SheetEdit } from "../edit/index";
 import { sheetData } from "./snapshot";
-import { written } from "./takeBack";
+import { written } from "./take-back";
 import type { Grid } from "./univer";
 import type { SheetsChanged } from "./worker/messages";
 import type { Results } from "./worker/results";

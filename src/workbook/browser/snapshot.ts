@@ -1,8 +1,8 @@
 import { BooleanNumber, LocaleType, type ICellData, type IWorkbookData, type IWorksheetData } from "@univerjs/core";
 import { isFormula } from "../edit/index";
 import type { SheetLook } from "../look/index";
-import { cellData } from "./cellData";
-import { gridStyles } from "./gridStyles";
+import { cellData } from "./cell-data";
+import { gridStyles } from "./grid-styles";
 import { roomFor } from "./room";
 import type { OpenedBook, OpenedSheet } from "./worker/messages";
 import { valueAt, type Results } from "./worker/results";

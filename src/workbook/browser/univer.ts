@@ -24,7 +24,7 @@ import { CellAlertManagerService, CellPopupManagerService, UniverSheetsUIPlugin 
 import { UniverUIPlugin } from "@univerjs/ui";
 import { english } from "./english";
 import { GuardedCommands } from "./guarded-commands";
-import { functionDescriptions } from "./functionDescriptions";
+import { functionDescriptions } from "./function-descriptions";
 import { GRID_THEME } from "./theme";
 
 /** The grid's library, running. `api` is its public face, `univer` what that cannot do. */

@@ -1,8 +1,8 @@
 import { cellName, contains } from "../address";
 import { FileFault } from "../xlsx/fault";
-import { openWorkbook } from "../xlsx/openWorkbook";
+import { openWorkbook } from "../xlsx/open-workbook";
 import { contentOf, sameContent, type Content } from "./content";
-import type { EditedWorkbook } from "./editedWorkbook";
+import type { EditedWorkbook } from "./edited-workbook";
 
 /**
  * Reads a file that was written, and compares it with the workbook that it is of, cell by cell: what does not stand in

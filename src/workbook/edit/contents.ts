@@ -1,10 +1,10 @@
 import { contains, sameArea, type Area } from "../address";
 import { cellKey, CellError, type Book, type Cell, type Engine, type Outcome } from "../engine/index";
-import type { OpenWorkbook } from "../xlsx/openWorkbook";
+import type { OpenWorkbook } from "../xlsx/open-workbook";
 import type { CellEdit } from "./cell-edit";
 import { contentOf, isFormula, valueOf, type Content } from "./content";
-import { formulaKind } from "./formulaKind";
-import { toStored } from "./formulaText";
+import { formulaKind } from "./formula-kind";
+import { toStored } from "./formula-text";
 
 /**
  * What stands in a workbook's cells, as the engine reads it: what the file holds, and what was typed over it. What an

@@ -21,8 +21,8 @@
  */
 export type { CellEdit } from "./cell-edit";
 export { isFormula, type Content } from "./content";
-export { EditedWorkbook, type Change, type Put, type SheetRef, type SheetState } from "./editedWorkbook";
+export { EditedWorkbook, type Change, type Put, type SheetRef, type SheetState } from "./edited-workbook";
 export { FRACTION_FORMAT } from "./number-formats";
-export { toStored, toTyped } from "./formulaText";
+export { toStored, toTyped } from "./formula-text";
 export type { KeptSheetEdit } from "./sheet-history";
 export { SheetFault, sheetNameFault, type SheetEdit } from "../sheets/index";

@@ -1,11 +1,11 @@
 import { cellName, sameArea } from "../address";
-import type { CellText, FormulaText, SheetText } from "../xlsx/sheetText";
+import type { CellText, FormulaText, SheetText } from "../xlsx/sheet-text";
 import { applyEdits, type Edit } from "../xlsx/edits";
-import { openWorkbook, type OpenWorkbook } from "../xlsx/openWorkbook";
+import { openWorkbook, type OpenWorkbook } from "../xlsx/open-workbook";
 import { PackageDraft } from "../xlsx/package-draft";
-import { withAttributes } from "../xlsx/tagText";
+import { withAttributes } from "../xlsx/tag-text";
 import { decodeEscapes, encodeEscapes, escapeText, readXml } from "../xlsx/xml";
-import { provideDynamicMark } from "./dynamicMark";
+import { provideDynamicMark } from "./dynamic-mark";
 import { mender, type Mend } from "./mended-formula";
 
 /** A workbook whose formulas call our functions in the way that the spreadsheet program resolves. */

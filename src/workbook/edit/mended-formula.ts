@@ -1,5 +1,5 @@
 import { CUSTOM_PREFIX } from "../formula/typed-name";
-import { eachToken, ownName, toStored } from "./formulaText";
+import { eachToken, ownName, toStored } from "./formula-text";
 
 /** Writes formulas anew, and counts what was mended in them. */
 export interface Mend {

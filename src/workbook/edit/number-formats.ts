@@ -1,10 +1,10 @@
-import { BUILT_IN_FORMATS } from "../look/builtIn";
+import { BUILT_IN_FORMATS } from "../look/built-in";
 import { addPart } from "../xlsx/add-part";
 import { applyEdits, type Edit } from "../xlsx/edits";
 import { appended, type List } from "../xlsx/list-edits";
-import type { OpenWorkbook } from "../xlsx/openWorkbook";
+import type { OpenWorkbook } from "../xlsx/open-workbook";
 import type { PackageDraft } from "../xlsx/package-draft";
-import { withAttributes } from "../xlsx/tagText";
+import { withAttributes } from "../xlsx/tag-text";
 import { escapeAttribute, readXml, type Tag } from "../xlsx/xml";
 
 /** The format that lengths in inches bring, and that numbers typed as fractions are shown in. */

@@ -1,6 +1,6 @@
 import { namesSheet, withSheetRenamed } from "../formula/sheet-names";
 import { applySheetEdit, type SheetEdit } from "../sheets/index";
-import { openWorkbook, type OpenWorkbook } from "../xlsx/openWorkbook";
+import { openWorkbook, type OpenWorkbook } from "../xlsx/open-workbook";
 import { withFormula, type CellEdit } from "./cell-edit";
 import { isFormula, sameContent } from "./content";
 

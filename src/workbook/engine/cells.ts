@@ -5,7 +5,7 @@ import { LIMITS, make, spend } from "./budget";
 import { CutShort, markCut } from "./cut-short";
 import { cellKey, type Book, type Cell, type Formula, type Table } from "./engine";
 import type { Library } from "./evaluator";
-import { FormulaIndex } from "./formulaIndex";
+import { FormulaIndex } from "./formula-index";
 import { Names } from "./names";
 import { Preparation, type Prepared } from "./prepare";
 import type { CellSource } from "./source";

@@ -5,7 +5,7 @@ import type { Library, Ordinary } from "./kinds";
 import { intersect, joinReferences, overlap, shiftedArea, spanReferences } from "./references";
 import { applyOperator, broadcast, finite } from "./operators";
 import type { CellSource } from "./source";
-import { tableReference } from "./tableAreas";
+import { tableReference } from "./table-areas";
 import { CellError, fail, isMatrix, Lambda, Reference, Unsupported } from "./values";
 import type { Matrix, Scalar, Scope, Shown, Value } from "./values";
 

@@ -14,7 +14,7 @@ import { database } from "./functions/database";
 import { finance } from "./functions/finance";
 import { integers } from "./functions/integers";
 import { workdays } from "./functions/workdays";
-import { yearParts } from "./functions/yearParts";
+import { yearParts } from "./functions/year-parts";
 import { dates } from "./functions/dates";
 import { lambdas } from "./functions/lambdas";
 import { lookup } from "./functions/lookup";

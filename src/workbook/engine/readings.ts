@@ -1,7 +1,7 @@
 import { children, type Node } from "../formula/nodes";
 import { shiftedArea } from "./references";
 import type { CellSource } from "./source";
-import { tableReference } from "./tableAreas";
+import { tableReference } from "./table-areas";
 import { Reference, type Scope, type SheetArea } from "./values";
 
 /** The ranges that a formula's text names, its defined names and tables looked up: what must be worked out before it. */

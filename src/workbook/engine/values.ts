@@ -1,5 +1,5 @@
 import type { Area } from "../address";
-import type { ErrorCode } from "../formula/errorCodes";
+import type { ErrorCode } from "../formula/error-codes";
 import type { Node } from "../formula/nodes";
 
 /** An error value. One made by a function of ours carries the sentence that the host would show. */

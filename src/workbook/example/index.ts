@@ -1,18 +1,18 @@
 import { writeWorkbook, type WorkbookDefinition } from "../author/index";
 import { recalculate } from "../recalculate";
-import { OWN_FUNCTIONS } from "../edit/ownFunctions";
+import { OWN_FUNCTIONS } from "../edit/own-functions";
 import { ALTERNATES } from "./alternates";
 import { BENCH } from "./bench";
 import { DRAWERS } from "./drawers";
 import { CHECKS, CUT_LIST, HARDWARE, MOUNTING, PLAN, WORKINGS } from "./plan";
 import { JOB } from "./job";
-import { PRICE_GRID } from "./priceGrid";
+import { PRICE_GRID } from "./price-grid";
 import { PRICES } from "./prices";
 import { QUOTE } from "./quote";
 import { SAW } from "./saw";
-import { CUTS, SHEETS } from "./sheetGoods";
+import { CUTS, SHEETS } from "./sheet-goods";
 import { STYLES, type Style } from "./styles";
-import { WHAT_IF } from "./whatIf";
+import { WHAT_IF } from "./what-if";
 
 /** The workbook that is open at the start: a bicycle workshop's parts bench, invented. */
 export const PARTS_BENCH: WorkbookDefinition<Style> = {

@@ -1,4 +1,4 @@
-import type { ErrorCode } from "./errorCodes";
+import type { ErrorCode } from "./error-codes";
 
 /** One corner of a reference. A relative part moves with the formula; an absolute one stays. */
 export interface Corner {

@@ -1,8 +1,8 @@
-import type { ErrorCode } from "./errorCodes";
+import type { ErrorCode } from "./error-codes";
 import type { Node, Operator } from "./nodes";
-import { reference } from "./parseReference";
+import { reference } from "./parse-reference";
 import { excerpt, PATTERN, Scanner } from "./scanner";
-import { readTableReference } from "./tableReference";
+import { readTableReference } from "./table-reference";
 
 /**
  * Reads a formula as a file stores it, without its equals sign.

@@ -1,4 +1,4 @@
-import { ERROR_CODES } from "./errorCodes";
+import { ERROR_CODES } from "./error-codes";
 
 /** The spreadsheet program nests functions 64 deep; parentheses and signs may go further. */
 const DEEPEST = 256;

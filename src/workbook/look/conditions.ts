@@ -1,8 +1,8 @@
 import { cellName, parseArea, type Area } from "../address";
 import { decodeEscapes, readXml } from "../xlsx/xml";
-import { isTrue } from "../xlsx/workbookPart";
-import type { StyleChange } from "./cellStyles";
-import { colorOf } from "./themeColors";
+import { isTrue } from "../xlsx/workbook-part";
+import type { StyleChange } from "./cell-styles";
+import { colorOf } from "./theme-colors";
 
 /** A look that depends on what cells hold. */
 export interface Condition {

@@ -1,9 +1,9 @@
-import type { OpenWorkbook } from "../xlsx/openWorkbook";
+import type { OpenWorkbook } from "../xlsx/open-workbook";
 import { readXml } from "../xlsx/xml";
 import { mostImportant, readConditions, type Condition } from "./conditions";
-import { readSheetLook, type SheetLook } from "./sheetLook";
-import { readCellStyles, type CellStyle } from "./cellStyles";
-import { readThemeColors } from "./themeColors";
+import { readSheetLook, type SheetLook } from "./sheet-look";
+import { readCellStyles, type CellStyle } from "./cell-styles";
+import { readThemeColors } from "./theme-colors";
 
 /** How a workbook looks: its cell styles by number, and each sheet's columns, rows and panes. */
 export interface Look {

@@ -1,4 +1,4 @@
-import { OWN_FUNCTIONS } from "../edit/ownFunctions";
+import { OWN_FUNCTIONS } from "../edit/own-functions";
 import { run } from "./cli";
 
 // Whoever reads along may stop, as `head` does; the workbook is written all the same, and the exit code stays true.

@@ -1,6 +1,6 @@
-import type { OpenWorkbook } from "../xlsx/openWorkbook";
+import type { OpenWorkbook } from "../xlsx/open-workbook";
 import type { PackageDraft } from "../xlsx/package-draft";
-import { withAttributes } from "../xlsx/tagText";
+import { withAttributes } from "../xlsx/tag-text";
 import { escapeAttribute, readXml } from "../xlsx/xml";
 import { refuseLog } from "./change-log";
 import { SheetFault } from "./sheet-edit";

@@ -1,4 +1,4 @@
-import type { OpenWorkbook } from "../xlsx/openWorkbook";
+import type { OpenWorkbook } from "../xlsx/open-workbook";
 import { PackageDraft } from "../xlsx/package-draft";
 import { addSheet } from "./add-sheet";
 import { deleteSheet } from "./delete-sheet";

@@ -1,4 +1,4 @@
-import type { OpenWorkbook } from "../xlsx/openWorkbook";
+import type { OpenWorkbook } from "../xlsx/open-workbook";
 import { SheetFault } from "./sheet-edit";
 
 /**

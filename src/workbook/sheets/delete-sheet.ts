@@ -1,8 +1,8 @@
 import { withoutSheet } from "../formula/sheet-names";
 import { readXml } from "../xlsx/xml";
-import { shortenCalcChain } from "../xlsx/calcChain";
+import { shortenCalcChain } from "../xlsx/calc-chain";
 import { dropParts } from "../xlsx/drop-parts";
-import type { OpenWorkbook } from "../xlsx/openWorkbook";
+import type { OpenWorkbook } from "../xlsx/open-workbook";
 import type { PackageDraft } from "../xlsx/package-draft";
 import { refuseLog } from "./change-log";
 import { naming } from "./naming";

@@ -1,4 +1,4 @@
-import type { OpenWorkbook } from "../xlsx/openWorkbook";
+import type { OpenWorkbook } from "../xlsx/open-workbook";
 import type { PackageDraft } from "../xlsx/package-draft";
 import { updateTitles } from "./titles";
 import { WorkbookText } from "./workbook-text";

@@ -1,5 +1,5 @@
 import { applyEdits, type Edit } from "../xlsx/edits";
-import { withAttributes } from "../xlsx/tagText";
+import { withAttributes } from "../xlsx/tag-text";
 import { decodeEscapes, encodeEscapes, escapeAttribute, escapeText, readXml, type Tag } from "../xlsx/xml";
 
 /** What becomes of the places that name a sheet. */

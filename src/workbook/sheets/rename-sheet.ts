@@ -1,7 +1,7 @@
 import { sameName, withSheetRenamed } from "../formula/sheet-names";
-import type { OpenWorkbook } from "../xlsx/openWorkbook";
+import type { OpenWorkbook } from "../xlsx/open-workbook";
 import type { PackageDraft } from "../xlsx/package-draft";
-import { withAttributes } from "../xlsx/tagText";
+import { withAttributes } from "../xlsx/tag-text";
 import { encodeEscapes, escapeAttribute } from "../xlsx/xml";
 import { naming, refuseUnknown } from "./naming";
 import { withReferences } from "./references";

@@ -1,8 +1,8 @@
 import { applyEdits, type Edit } from "../xlsx/edits";
 import type { Package } from "../xlsx/package";
 import type { PackageDraft } from "../xlsx/package-draft";
-import { withAttributes } from "../xlsx/tagText";
-import type { SheetEntry } from "../xlsx/workbookPart";
+import { withAttributes } from "../xlsx/tag-text";
+import type { SheetEntry } from "../xlsx/workbook-part";
 import { escapeText, readXml } from "../xlsx/xml";
 
 interface Item {

@@ -1,6 +1,6 @@
 import { applyEdits, type Edit } from "../xlsx/edits";
-import type { Place } from "../xlsx/sheetText";
-import { withAttributes } from "../xlsx/tagText";
+import type { Place } from "../xlsx/sheet-text";
+import { withAttributes } from "../xlsx/tag-text";
 import { readXml } from "../xlsx/xml";
 
 /** Where the sheets, and all that counts them, stand in the workbook's main part. */

@@ -1,4 +1,4 @@
-import type { OpenWorkbook } from "./openWorkbook";
+import type { OpenWorkbook } from "./open-workbook";
 import type { PackageDraft } from "./package-draft";
 import { readXml } from "./xml";
 

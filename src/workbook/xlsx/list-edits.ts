@@ -1,5 +1,5 @@
 import type { Edit } from "./edits";
-import { withAttributes } from "./tagText";
+import { withAttributes } from "./tag-text";
 import type { Tag } from "./xml";
 
 /** A list of a part that tells how many items it has; `inner` is where its end tag begins. */

@@ -1,7 +1,7 @@
 import { newEntry } from "./new-entry";
 import type { Package } from "./package";
 import type { Entry } from "./zip";
-import { writeArchive } from "./writeZip";
+import { writeArchive } from "./write-zip";
 
 /** A workbook's archive while parts of it are changed, added or left out. All others keep every byte. */
 export class PackageDraft {

@@ -1,7 +1,7 @@
 import { areaName, sameArea } from "../address";
 import type { Edit } from "./edits";
-import type { RowText, SheetText } from "./sheetText";
-import { withAttributes } from "./tagText";
+import type { RowText, SheetText } from "./sheet-text";
+import { withAttributes } from "./tag-text";
 
 /** A cell that the sheet does not have yet, as the element that is to stand there. */
 export interface NewCell {

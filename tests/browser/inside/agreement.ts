@@ -8,8 +8,8 @@ import {
 } from "@univerjs/core";
 import { cellName } from "../../../src/workbook/address";
 import { EditedWorkbook, isFormula } from "../../../src/workbook/edit/index";
-import { contentOfGrid, shownValue } from "../../../src/workbook/browser/cellData";
-import { gridContent } from "../../../src/workbook/browser/gridContent";
+import { contentOfGrid, shownValue } from "../../../src/workbook/browser/cell-data";
+import { gridContent } from "../../../src/workbook/browser/grid-content";
 import type { startPage } from "../../../src/workbook/browser/page";
 import { valueAt } from "../../../src/workbook/browser/worker/results";
 import { said } from "../../workbook/support/the-law";

@@ -3,7 +3,7 @@ import { parseCell } from "../../../src/workbook/address";
 import { EditedWorkbook, type Content } from "../../../src/workbook/edit/index";
 import { readLook } from "../../../src/workbook/look/index";
 import { recalculate } from "../../../src/workbook/recalculate";
-import { openWorkbook } from "../../../src/workbook/xlsx/openWorkbook";
+import { openWorkbook } from "../../../src/workbook/xlsx/open-workbook";
 import { handmade, METADATA, oneSheet, parts, sheetXml, withPart } from "../support/handmade";
 
 const put = (workbook: EditedWorkbook, cell: string, content: Content, format?: string): boolean =>

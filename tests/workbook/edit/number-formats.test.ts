@@ -4,7 +4,7 @@ import { parseCell } from "../../../src/workbook/address";
 import { writeWorkbook } from "../../../src/workbook/author/index";
 import { EditedWorkbook, type Content } from "../../../src/workbook/edit/index";
 import { readLook } from "../../../src/workbook/look/index";
-import { openWorkbook } from "../../../src/workbook/xlsx/openWorkbook";
+import { openWorkbook } from "../../../src/workbook/xlsx/open-workbook";
 
 const STYLES = "xl/styles.xml";
 const SHEET = "xl/worksheets/sheet1.xml";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { OWN_FUNCTIONS } from "../../../src/workbook/edit/ownFunctions";
+import { OWN_FUNCTIONS } from "../../../src/workbook/edit/own-functions";
 import { CellError, createEngine } from "../../../src/workbook/engine/index";
 import { bookOf, type Given } from "../support/sheet";
 

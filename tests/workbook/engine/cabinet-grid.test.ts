@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import * as functions from "../../../src/functions/index";
-import { OWN_FUNCTIONS } from "../../../src/workbook/edit/ownFunctions";
+import { OWN_FUNCTIONS } from "../../../src/workbook/edit/own-functions";
 import { createEngine } from "../../../src/workbook/engine/index";
 import { bookOf, type Given } from "../support/sheet";
 

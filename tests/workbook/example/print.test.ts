@@ -5,7 +5,7 @@ import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { writeWorkbook } from "../../../src/workbook/author/index";
 import { PARTS_BENCH } from "../../../src/workbook/example/index";
-import { OWN_FUNCTIONS } from "../../../src/workbook/edit/ownFunctions";
+import { OWN_FUNCTIONS } from "../../../src/workbook/edit/own-functions";
 import { recalculate } from "../../../src/workbook/recalculate";
 import { convert } from "../../libreoffice";
 

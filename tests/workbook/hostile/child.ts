@@ -1,13 +1,13 @@
 import "../../host";
 import { createInterface } from "node:readline";
 import { parseCell } from "../../../src/workbook/address";
-import { OWN_FUNCTIONS } from "../../../src/workbook/edit/ownFunctions";
+import { OWN_FUNCTIONS } from "../../../src/workbook/edit/own-functions";
 import { CellError, cellKey, type Scalar } from "../../../src/workbook/engine/index";
 import { readLook } from "../../../src/workbook/look/index";
 import { describe } from "../../../src/workbook/node/describe";
 import { recalculate } from "../../../src/workbook/recalculate";
 import { FileFault } from "../../../src/workbook/xlsx/fault";
-import { openWorkbook } from "../../../src/workbook/xlsx/openWorkbook";
+import { openWorkbook } from "../../../src/workbook/xlsx/open-workbook";
 import { HOSTILE } from "./cases";
 import { NOTHING_FALSE, type Came } from "./came";
 

@@ -4,7 +4,7 @@ import { describe, expect, test } from "vitest";
 import { parseCell } from "../../../src/workbook/address";
 import { EditedWorkbook } from "../../../src/workbook/edit/index";
 import { conditionalLook, readLook, type StyleChange } from "../../../src/workbook/look/index";
-import { openWorkbook } from "../../../src/workbook/xlsx/openWorkbook";
+import { openWorkbook } from "../../../src/workbook/xlsx/open-workbook";
 import { oneSheet } from "../support/handmade";
 
 type Rules = ExcelJS.ConditionalFormattingOptions[];

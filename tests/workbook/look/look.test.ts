@@ -1,7 +1,7 @@
 import ExcelJS from "exceljs";
 import { expect, test } from "vitest";
 import { readLook } from "../../../src/workbook/look/index";
-import { openWorkbook } from "../../../src/workbook/xlsx/openWorkbook";
+import { openWorkbook } from "../../../src/workbook/xlsx/open-workbook";
 
 async function lookOf(fill: (sheet: ExcelJS.Worksheet) => void): Promise<ReturnType<typeof readLook>> {
   const workbook = new ExcelJS.Workbook();

@@ -2,7 +2,7 @@ import { cellName } from "../../../src/workbook/address";
 import { EditedWorkbook, isFormula } from "../../../src/workbook/edit/index";
 import { CellError, type Scalar } from "../../../src/workbook/engine/index";
 import { readLook, type Look } from "../../../src/workbook/look/index";
-import type { OpenWorkbook } from "../../../src/workbook/xlsx/openWorkbook";
+import type { OpenWorkbook } from "../../../src/workbook/xlsx/open-workbook";
 import { chanceOf, randomStep } from "./random-edits";
 
 /** What happened, step by step, and what is wrong after the last one; undefined where nothing is. */

@@ -1,7 +1,7 @@
 import { strToU8, zipSync } from "fflate";
 import { describe, expect, it } from "vitest";
 import { readArchive, unpack } from "../../../src/workbook/xlsx/zip";
-import { writeArchive } from "../../../src/workbook/xlsx/writeZip";
+import { writeArchive } from "../../../src/workbook/xlsx/write-zip";
 
 const text = (bytes: Uint8Array) => new TextDecoder().decode(bytes);
 const source = zipSync(

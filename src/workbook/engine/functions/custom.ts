@@ -1,5 +1,5 @@
 import type { Evaluator, Ordinary } from "../evaluator";
-import { isErrorCode } from "../../formula/errorCodes";
+import { isErrorCode } from "../../formula/error-codes";
 import { CellError, isMatrix, Lambda, Reference } from "../values";
 import type { Formats, Matrix, Scalar, Shown, Value } from "../values";
 

@@ -4,7 +4,7 @@ import { CellError, fail, Unsupported, type Scalar, type Value } from "../values
 import { unproven } from "../proven";
 import { dateOf, dayNumber, dayOf, daysIn, serialOf, weekday } from "./calendar";
 import { scalarOf, strictNumber } from "./reading";
-import { thirty } from "./yearParts";
+import { thirty } from "./year-parts";
 
 /** The moments of TODAY and NOW, dates from their parts, and the parts of dates. */
 export const dates: Record<string, Ordinary> = {

@@ -1,5 +1,5 @@
 import { toBoolean, toNumber } from "../coercion";
-import type { ErrorCode } from "../../formula/errorCodes";
+import type { ErrorCode } from "../../formula/error-codes";
 import type { Evaluator, Ordinary } from "../evaluator";
 import { compare } from "../operators";
 import {

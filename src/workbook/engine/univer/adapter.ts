@@ -8,7 +8,7 @@ import {
   type BaseFunction,
   type BaseValueObject,
 } from "@univerjs/engine-formula";
-import { isErrorCode, type ErrorCode } from "../../formula/errorCodes";
+import { isErrorCode, type ErrorCode } from "../../formula/error-codes";
 import type { Evaluator } from "../evaluator";
 import { fail, isMatrix, Lambda, Reference, Unsupported, type Matrix, type Scalar, type Value } from "../values";
 

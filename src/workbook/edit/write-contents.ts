@@ -1,12 +1,12 @@
 import { cellName } from "../address";
 import { cellKey, CellError, type Scalar } from "../engine/index";
-import { writtenValue } from "../xlsx/cellValue";
+import { writtenValue } from "../xlsx/cell-value";
 import { applyEdits, type Edit } from "../xlsx/edits";
 import { placeCells } from "../xlsx/place-cells";
-import type { CellText, SheetText } from "../xlsx/sheetText";
-import { withAttributes } from "../xlsx/tagText";
+import type { CellText, SheetText } from "../xlsx/sheet-text";
+import { withAttributes } from "../xlsx/tag-text";
 import { encodeEscapes, escapeText } from "../xlsx/xml";
-import { shifted } from "./formulaText";
+import { shifted } from "./formula-text";
 
 /** What a cell shall hold from now on: a value (null: nothing), a formula as it is stored, or its own formula anew. */
 export type NewContent = { row: number; column: number } & (

@@ -1,10 +1,10 @@
 import { strToU8, zipSync } from "fflate";
-import { METADATA } from "../edit/dynamicMark";
+import { METADATA } from "../edit/dynamic-mark";
 import { escapeText } from "../xlsx/xml";
 import type { WorkbookDefinition } from "./definition";
-import { ruleLooks } from "./rulesPart";
-import { sheetPart } from "./sheetPart";
-import { stylesPart } from "./stylesPart";
+import { ruleLooks } from "./rules-part";
+import { sheetPart } from "./sheet-part";
+import { stylesPart } from "./styles-part";
 
 /** Writes a workbook out as the bytes of an .xlsx file. The same definition gives the same bytes. */
 export function writeWorkbook({ sheets, styles }: WorkbookDefinition): Uint8Array {

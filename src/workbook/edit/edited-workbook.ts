@@ -1,13 +1,13 @@
 import { createEngine, type Cell, type Engine, type Outcome, type Scalar } from "../engine/index";
 import { SheetFault, type SheetEdit } from "../sheets/index";
-import type { OpenWorkbook } from "../xlsx/openWorkbook";
+import type { OpenWorkbook } from "../xlsx/open-workbook";
 import type { CellEdit } from "./cell-edit";
 import { checkSaved } from "./check-saved";
 import { contentOf, sameContent, type Content } from "./content";
 import { Contents } from "./contents";
 import { mendNames } from "./mend-names";
-import { NAMESPACE, OWN_FUNCTIONS } from "./ownFunctions";
-import { saveEdits } from "./saveEdits";
+import { NAMESPACE, OWN_FUNCTIONS } from "./own-functions";
+import { saveEdits } from "./save-edits";
 import { SheetHistory, type KeptSheetEdit, type Stage } from "./sheet-history";
 
 /** A sheet by its id, or by its place in the order, counted from 0. */

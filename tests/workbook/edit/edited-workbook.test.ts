@@ -5,7 +5,7 @@ import { EditedWorkbook, FRACTION_FORMAT, type Content } from "../../../src/work
 import { parseCell } from "../../../src/workbook/address";
 import { CellError } from "../../../src/workbook/engine/index";
 import { recalculate } from "../../../src/workbook/recalculate";
-import { OWN_FUNCTIONS } from "../../../src/workbook/edit/ownFunctions";
+import { OWN_FUNCTIONS } from "../../../src/workbook/edit/own-functions";
 
 type Row = (string | number | null)[];
 

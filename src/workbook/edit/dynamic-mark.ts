@@ -2,7 +2,7 @@ import { addPart } from "../xlsx/add-part";
 import { applyEdits, type Edit } from "../xlsx/edits";
 import { readDynamicMarks } from "../xlsx/metadata";
 import { appended, type List } from "../xlsx/list-edits";
-import type { OpenWorkbook } from "../xlsx/openWorkbook";
+import type { OpenWorkbook } from "../xlsx/open-workbook";
 import type { PackageDraft } from "../xlsx/package-draft";
 import { readXml, type Tag } from "../xlsx/xml";
 

@@ -8,7 +8,7 @@ import { recalculate } from "../../src/workbook";
 import { convert } from "../libreoffice";
 import { fakes } from "./support/fakes";
 import { parts, withPart } from "./support/handmade";
-import { shownBy } from "./support/shownBy";
+import { shownBy } from "./support/shown-by";
 
 const run = (file: Uint8Array) => recalculate(file, { functions: fakes });
 

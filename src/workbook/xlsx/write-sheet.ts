@@ -1,10 +1,10 @@
 import { areaName, cellName, sameArea, type Area } from "../address";
 import type { Scalar } from "../engine/values";
-import { writtenValue } from "./cellValue";
+import { writtenValue } from "./cell-value";
 import { applyEdits, type Edit } from "./edits";
 import { placeCells } from "./place-cells";
-import type { CellText, SheetText } from "./sheetText";
-import { withAttributes } from "./tagText";
+import type { CellText, SheetText } from "./sheet-text";
+import { withAttributes } from "./tag-text";
 
 /** What one cell shall hold: a value, or nothing where a spilled one has gone; and what its array formula fills. */
 export interface CellChange {

@@ -1,6 +1,6 @@
 import { parseCell } from "../address";
 import { readXml } from "../xlsx/xml";
-import { isTrue } from "../xlsx/workbookPart";
+import { isTrue } from "../xlsx/workbook-part";
 
 /** Sizes in pixels, rows and columns counted from 0. */
 export interface SheetLook {

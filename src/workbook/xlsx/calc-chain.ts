@@ -1,9 +1,9 @@
 import { parseCell } from "../address";
 import { dropParts } from "./drop-parts";
 import { applyEdits, type Edit } from "./edits";
-import type { OpenWorkbook } from "./openWorkbook";
+import type { OpenWorkbook } from "./open-workbook";
 import type { PackageDraft } from "./package-draft";
-import { withAttributes } from "./tagText";
+import { withAttributes } from "./tag-text";
 import { readXml } from "./xml";
 
 /** Takes cells without a formula out of the order of calculation; one without cells is none that a file may have. */

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { fraction, fractionText } from "../../src/workbook/browser/fractionText";
+import { fraction, fractionText } from "../../src/workbook/browser/fraction-text";
 
 test.each([
   ["7/16", 0.4375],

@@ -1,8 +1,8 @@
 import { MAX_COLUMNS, MAX_ROWS, parseArea, parseCell } from "../address";
 import { FileFault, shown } from "./fault";
-import type { CellText, FormulaText, RowText, SheetText } from "./sheetText";
+import type { CellText, FormulaText, RowText, SheetText } from "./sheet-text";
 import { TextCollector } from "./strings";
-import { isTrue } from "./workbookPart";
+import { isTrue } from "./workbook-part";
 import { decodeEscapes, readXml, type Tag } from "./xml";
 
 /** Reads a worksheet part and remembers where everything stands. */

@@ -1,5 +1,5 @@
 import type { ICellData } from "@univerjs/core";
-import { cellData } from "./cellData";
+import { cellData } from "./cell-data";
 import type { Results } from "./worker/results";
 
 type Matrix<T> = Record<number, Record<number, T>>;

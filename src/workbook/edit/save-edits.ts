@@ -1,18 +1,18 @@
 import { contains, sameArea } from "../address";
 import { cellKey, type Result } from "../engine/index";
 import { recalculate } from "../recalculate";
-import { shortenCalcChain } from "../xlsx/calcChain";
-import { openWorkbook, type OpenWorkbook } from "../xlsx/openWorkbook";
+import { shortenCalcChain } from "../xlsx/calc-chain";
+import { openWorkbook, type OpenWorkbook } from "../xlsx/open-workbook";
 import { PackageDraft } from "../xlsx/package-draft";
-import type { CellText, SheetText } from "../xlsx/sheetText";
+import type { CellText, SheetText } from "../xlsx/sheet-text";
 import { isFormula, valueOf } from "./content";
-import { provideDynamicMark } from "./dynamicMark";
+import { provideDynamicMark } from "./dynamic-mark";
 import type { CellEdit } from "./cell-edit";
-import { formulaKind } from "./formulaKind";
-import { toStored } from "./formulaText";
+import { formulaKind } from "./formula-kind";
+import { toStored } from "./formula-text";
 import { NumberFormats } from "./number-formats";
-import { OWN_FUNCTIONS } from "./ownFunctions";
-import { writeContents, type NewContent } from "./writeContents";
+import { OWN_FUNCTIONS } from "./own-functions";
+import { writeContents, type NewContent } from "./write-contents";
 
 /**
  * Writes edits into a workbook's file and then works it out, as the command `recalculate` does. Only the cells that

@@ -2,7 +2,7 @@ import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { expect, test } from "vitest";
 import { writeWorkbook } from "../../../src/workbook/author/index";
 import { EditedWorkbook } from "../../../src/workbook/edit/index";
-import { openWorkbook } from "../../../src/workbook/xlsx/openWorkbook";
+import { openWorkbook } from "../../../src/workbook/xlsx/open-workbook";
 
 const SHEET = "xl/worksheets/sheet1.xml";
 

@@ -1,7 +1,7 @@
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import { IUniverInstanceService, UniverInstanceType, type Workbook } from "@univerjs/core";
 import type { Content } from "../edit/index";
-import { contentOfGrid } from "./cellData";
+import { contentOfGrid } from "./cell-data";
 import type { Grid } from "./univer";
 
 /** What a person put into a cell, as the grid has it. */

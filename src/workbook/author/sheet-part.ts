@@ -1,10 +1,10 @@
 import { cellName } from "../address";
-import { formulaKind } from "../edit/formulaKind";
-import { toStored } from "../edit/formulaText";
+import { formulaKind } from "../edit/formula-kind";
+import { toStored } from "../edit/formula-text";
 import { escapeText } from "../xlsx/xml";
 import type { CellDefinition, RuleLook, SheetDefinition } from "./definition";
-import { PAGE_HEAD, pageXml } from "./pagePart";
-import { rulesXml } from "./rulesPart";
+import { PAGE_HEAD, pageXml } from "./page-part";
+import { rulesXml } from "./rules-part";
 
 /** A worksheet's part. Formulas have no values yet; working the file out puts them in. */
 export function sheetPart(

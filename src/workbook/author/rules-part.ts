@@ -1,4 +1,4 @@
-import { toStored } from "../edit/formulaText";
+import { toStored } from "../edit/formula-text";
 import { escapeText } from "../xlsx/xml";
 import type { RuleDefinition, RuleLook, SheetDefinition } from "./definition";
 

@@ -1,7 +1,7 @@
 import { readXml } from "../xlsx/xml";
-import { isTrue } from "../xlsx/workbookPart";
-import { BUILT_IN_FORMATS } from "./builtIn";
-import { colorOf } from "./themeColors";
+import { isTrue } from "../xlsx/workbook-part";
+import { BUILT_IN_FORMATS } from "./built-in";
+import { colorOf } from "./theme-colors";
 
 /** One cell style, as far as a grid shows it. Colors are six hexadecimal digits. */
 export interface CellStyle {

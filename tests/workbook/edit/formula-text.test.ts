@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { formulaKind } from "../../../src/workbook/edit/formulaKind";
-import { shifted, toStored, toTyped } from "../../../src/workbook/edit/formulaText";
+import { formulaKind } from "../../../src/workbook/edit/formula-kind";
+import { shifted, toStored, toTyped } from "../../../src/workbook/edit/formula-text";
 
 const PAIRS: [typed: string, stored: string][] = [
   ["=A1+1", "A1+1"],

@@ -2,10 +2,10 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cellKey } from "../../../src/workbook/engine";
 import type { Scalar } from "../../../src/workbook/engine/values";
-import { readValue, writtenValue } from "../../../src/workbook/xlsx/cellValue";
-import { readSheet } from "../../../src/workbook/xlsx/readSheet";
-import { withAttributes } from "../../../src/workbook/xlsx/tagText";
-import { writeSheet, type CellChange } from "../../../src/workbook/xlsx/writeSheet";
+import { readValue, writtenValue } from "../../../src/workbook/xlsx/cell-value";
+import { readSheet } from "../../../src/workbook/xlsx/read-sheet";
+import { withAttributes } from "../../../src/workbook/xlsx/tag-text";
+import { writeSheet, type CellChange } from "../../../src/workbook/xlsx/write-sheet";
 import { sheetXml } from "../support/handmade";
 
 const anyText = fc.string({ unit: "binary", maxLength: 12 }).filter((text) => !/[\ud800-\udfff]/.test(text));

@@ -2,7 +2,7 @@ import { SetRangeValuesMutation } from "@univerjs/sheets";
 import { ICommandService, type ICellData } from "@univerjs/core";
 import { isFormula, type Content } from "../edit/index";
 import type { Book } from "./book";
-import { cellData } from "./cellData";
+import { cellData } from "./cell-data";
 import type { Grid } from "./univer";
 import type { Place } from "./worker/messages";
 

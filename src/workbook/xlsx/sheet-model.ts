@@ -1,6 +1,6 @@
 import { cellKey, type Formula, type Sheet } from "../engine/engine";
-import { readValue } from "./cellValue";
-import type { CellText, FormulaText, SheetText } from "./sheetText";
+import { readValue } from "./cell-value";
+import type { CellText, FormulaText, SheetText } from "./sheet-text";
 
 /** A sheet as the engine sees it: values, and formulas with their shared texts found. */
 export function sheetModel(name: string, text: SheetText | undefined, sharedStrings: readonly string[]): Sheet {

@@ -3,7 +3,7 @@ import { columnLetters, columnNumber } from "../address";
 import { parseFormula } from "../formula/parse";
 import { walk } from "../formula/nodes";
 import { CUSTOM_PREFIX, typedName } from "../formula/typed-name";
-import { isOwnFunction } from "./ownFunctions";
+import { isOwnFunction } from "./own-functions";
 
 /**
  * A formula as a file stores it, from what a person types: `=DRAWER.BOXWIDTH(A2)` is stored as

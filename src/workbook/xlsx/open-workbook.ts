@@ -2,12 +2,12 @@ import type { Area } from "../address";
 import type { Book } from "../engine/engine";
 import { readDynamicMarks } from "./metadata";
 import { Package } from "./package";
-import { readSheet } from "./readSheet";
-import { sheetModel } from "./sheetModel";
-import type { SheetText } from "./sheetText";
+import { readSheet } from "./read-sheet";
+import { sheetModel } from "./sheet-model";
+import type { SheetText } from "./sheet-text";
 import { readSharedStrings } from "./strings";
 import { readTable } from "./tables";
-import { readWorkbookPart, type WorkbookPart } from "./workbookPart";
+import { readWorkbookPart, type WorkbookPart } from "./workbook-part";
 
 /** A workbook's file, opened: what the engine works out, and the texts that its results are written into. */
 export interface OpenWorkbook {

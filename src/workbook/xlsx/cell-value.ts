@@ -1,7 +1,7 @@
-import { isErrorCode } from "../formula/errorCodes";
+import { isErrorCode } from "../formula/error-codes";
 import { LONGEST_TEXT } from "../engine/budget";
 import { CellError, type Scalar } from "../engine/values";
-import type { CellText } from "./sheetText";
+import type { CellText } from "./sheet-text";
 import { decodeEscapes, encodeEscapes, escapeText } from "./xml";
 
 /**

@@ -1,5 +1,5 @@
 import { readXml } from "../xlsx/xml";
-import { INDEXED_COLORS } from "./builtIn";
+import { INDEXED_COLORS } from "./built-in";
 
 /** The theme's colors in the order in which styles number them: light and dark change places. */
 export function readThemeColors(text: string, part: string): string[] {

@@ -1,7 +1,7 @@
 import { contains } from "../address";
 import type { Scalar } from "../engine/index";
-import type { StyleChange } from "./cellStyles";
-import { scaleColor } from "./colorScale";
+import type { StyleChange } from "./cell-styles";
+import { scaleColor } from "./color-scale";
 import type { Condition } from "./conditions";
 
 /** What rules ask of the sheet that they stand on. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { CellError } from "../../../src/workbook/engine";
 import { recalculate } from "../../../src/workbook";
-import { openWorkbook } from "../../../src/workbook/xlsx/openWorkbook";
+import { openWorkbook } from "../../../src/workbook/xlsx/open-workbook";
 import { cellOf, oneSheet } from "../support/handmade";
 
 function stored(cell: string): unknown {
