@@ -17,12 +17,12 @@ export interface FunctionDoc {
   sources: string[];
 }
 
-export interface DeclaredParameter {
+interface DeclaredParameter {
   name: string;
   optional: boolean;
 }
 
-export interface DescribedParameter extends DeclaredParameter {
+interface DescribedParameter extends DeclaredParameter {
   description: string;
 }
 

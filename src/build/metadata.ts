@@ -6,7 +6,7 @@ export interface Metadata {
   enums?: Enumeration[];
 }
 
-export interface MetadataFunction {
+interface MetadataFunction {
   id: string;
   name: string;
   description?: string;
@@ -14,7 +14,7 @@ export interface MetadataFunction {
   result: unknown;
 }
 
-export interface Enumeration {
+interface Enumeration {
   id: string;
   type: string;
   values: unknown[];

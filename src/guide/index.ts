@@ -1,1 +1,1 @@
-export { STANDARD_GROUPS, STANDARDS_HELP, usualInWords, type StandardGroup, type StandardHelp } from "./standards";
+export { STANDARD_GROUPS, STANDARDS_HELP, usualInWords } from "./standards";

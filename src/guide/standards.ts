@@ -26,7 +26,7 @@ export const STANDARD_GROUPS = [
   "Loads and wood",
   "Saw and sheets",
 ] as const;
-export type StandardGroup = (typeof STANDARD_GROUPS)[number];
+type StandardGroup = (typeof STANDARD_GROUPS)[number];
 
 const help = (
   group: StandardGroup,

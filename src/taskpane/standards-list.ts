@@ -22,7 +22,7 @@ export function standardsList(place: HTMLElement): { show(query: string): void }
 }
 
 /** The standards in whose name, group, meaning or words every word of the query occurs. */
-export function standardsFound(query: string): Name[] {
+function standardsFound(query: string): Name[] {
   const found = finder(query);
   return NAMES.filter((name) => {
     const { group, meaning, choices = [] } = STANDARDS_HELP[name];

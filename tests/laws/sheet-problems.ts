@@ -6,7 +6,7 @@ import type { Plain } from "../core/sheets/exhaustive";
 /** Small sheets, and parts of which a few fill one: kerf, turning and the choice of stock matter in most problems. */
 export const [LENGTH, WIDTH] = [12, 8];
 
-export const size = fc.integer({ min: 1, max: 8 });
+const size = fc.integer({ min: 1, max: 8 });
 export const plain: fc.Arbitrary<Plain> = fc.record({ length: size, width: size, turns: fc.boolean() });
 export const many = fc.array(plain, { minLength: 1, maxLength: 24 });
 export const kerf = fc.constantFrom(0, 1 / 8, 1);

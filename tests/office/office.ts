@@ -11,7 +11,7 @@ export const PROTOCOLS = ["web", "windows"] as const;
 export type Protocol = (typeof PROTOCOLS)[number];
 
 /** The requirement sets of a current release. */
-export const CURRENT = {
+const CURRENT = {
   excelapi: "1.20",
   customfunctions: "1.11",
   customfunctionsruntime: "1.5",

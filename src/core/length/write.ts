@@ -29,7 +29,7 @@ export function showNumber(length: Rational, unit: Unit): string {
 export const isTapeSize = (length: Rational): boolean => 64n % terms(length).denominator === 0n;
 
 /** An exact text without the mark. */
-export function writeNumber(length: Rational, unit: Unit): string {
+function writeNumber(length: Rational, unit: Unit): string {
   const { numerator, denominator } = terms(length);
   const sign = numerator < 0n ? "-" : "";
   const size = numerator < 0n ? -numerator : numerator;

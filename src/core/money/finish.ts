@@ -15,7 +15,7 @@ export function finishLines(parts: readonly Part[], rates: Rates, unit: Unit): L
 }
 
 /** Square feet or square meters of boxes, and of fronts with their shop-made pulls; runners are waxed, not finished. */
-export function pieceAreas(parts: readonly Part[], unit: Unit): { box: Rational; front: Rational } {
+function pieceAreas(parts: readonly Part[], unit: Unit): { box: Rational; front: Rational } {
   const side = unitsIn(unit === "in" ? "ft" : "m", unit);
   const area = (which: (part: Part) => boolean): Rational =>
     divide(

@@ -4,7 +4,6 @@ export { costed, type Cutting } from "./costed";
 export * from "./solid-stock";
 export * from "./rates";
 export * from "./quote";
-export { pieceAreas } from "./finish";
 export { drawerCount } from "./labor";
 export { insideVolume } from "./volume";
-export type { Line, Section, What } from "./line";
+export type { Line, What } from "./line";

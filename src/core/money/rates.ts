@@ -29,7 +29,7 @@ export type RateName = Exclude<keyof Rates, "extras">;
 /** Names of amounts of money. */
 export type PriceName = Extract<RateName, `${string} price` | "labor rate">;
 
-export interface Extra {
+interface Extra {
   label: string;
   amount: Rational;
 }

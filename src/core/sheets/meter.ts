@@ -46,7 +46,7 @@ export class Meter {
 }
 
 /** So many that a host does not wait too long for them; `npm run bench -- longest` tells how long that is. */
-export const MOST_STEPS = 48_000_000;
+const MOST_STEPS = 48_000_000;
 
 /** Sums that a knapsack looks at while a rectangle is looked at once. */
 export const SUMS = 8;

@@ -17,7 +17,7 @@ export interface Member {
   stacked?: boolean;
 }
 
-export interface RowPart {
+interface RowPart {
   part: number;
   /** The part's length lies along the model's height where the kind is upright. */
   flipped: boolean;

@@ -1,7 +1,6 @@
 /** Workbooks written out of data. */
 export type {
   CellDefinition,
-  PageDefinition,
   RowDefinition,
   RuleDefinition,
   RuleLook,

@@ -1,5 +1,5 @@
 /** Something that a person may choose to do about it. */
-export interface Choice {
+interface Choice {
   label: string;
   /** @returns false where it was not done, and is to be offered still */
   go(): Promise<boolean> | boolean;

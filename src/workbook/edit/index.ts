@@ -8,8 +8,7 @@
  * - `put({sheet, row, column, content})` writes a cell; `content`, `cells`, `format`, `storedValue` read it.
  * - `changeSheets(edit)` adds, renames, moves or deletes a sheet, and gives the cells whose content changed with it
  *   (a deleted sheet's own cells are not among them). It throws a `SheetFault` with a line for a person, and has then
- *   changed nothing; `refusal(edit)` asks beforehand, and `sheetNameFault` judges a name alone. Undone it is by the edit
- *   that leads back: another rename or move; `delete` for a sheet that was added; `add` with the id of a sheet that was
+ *   changed nothing; `refusal(edit)` asks beforehand. Undone it is by the edit that leads back: another rename or move; `delete` for a sheet that was added; `add` with the id of a sheet that was
  *   deleted brings that one back with all that it held, and with the formulas that referred to it.
  * - `opened` is the file with its sheets as they are now (its looks and rules too, to be read anew after a change of
  *   sheets); what was typed into cells is not in it.
@@ -21,8 +20,7 @@
  */
 export type { CellEdit } from "./cell-edit";
 export { isFormula, type Content } from "./content";
-export { EditedWorkbook, type Change, type Put, type SheetRef, type SheetState } from "./edited-workbook";
+export { EditedWorkbook, type Change, type Put } from "./edited-workbook";
 export { FRACTION_FORMAT } from "./number-formats";
-export { toStored, toTyped } from "./formula-text";
 export type { KeptSheetEdit } from "./sheet-history";
-export { SheetFault, sheetNameFault, type SheetEdit } from "../sheets/index";
+export { SheetFault, type SheetEdit } from "../sheets/index";

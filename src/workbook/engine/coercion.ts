@@ -26,7 +26,7 @@ export function toText(value: Scalar): string | CellError {
 }
 
 /** A number as joining texts shows it: fifteen digits, an exponent only where the number is very long. */
-export function numberText(value: number): string {
+function numberText(value: number): string {
   if (value === 0) return "0";
   const [digits, exponentText] = value.toExponential(14).split("e") as [string, string];
   const exponent = Number(exponentText);

@@ -50,7 +50,7 @@ export interface Formula {
   obstacle?: string;
 }
 
-export interface DefinedName {
+interface DefinedName {
   name: string;
   text: string;
   /** The sheet that alone sees it. */
@@ -98,7 +98,7 @@ export interface Result {
   custom: boolean;
 }
 
-export interface Kept {
+interface Kept {
   sheet: number;
   row: number;
   column: number;

@@ -60,7 +60,7 @@ function outcome(calculation: Calculation, rounds: number): Outcome {
   return result;
 }
 
-export type { Book, Cell, DefinedName, Engine, Formula, Kept, Outcome, Question, Result, Sheet, Table } from "./engine";
+export type { Book, Cell, Engine, Outcome, Result } from "./engine";
 export { cellKey } from "./engine";
-export { firstRowOf, type CustomFunction, type Dimensions } from "./functions/custom";
+export { firstRowOf, type CustomFunction } from "./functions/custom";
 export { CellError, type Scalar } from "./values";

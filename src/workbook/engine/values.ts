@@ -50,7 +50,7 @@ export interface Scope {
   variables?: Variables;
 }
 
-export interface Variables extends Shown {
+interface Variables extends Shown {
   name: string;
   outer?: Variables;
 }

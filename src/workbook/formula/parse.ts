@@ -18,7 +18,7 @@ export function parseFormula(text: string): Node {
 }
 
 /** The spreadsheet program takes 8,192 characters; a file's prefixes come on top of them. */
-export const LONGEST_FORMULA = 65_536;
+const LONGEST_FORMULA = 65_536;
 
 function comparison(scanner: Scanner): Node {
   return leftToRight(scanner, concatenation, () => scanner.take(PATTERN.comparison)?.[0]);

@@ -1,5 +1,5 @@
 /** Sheets named in a formula, as it is stored or typed; with `last`, all from one sheet to another. */
-export interface SheetPrefix {
+interface SheetPrefix {
   first: string;
   last?: string;
 }
@@ -61,7 +61,7 @@ export function namesSheet(formula: string, name: string): boolean {
 }
 
 /** `Bench!`, `'What if'!`, `'Jan 1:Mar'!`. */
-export function prefixText({ first, last }: SheetPrefix): string {
+function prefixText({ first, last }: SheetPrefix): string {
   const name = last === undefined ? first : `${first}:${last}`;
   const plain = isPlain(first) && (last === undefined || isPlain(last));
   return plain ? `${name}!` : `'${name.replaceAll("'", "''")}'!`;

@@ -1,5 +1,5 @@
 /** How a workbook's file looks, for a grid to show. */
 export type { CellStyle, Side, StyleChange } from "./cell-styles";
-export { conditionalLook, type Asked, type Looked } from "./conditional-look";
+export { conditionalLook, type Looked } from "./conditional-look";
 export { readLook, type Look } from "./look";
 export type { SheetLook } from "./sheet-look";

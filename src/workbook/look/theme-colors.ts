@@ -20,7 +20,7 @@ export function readThemeColors(text: string, part: string): string[] {
 }
 
 /** A color of the theme, lighter (tint over 0) or darker. */
-export function tinted(color: string, tint: number): string {
+function tinted(color: string, tint: number): string {
   const channels = [0, 2, 4].map((at) => Number.parseInt(color.slice(at, at + 2), 16));
   const moved = channels.map((channel) => (tint < 0 ? channel * (1 + tint) : channel + (255 - channel) * tint));
   return moved.map((channel) => Math.round(channel).toString(16).padStart(2, "0")).join("");

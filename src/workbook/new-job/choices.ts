@@ -15,7 +15,7 @@ export interface Choices {
 type StandardName = keyof typeof STANDARDS_HELP;
 
 /** What the data sheet of undermount slides says, by the standard that takes it. */
-export type DataSheet = { readonly [N in StandardName]?: string };
+type DataSheet = { readonly [N in StandardName]?: string };
 
 export const DATA_SHEET = (Object.keys(STANDARDS_HELP) as StandardName[]).filter(
   (name) => STANDARDS_HELP[name].group === "Undermount slides",

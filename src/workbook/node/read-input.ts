@@ -4,7 +4,7 @@ import { kindOf } from "./kind";
 import { reason } from "./reason";
 
 /** Files larger than this are refused before they are read. */
-export const LARGEST_FILE = 256 * 1024 * 1024;
+const LARGEST_FILE = 256 * 1024 * 1024;
 
 /**
  * Reads a file whole. Devices, pipes and folders are refused before they are opened, for opening may wait for ever;

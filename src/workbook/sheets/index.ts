@@ -1,3 +1,3 @@
 /** Sheets added, renamed, moved and deleted in a workbook's file. */
-export { applySheetEdit, type Resheeted } from "./apply-sheet-edit";
-export { SheetFault, sheetNameFault, type SheetEdit } from "./sheet-edit";
+export { applySheetEdit } from "./apply-sheet-edit";
+export { SheetFault, type SheetEdit } from "./sheet-edit";

@@ -42,7 +42,7 @@ export interface RowText extends Place {
 }
 
 /** The element that holds the rows. */
-export interface DataText extends Place {
+interface DataText extends Place {
   /** Where its start tag ends, and where its end tag begins. */
   tagEnd: number;
   inner: number;

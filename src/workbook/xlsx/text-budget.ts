@@ -1,7 +1,7 @@
 import { FileFault } from "./fault";
 
 /** What the XML parts of a workbook that are read may hold in all. */
-export const TEXT_LIMITS = { bytes: 128 * 1024 * 1024, elements: 2_000_000 } as const;
+const TEXT_LIMITS = { bytes: 128 * 1024 * 1024, elements: 2_000_000 } as const;
 
 /**
  * One file's budget: every element that is read costs memory many times its length, and nothing in an archive says how

@@ -3,7 +3,7 @@ import { crc32 } from "./crc";
 import { FileFault, shown } from "./fault";
 
 /** What an archive may hold, so that a small file cannot fill the memory. */
-export const LIMITS = {
+const LIMITS = {
   entries: 10_000,
   entrySize: 256 * 1024 * 1024,
   totalSize: 512 * 1024 * 1024,

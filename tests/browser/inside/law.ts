@@ -4,7 +4,7 @@ import { hands } from "./hands";
 import { randomStep } from "./steps";
 
 /** What happened, step by step, and what is wrong after the last one. */
-export interface Broken {
+interface Broken {
   seed: number;
   steps: string[];
   fault: string;

@@ -15,11 +15,10 @@ export const STORED = 77;
 /** A cell is given a value, a formula with `=`, or with `{=` one that spills. */
 export type Given = Record<string, number | string>;
 
-export const escaped = (text: string): string =>
-  text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;");
+const escaped = (text: string): string => text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;");
 
 /** Rows of cells by their addresses. */
-export function rowsXml(given: Given): string {
+function rowsXml(given: Given): string {
   const rows = new Map<number, [number, string][]>();
   for (const [address, content] of Object.entries(given)) {
     const { row, column } = parseCell(address)!;
@@ -50,7 +49,7 @@ export const book = (given: Given, more: Parameters<typeof oneSheet>[1] = {}): U
   oneSheet(rowsXml(given), more);
 
 /** One formula in A1, beside other cells. */
-export const formula = (text: string, given: Given = {}, more: Parameters<typeof oneSheet>[1] = {}): Uint8Array =>
+const formula = (text: string, given: Given = {}, more: Parameters<typeof oneSheet>[1] = {}): Uint8Array =>
   book({ ...given, A1: text.startsWith("{") ? text : `=${text}` }, more);
 
 /** A title, a formula, what comes of it, and the cells beside it. */

@@ -80,7 +80,7 @@ export function shown(value: Scalar): string {
 const NEWER: ReadonlySet<string> = new Set(["#CALC!", "#SPILL!"]);
 
 /** A number may differ in what the program's fifteen digits do not show. A blank and an empty text look alike in a file. */
-export function agrees(found: Scalar, stored: Scalar): boolean {
+function agrees(found: Scalar, stored: Scalar): boolean {
   if (found instanceof CellError) {
     return (
       stored instanceof CellError &&

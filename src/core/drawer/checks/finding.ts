@@ -1,7 +1,7 @@
 import { compare, type Rational } from "../../length";
 
 /** What a careful person would raise: what is `wrong` before anything is cut, what is `doubtful` before it is too late. */
-export type Level = "wrong" | "doubtful";
+type Level = "wrong" | "doubtful";
 
 /** A finding as a code with data; its wording and its remedy belong to whoever shows it. */
 export interface Finding {

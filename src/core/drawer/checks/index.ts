@@ -16,7 +16,7 @@ import { checkThickness } from "./stock";
 import { checkInnerReveals, checkMeasurements } from "./measurements";
 import { checkUndermount, checkUndermountBox } from "./undermount";
 
-export { doubtful, wrong, type Finding, type Level } from "./finding";
+export { doubtful, wrong, type Finding } from "./finding";
 
 /**
  * Everything in a job that is wrong or doubtful, in the order of its openings. Findings that are the same for several

@@ -17,7 +17,7 @@ export function boxWeight(drawer: Drawer): number {
 }
 
 /** The density asked for that material, or for all, else by its name; in lb/ft³ or kg/m³. */
-export function density(asked: Densities, material: string, unit: Unit): number {
+function density(asked: Densities, material: string, unit: Unit): number {
   const own = asked.find(({ of }) => of?.toUpperCase() === material.toUpperCase()) ?? asked.find(({ of }) => !of);
   return own ? own.density : densityOf(material) / (unit === "in" ? KG_M3_PER_LB_FT3 : 1);
 }

@@ -63,7 +63,7 @@ const endThickness = (s: Standards): Rational => s["end thickness"] ?? s["side t
 export const endInset = (s: Standards): Rational => (s["corner joint"] === "dado" ? s["dado inset"] : ZERO);
 
 /** Side space of one side. Undermount slides are named by a deduction instead. */
-export const clearanceOf = (s: Standards, unit: Opening["unit"]): Rational | undefined =>
+const clearanceOf = (s: Standards, unit: Opening["unit"]): Rational | undefined =>
   s.slide === "undermount" ? undefined : (s["side clearance"] ?? SIDE_CLEARANCE[unit][s.slide]);
 
 function widthOf(opening: Opening): Size {

@@ -190,7 +190,7 @@ function padded(items: Scalar[], length: number): Scalar[] {
   return [...items, ...Array.from({ length: length - items.length }, () => fail("#N/A"))];
 }
 
-export function transposed(matrix: Matrix): Matrix {
+function transposed(matrix: Matrix): Matrix {
   return matrix[0]!.map((_, column) => matrix.map((row) => row[column]!));
 }
 

@@ -4,7 +4,7 @@ import { CellError, fail, type Scalar } from "../values";
 import { ofNumbers, ofTexts, scalarOf } from "./reading";
 
 /** The longest text that a cell holds. */
-export const LONGEST = 32_767;
+const LONGEST = 32_767;
 
 /** Taking texts apart and putting them together; places count from 1, in the halves of characters that UTF-16 has. */
 export const strings: Record<string, Ordinary> = {
@@ -74,7 +74,7 @@ export const strings: Record<string, Ordinary> = {
 };
 
 /** A text that fits into a cell. */
-export function bounded(text: string): Scalar {
+function bounded(text: string): Scalar {
   return text.length > LONGEST ? fail("#VALUE!") : text;
 }
 

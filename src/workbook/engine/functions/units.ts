@@ -1,5 +1,5 @@
 /** What a unit measures, how much of the kind's first unit it is, and the power that a prefix has in it; 0 takes none. */
-export type Unit = readonly [kind: string, size: number, prefixed: number];
+type Unit = readonly [kind: string, size: number, prefixed: number];
 
 const INCH = 0.0254;
 const FOOT = 12 * INCH;
