@@ -1,5 +1,5 @@
 import { addPart } from "../xlsx/add-part";
-import { applyEdits, type Edit } from "../xlsx/edits";
+import { applyEdits, type Edit } from "../text-edits";
 import { readDynamicMarks } from "../xlsx/metadata";
 import { appended, type List } from "../xlsx/list-edits";
 import type { OpenWorkbook } from "../xlsx/open-workbook";

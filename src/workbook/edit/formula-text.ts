@@ -1,8 +1,10 @@
 import { NEW_EXCEL_FUNCTIONS } from "@univerjs/engine-formula";
-import { columnLetters, columnNumber } from "../address";
+import { columnLetters, columnNumber, MAX_COLUMNS, MAX_ROWS } from "../address";
+import { tokens } from "../formula/lexer";
+import { nodesOf, type Node, type NodeOf } from "../formula/nodes";
 import { parseFormula } from "../formula/parse";
-import { walk } from "../formula/nodes";
 import { CUSTOM_PREFIX, typedName } from "../formula/typed-name";
+import { applyEdits, type Edit } from "../text-edits";
 import { isOwnFunction } from "./own-functions";
 
 /**
@@ -13,68 +15,51 @@ import { isOwnFunction } from "./own-functions";
  */
 export function toStored(typed: string, isOwn: (name: string) => boolean = isOwnFunction): string {
   const text = typed.startsWith("=") ? typed.slice(1) : typed;
-  const bound = boundNames(text);
-  return eachToken(text, (token, kind) => {
-    if (kind === "spill") return `_xlfn.ANCHORARRAY(${token.slice(0, -1)})`;
-    if (kind === "call") return isOwn(token) ? ownName(token) : storedName(token, bound);
-    if (kind === "name" && bound.has(token.toLowerCase())) return `_xlpm.${token}`;
-    return token;
+  const nodes = readable(text);
+  const bound = boundNames(nodes);
+  const stored = (name: string): string => {
+    if (bound.has(name.toLowerCase())) return `_xlpm.${name}`;
+    return isOwn(name) ? ownName(name) : storedName(name);
+  };
+  const names = tokens(text).flatMap(({ kind, text: name, start, end }): Edit[] => {
+    if (kind === "call") return [{ start, end, text: stored(name) }];
+    return kind === "name" && bound.has(name.toLowerCase()) ? [{ start, end, text: `_xlpm.${name}` }] : [];
   });
+  return applyEdits(text, [...nodes.flatMap(anchored), ...names]);
 }
 
 /** A stored formula as a person reads it, with its equals sign. */
 export function toTyped(stored: string): string {
-  const text = eachToken(stored, (token, kind) => {
-    if (kind !== "call" && kind !== "name") return token;
-    return typedName(token);
+  const spills = /anchorarray/i.test(stored) ? readable(stored).flatMap(marked) : [];
+  const names = tokens(stored).flatMap(({ kind, text, start, end }): Edit[] => {
+    const isName = (kind === "call" || kind === "name") && !spills.some((spill) => spill.start === start);
+    return isName ? [{ start, end, text: typedName(text) }] : [];
   });
-  return `=${text.replace(/\bANCHORARRAY\(([^()]+)\)/g, "$1#")}`;
+  return `=${applyEdits(stored, [...spills, ...names])}`;
 }
 
 /** The formula as it reads in a cell so many rows down and columns to the right; what is absolute stays. */
 export function shifted(text: string, rows: number, columns: number): string {
   if (rows === 0 && columns === 0) return text;
-  return eachToken(text, (token, kind) => {
-    if (kind !== "cell" && kind !== "spill") return token;
-    return token.replace(/(\$?)([A-Za-z]{1,3})(\$?)(\d+)(#?)$/, (_, fixed, letters, fixedRow, row, mark) => {
-      const column = fixed ? letters : columnLetters(columnNumber(letters) + columns);
-      return `${fixed}${column}${fixedRow}${fixedRow ? row : Number(row) + rows}${mark}`;
+  const within = (number: number, size: number) => ((number % size) + size) % size;
+  const moved = (corner: string) =>
+    corner.replace(/^(\$(?=[A-Za-z]))?([A-Za-z]*)(\$?)(\d*)$/, (_, fixed = "", letters, fixedRow, row) => {
+      const isFixed = fixed !== "" || letters === "";
+      const column = isFixed ? letters : columnLetters(within(columnNumber(letters) + columns, MAX_COLUMNS));
+      return fixed + column + fixedRow + (fixedRow || !row ? row : within(Number(row) - 1 + rows, MAX_ROWS) + 1);
     });
-  });
-}
-
-type Kind = "text" | "spill" | "cell" | "call" | "name" | "other";
-
-const SHEET = String.raw`(?:(?:'(?:[^']|'')+'|[\p{L}_][\p{L}\p{N}_.]*)!)?`;
-const CELL = String.raw`\$?[A-Za-z]{1,3}\$?[1-9]\d{0,6}(?![\p{L}\p{N}_.(!])`;
-
-/** Texts, cells with `#`, cells, names before a bracket, other names; what lies between is passed over as it is. */
-const TOKENS = new RegExp(
-  [
-    // What is not closed goes on to the end: to try at each mark anew would take a long text's square.
-    `("(?:[^"]|"")*(?:"|$))`,
-    `(${SHEET}${CELL}#)`,
-    `(${SHEET}${CELL})`,
-    String.raw`([\p{L}_\\][\p{L}\p{N}_.\\]*(?=\())`,
-    String.raw`('(?:[^']|'')*(?:'!?|$)|[\p{L}_\\][\p{L}\p{N}_.\\]*!?|\d[\p{L}\p{N}.]*|#[A-Z/0!?]+)`,
-  ].join("|"),
-  "gu",
-);
-
-const KINDS: Kind[] = ["text", "spill", "cell", "call", "name"];
-
-export function eachToken(text: string, change: (token: string, kind: Kind) => string): string {
-  return text.replace(TOKENS, (token, ...groups: (string | undefined)[]) => {
-    const kind = KINDS[groups.slice(0, KINDS.length).findIndex((group) => group !== undefined)] ?? "other";
-    return change(token, kind === "name" && /[!#]/.test(token) ? "other" : kind);
-  });
+  const edits = tokens(text).flatMap(({ kind, text: token, start, end }): Edit[] =>
+    kind === "cell" || kind === "columns" || kind === "rows"
+      ? [{ start, end, text: token.split(":").map(moved).join(":") }]
+      : [],
+  );
+  return applyEdits(text, edits);
 }
 
 /** `DRAWER.BOXWIDTH` as a file has it. */
 export const ownName = (name: string): string => CUSTOM_PREFIX + name.toUpperCase().replaceAll(".", "_");
 
-function storedName(name: string, bound: ReadonlySet<string>): string {
-  if (bound.has(name.toLowerCase())) return `_xlpm.${name}`;
+function storedName(name: string): string {
   const upper = name.toUpperCase();
   if (upper === "FILTER" || upper === "SORT") return `_xlfn._xlws.${upper}`;
   return NEW_EXCEL_FUNCTIONS.has(upper) || ALSO_NEW.has(upper) ? `_xlfn.${upper}` : name;
@@ -87,17 +72,43 @@ const ALSO_NEW = new Set(
   ),
 );
 
-/** The names that LET and LAMBDA bind somewhere in the formula. */
-function boundNames(text: string): Set<string> {
-  const names = new Set<string>();
+/** All of a formula's nodes; none where it cannot be read, for then it is stored as it was typed, and the engine says why. */
+function readable(text: string): Node[] {
   try {
-    walk(parseFormula(text), (node) => {
-      if (node.kind !== "call" || (node.name !== "LET" && node.name !== "LAMBDA")) return;
-      const places = node.name === "LET" ? node.args.filter((_, i) => i % 2 === 0) : node.args;
-      for (const place of places.slice(0, -1)) if (place.kind === "name") names.add(place.name.toLowerCase());
-    });
+    return nodesOf(parseFormula(text));
   } catch {
-    // What cannot be read is stored as it was typed, and the engine says why it cannot be read.
+    return [];
+  }
+}
+
+/** The names that LET and LAMBDA bind somewhere in the formula. */
+function boundNames(nodes: readonly Node[]): Set<string> {
+  const names = new Set<string>();
+  for (const node of nodes) {
+    if (node.kind !== "call" || (node.name !== "LET" && node.name !== "LAMBDA")) continue;
+    const places = node.name === "LET" ? node.args.filter((_, i) => i % 2 === 0) : node.args;
+    for (const place of places.slice(0, -1)) if (place.kind === "name") names.add(place.name.toLowerCase());
   }
   return names;
+}
+
+/** `A1#` as `_xlfn.ANCHORARRAY(A1)`, in two edits around what stands before the mark. */
+function anchored(node: Node): Edit[] {
+  if (node.kind !== "unary" || node.operator !== "#") return [];
+  const { start, end, operand } = node;
+  return [
+    { start, end: start, text: "_xlfn.ANCHORARRAY(" },
+    { start: operand.end, end, text: ")" },
+  ];
+}
+
+/** The other way round, where a mark may stand behind what is asked for. */
+function marked(node: Node): Edit[] {
+  if (node.kind !== "call" || node.name !== "ANCHORARRAY") return [];
+  const [cell] = node.args as [NodeOf<"reference">?];
+  if (node.args.length !== 1 || !cell || !["reference", "name", "table", "call"].includes(cell.kind)) return [];
+  return [
+    { start: node.start, end: cell.start, text: "" },
+    { start: cell.end, end: node.end, text: "#" },
+  ];
 }

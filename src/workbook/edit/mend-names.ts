@@ -1,6 +1,6 @@
 import { cellName, sameArea } from "../address";
 import type { CellText, FormulaText, SheetText } from "../xlsx/sheet-text";
-import { applyEdits, type Edit } from "../xlsx/edits";
+import { applyEdits, type Edit } from "../text-edits";
 import { openWorkbook, type OpenWorkbook } from "../xlsx/open-workbook";
 import { PackageDraft } from "../xlsx/package-draft";
 import { withAttributes } from "../xlsx/tag-text";

@@ -1,5 +1,7 @@
+import { tokens } from "../formula/lexer";
 import { CUSTOM_PREFIX } from "../formula/typed-name";
-import { eachToken, ownName, toStored } from "./formula-text";
+import { applyEdits, type Edit } from "../text-edits";
+import { ownName, toStored } from "./formula-text";
 
 /** Writes formulas anew, and counts what was mended in them. */
 export interface Mend {
@@ -28,15 +30,14 @@ export function mender(functions: Readonly<Record<string, unknown>>, namespace: 
     count: 0,
     formula(stored) {
       if (!isLikely.test(stored)) return undefined;
-      let wrong = 0;
-      const plain = eachToken(stored, (token, kind) => {
-        const name = kind === "call" ? typed(token) : undefined;
-        if (name === undefined || token === ownName(name)) return token;
-        wrong++;
-        return name;
+      const edits = tokens(stored).flatMap(({ kind, text: call, start, end }): Edit[] => {
+        const name = kind === "call" ? typed(call) : undefined;
+        return name === undefined || call === ownName(name) ? [] : [{ start, end, text: name }];
       });
-      this.count += wrong;
-      return wrong === 0 ? undefined : toStored(plain, (name) => ours.has(ownName(name)) && name.includes("."));
+      this.count += edits.length;
+      return edits.length === 0
+        ? undefined
+        : toStored(applyEdits(stored, edits), (name) => ours.has(ownName(name)) && name.includes("."));
     },
   };
 }

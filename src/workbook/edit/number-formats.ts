@@ -1,6 +1,6 @@
 import { BUILT_IN_FORMATS } from "../look/built-in";
 import { addPart } from "../xlsx/add-part";
-import { applyEdits, type Edit } from "../xlsx/edits";
+import { applyEdits, type Edit } from "../text-edits";
 import { appended, type List } from "../xlsx/list-edits";
 import type { OpenWorkbook } from "../xlsx/open-workbook";
 import type { PackageDraft } from "../xlsx/package-draft";

@@ -1,7 +1,7 @@
 import { cellName } from "../address";
 import { cellKey, CellError, type Scalar } from "../engine/index";
 import { writtenValue } from "../xlsx/cell-value";
-import { applyEdits, type Edit } from "../xlsx/edits";
+import { applyEdits, type Edit } from "../text-edits";
 import { placeCells } from "../xlsx/place-cells";
 import type { CellText, SheetText } from "../xlsx/sheet-text";
 import { withAttributes } from "../xlsx/tag-text";

@@ -1,6 +1,6 @@
 import type { Node } from "../formula/nodes";
 import { parseFormula } from "../formula/parse";
-import { excerpt } from "../formula/scanner";
+import { excerpt } from "../formula/cursor";
 import type { Book, Table } from "./engine";
 
 /** What a workbook calls by name: sheets, defined names, tables. Case does not count. */
@@ -38,6 +38,6 @@ function read(text: string): Node {
   try {
     return parseFormula(text);
   } catch {
-    return { kind: "external", text: excerpt(text) };
+    return { kind: "external", text: excerpt(text), start: 0, end: text.length };
   }
 }

@@ -12,8 +12,18 @@ export type Operator = "+" | "-" | "*" | "/" | "^" | "&" | "=" | "<>" | "<" | "<
 
 export type TableItem = "all" | "data" | "headers" | "totals" | "row";
 
-/** A formula as a tree. `missing` is an argument left out between commas. */
-export type Node =
+/** A formula as a tree, each node with its place in the text. `missing` is an argument left out between commas. */
+export type Node = Unplaced & Place;
+
+export interface Place {
+  start: number;
+  end: number;
+}
+
+/** A node of the kind. */
+export type NodeOf<K extends Node["kind"]> = Extract<Unplaced, { kind: K }> & Place;
+
+type Unplaced =
   | { kind: "number"; value: number }
   | { kind: "text"; value: string }
   | { kind: "boolean"; value: boolean }
@@ -36,7 +46,7 @@ export function children(node: Node): Node[] {
     case "array":
       return node.rows.flat();
     case "call":
-      return node.args;
+      return [...node.args];
     case "invoke":
       return [node.callee, ...node.args];
     case "unary":
@@ -49,11 +59,13 @@ export function children(node: Node): Node[] {
   }
 }
 
-/** Calls `visit` for the node and everything below it; without recursion, for a sum of thousands of terms is as deep. */
-export function walk(node: Node, visit: (node: Node) => void): void {
+/** The node and everything below it; without recursion, for a sum of thousands of terms is as deep. */
+export function nodesOf(node: Node): Node[] {
+  const found: Node[] = [];
   const open = [node];
   for (let next = open.pop(); next; next = open.pop()) {
-    visit(next);
-    for (const child of [...children(next)].reverse()) open.push(child);
+    found.push(next);
+    for (const child of children(next).reverse()) open.push(child);
   }
+  return found;
 }

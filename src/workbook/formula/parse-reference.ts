@@ -1,50 +1,30 @@
 import { columnNumber, MAX_COLUMNS, MAX_ROWS } from "../address";
-import type { Corner, Node } from "./nodes";
-import { PATTERN, type Scanner } from "./scanner";
+import type { Cursor } from "./cursor";
+import type { Corner, NodeOf } from "./nodes";
 
-/** A cell, a range, whole columns or whole rows, if one stands here. */
-export function reference(scanner: Scanner): Extract<Node, { kind: "reference" }> | undefined {
-  const start = scanner.position;
-  const columns = scanner.take(PATTERN.columns);
-  if (columns) {
-    const from = corner("$", "1", columns[1]!, columns[2]!);
-    const to = corner("$", String(MAX_ROWS), columns[3]!, columns[4]!);
-    if (from && to) return { kind: "reference", from, to, whole: "columns" };
+/** Takes a cell, a range, whole columns or whole rows, if one stands here. */
+export function takeReference(cursor: Cursor): NodeOf<"reference"> | undefined {
+  const token = cursor.take("columns", "rows", "cell");
+  if (!token) return undefined;
+  const { text, start } = token;
+  if (token.kind !== "cell") {
+    const [first, last] = text.split(":") as [string, string];
+    const whole = token.kind as "columns" | "rows";
+    return { kind: "reference", from: corner(first, 0), to: corner(last, Infinity), whole, start, end: token.end };
   }
-  const rows = columns ? undefined : scanner.take(PATTERN.rows);
-  if (rows) {
-    const from = corner(rows[1]!, rows[2]!, "$", "A");
-    const to = corner(rows[3]!, rows[4]!, "$", "XFD");
-    if (from && to) return { kind: "reference", from, to, whole: "rows" };
-  }
-  const from = takeCell(scanner);
-  if (from) {
-    const before = scanner.position;
-    if (scanner.takeText(":")) {
-      const to = takeCell(scanner);
-      if (to) return { kind: "reference", from, to };
-      scanner.position = before;
-    }
-    return { kind: "reference", from, to: from };
-  }
-  scanner.position = start;
-  return undefined;
+  const from = corner(text, 0);
+  const isRange = cursor.token?.text === ":" && cursor.next?.kind === "cell";
+  const to = isRange && cursor.takeOperator(":") ? corner(cursor.take("cell")!.text, 0) : from;
+  return { kind: "reference", from, to, start, end: cursor.end };
 }
 
-function takeCell(scanner: Scanner): Corner | undefined {
-  const before = scanner.position;
-  const match = scanner.take(PATTERN.cell);
-  const found = match && corner(match[3]!, match[4]!, match[1]!, match[2]!);
-  if (!found) scanner.position = before;
-  return found;
-}
-
-function corner(rowMark: string, row: string, columnMark: string, letters: string): Corner | undefined {
-  const found = {
-    row: Number(row) - 1,
-    column: columnNumber(letters),
-    rowAbsolute: rowMark === "$",
-    columnAbsolute: columnMark === "$",
+/** @param missing the row of a whole column, the column of a whole row; the grid's last where it is beyond */
+function corner(text: string, missing: number): Corner {
+  const [, columnMark = "", letters, rowMark = "", row] = /^(\$(?=[A-Za-z]))?([A-Za-z]*)(\$)?(\d*)$/.exec(text)!;
+  return {
+    row: row ? Number(row) - 1 : Math.min(missing, MAX_ROWS - 1),
+    column: letters ? columnNumber(letters) : Math.min(missing, MAX_COLUMNS - 1),
+    rowAbsolute: !row || rowMark === "$",
+    columnAbsolute: !letters || columnMark === "$",
   };
-  return found.row < MAX_ROWS && found.column < MAX_COLUMNS ? found : undefined;
 }

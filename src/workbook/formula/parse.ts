@@ -1,94 +1,91 @@
+import { Cursor, excerpt } from "./cursor";
 import type { ErrorCode } from "./error-codes";
+import type { TokenKind } from "./lexer";
 import type { Node, Operator } from "./nodes";
-import { reference } from "./parse-reference";
-import { excerpt, PATTERN, Scanner } from "./scanner";
-import { readTableReference } from "./table-reference";
+import { takeReference } from "./parse-reference";
+import { sheetsOf } from "./sheet-prefix";
+import { NOT_CLOSED, readTableReference } from "./table-reference";
 
 /**
  * Reads a formula as a file stores it, without its equals sign.
+ * @returns its tree; places are counted in the text without the sign
  * @throws SyntaxError where it is none
  */
 export function parseFormula(text: string): Node {
   if (text.length > LONGEST_FORMULA) throw new SyntaxError(`It is longer than ${LONGEST_FORMULA} characters`);
-  const scanner = new Scanner(text.startsWith("=") ? text.slice(1) : text);
-  const node = comparison(scanner);
-  scanner.skipSpace();
-  if (!scanner.atEnd) throw scanner.fault(`“${excerpt(scanner.text.slice(scanner.position))}” cannot be read`);
+  const cursor = new Cursor(text.startsWith("=") ? text.slice(1) : text);
+  const node = comparison(cursor);
+  cursor.skipSpace();
+  if (cursor.token) throw cursor.fault(`“${excerpt(cursor.text.slice(cursor.position))}” cannot be read`);
   return node;
 }
 
 /** The spreadsheet program takes 8,192 characters; a file's prefixes come on top of them. */
 const LONGEST_FORMULA = 65_536;
 
-function comparison(scanner: Scanner): Node {
-  return leftToRight(scanner, concatenation, () => scanner.take(PATTERN.comparison)?.[0]);
-}
-
-function concatenation(scanner: Scanner): Node {
-  return leftToRight(scanner, sum, () => oneOf(scanner, "&"));
-}
-
-function sum(scanner: Scanner): Node {
-  return leftToRight(scanner, product, () => oneOf(scanner, "+-"));
-}
-
-function product(scanner: Scanner): Node {
-  return leftToRight(scanner, power, () => oneOf(scanner, "*/"));
-}
+type Read = (cursor: Cursor) => Node;
 
 /** A sign binds tighter than the power, and powers go from left to right: -2^2 is 4, 2^3^2 is 64. */
-function power(scanner: Scanner): Node {
-  return leftToRight(scanner, signed, () => oneOf(scanner, "^"));
+const power = leftToRight(signed, "^");
+const product = leftToRight(power, "*", "/");
+const sum = leftToRight(product, "+", "-");
+const concatenation = leftToRight(sum, "&");
+const comparison = leftToRight(concatenation, "<>", "<=", ">=", "=", "<", ">");
+
+function leftToRight(operand: Read, ...operators: Operator[]): Read {
+  return (cursor) => {
+    let left = operand(cursor);
+    for (;;) {
+      cursor.skipSpace();
+      const found = cursor.takeOperator(...operators);
+      if (!found) return left;
+      const right = operand(cursor);
+      const { start } = left;
+      left = { kind: "binary", operator: found.text as Operator, left, right, start, end: right.end };
+    }
+  };
 }
 
-function leftToRight(scanner: Scanner, operand: (scanner: Scanner) => Node, operator: () => string | undefined): Node {
-  let left = operand(scanner);
-  for (;;) {
-    scanner.skipSpace();
-    const found = operator();
-    if (found === undefined) return left;
-    left = { kind: "binary", operator: found as Operator, left, right: operand(scanner) };
+function signed(cursor: Cursor): Node {
+  cursor.skipSpace();
+  const sign = cursor.takeOperator("+", "-", "@");
+  if (sign) {
+    const operand = cursor.inside(() => signed(cursor));
+    return { kind: "unary", operator: sign.text as "+" | "-" | "@", operand, start: sign.start, end: operand.end };
   }
-}
-
-function oneOf(scanner: Scanner, characters: string): string | undefined {
-  const character = scanner.text[scanner.position];
-  if (character === undefined || !characters.includes(character)) return undefined;
-  scanner.position++;
-  return character;
-}
-
-function signed(scanner: Scanner): Node {
-  scanner.skipSpace();
-  const sign = oneOf(scanner, "+-@");
-  if (sign) return { kind: "unary", operator: sign as "+" | "-" | "@", operand: scanner.inside(() => signed(scanner)) };
-  let node = intersection(scanner);
+  let node = intersection(cursor);
   for (;;) {
-    scanner.skipSpace();
-    if (!oneOf(scanner, "%")) return node;
-    node = { kind: "unary", operator: "%", operand: node };
+    cursor.skipSpace();
+    const percent = cursor.takeOperator("%");
+    if (!percent) return node;
+    node = { kind: "unary", operator: "%", operand: node, start: node.start, end: percent.end };
   }
 }
 
 /** A space between two references is an operator; elsewhere it is nothing. */
-function intersection(scanner: Scanner): Node {
-  let left = span(scanner);
-  for (;;) {
-    const before = scanner.position;
-    if (!scanner.skipSpace() || !isReference(left) || !scanner.sees(/[$\p{L}_\\'[(\d]/uy)) {
-      scanner.position = before;
-      return left;
-    }
-    left = { kind: "join", operator: " ", left, right: span(scanner) };
+function intersection(cursor: Cursor): Node {
+  let left = span(cursor);
+  while (cursor.token?.kind === "space" && isReference(left) && beginsReference(cursor)) {
+    cursor.skipSpace();
+    const right = span(cursor);
+    left = { kind: "join", operator: " ", left, right, start: left.start, end: right.end };
   }
+  return left;
 }
 
-function span(scanner: Scanner): Node {
-  let left = postfixed(scanner);
-  while (scanner.sees(/\s*:/y) && isReference(left)) {
-    scanner.expect(":");
-    scanner.skipSpace();
-    left = { kind: "join", operator: ":", left, right: postfixed(scanner) };
+const REFERENCES: readonly TokenKind[] = ["sheet", "columns", "rows", "cell", "call", "name", "brackets", "number"];
+
+function beginsReference({ ahead }: Cursor): boolean {
+  return ahead !== undefined && (REFERENCES.includes(ahead.kind) || ahead.text === "(");
+}
+
+function span(cursor: Cursor): Node {
+  let left = postfixed(cursor);
+  while (cursor.ahead?.text === ":" && isReference(left)) {
+    cursor.expect(":");
+    cursor.skipSpace();
+    const right = postfixed(cursor);
+    left = { kind: "join", operator: ":", left, right, start: left.start, end: right.end };
   }
   return left;
 }
@@ -97,59 +94,58 @@ function isReference(node: Node): boolean {
   return ["reference", "name", "table", "call", "join", "unary", "external", "error"].includes(node.kind);
 }
 
-function postfixed(scanner: Scanner): Node {
-  let node = operand(scanner);
+function postfixed(cursor: Cursor): Node {
+  let node = operand(cursor);
   for (;;) {
-    if (scanner.takeText("#")) node = { kind: "unary", operator: "#", operand: node };
-    else if (scanner.takeText("(")) node = { kind: "invoke", callee: node, args: callArguments(scanner) };
+    const { start } = node;
+    const mark = cursor.takeOperator("#");
+    if (mark) node = { kind: "unary", operator: "#", operand: node, start, end: mark.end };
+    else if (cursor.takeOperator("("))
+      node = { kind: "invoke", callee: node, args: callArguments(cursor), start, end: cursor.end };
     else return node;
   }
 }
 
-function operand(scanner: Scanner): Node {
-  scanner.skipSpace();
-  const text = scanner.take(PATTERN.text);
-  if (text) return { kind: "text", value: text[1]!.replaceAll('""', '"') };
-  if (scanner.takeText("(")) return parenthesized(scanner);
-  if (scanner.takeText("{")) return arrayConstant(scanner);
-  const error = scanner.take(PATTERN.error);
-  if (error) return lost(scanner, error[0].toUpperCase() as ErrorCode);
-  const quoted = scanner.take(PATTERN.quotedSheet);
-  if (quoted) return onSheet(scanner, quoted[1]!.replaceAll("''", "'"));
-  const plain = scanner.take(PATTERN.plainSheet);
-  if (plain) return onSheet(scanner, plain[1]!);
-  return reference(scanner) ?? constantOrName(scanner);
+function operand(cursor: Cursor): Node {
+  cursor.skipSpace();
+  const token = cursor.take("text", "number", "error", "sheet");
+  if (!token) return opened(cursor) ?? takeReference(cursor) ?? named(cursor);
+  const { kind, text, start, end } = token;
+  if (kind === "text") return { kind, value: text.slice(1, -1).replaceAll('""', '"'), start, end };
+  if (kind === "number") return { kind, value: Number(text), start, end };
+  if (kind === "sheet") return onSheet(cursor, sheetsOf(text), start);
+  // Behind the error that a deleted sheet leaves stands what was asked of it, which is lost too.
+  if (text.toUpperCase() === "#REF!") void (takeReference(cursor) ?? cursor.take("name"));
+  return { kind: "error", code: text.toUpperCase() as ErrorCode, start, end: cursor.end };
 }
 
-/** Behind the error that a deleted sheet leaves stands what was asked of it, which is lost too. */
-function lost(scanner: Scanner, code: ErrorCode): Node {
-  if (code === "#REF!") void (reference(scanner) ?? scanner.take(PATTERN.name));
-  return { kind: "error", code };
-}
-
-function parenthesized(scanner: Scanner): Node {
-  let node = scanner.inside(() => comparison(scanner));
-  for (scanner.skipSpace(); scanner.takeText(","); scanner.skipSpace()) {
-    node = { kind: "join", operator: ",", left: node, right: comparison(scanner) };
+/** What stands in parentheses or braces. */
+function opened(cursor: Cursor): Node | undefined {
+  const bracket = cursor.takeOperator("(", "{");
+  if (!bracket) return undefined;
+  if (bracket.text === "{") return arrayConstant(cursor, bracket.start);
+  let node = cursor.inside(() => comparison(cursor));
+  for (cursor.skipSpace(); cursor.takeOperator(","); cursor.skipSpace()) {
+    const right = comparison(cursor);
+    node = { kind: "join", operator: ",", left: node, right, start: node.start, end: right.end };
   }
-  scanner.expect(")");
-  return node;
+  cursor.expect(")");
+  return { ...node, start: bracket.start, end: cursor.end };
 }
 
-function constantOrName(scanner: Scanner): Node {
-  const boolean = scanner.take(PATTERN.boolean);
-  if (boolean) return { kind: "boolean", value: boolean[1]!.toUpperCase() === "TRUE" };
-  const number = scanner.take(PATTERN.number);
-  if (number) return { kind: "number", value: Number(number[0]) };
-  const name = scanner.take(PATTERN.name)?.[0];
-  if (name === undefined) throw scanner.fault("A value is expected");
-  if (scanner.takeText("(")) return { kind: "call", name: plainName(name).toUpperCase(), args: callArguments(scanner) };
-  if (scanner.text[scanner.position] === "[") {
-    const table = readTableReference(scanner.text, scanner.position, name);
-    scanner.position = table.end;
-    return table.node;
+function named(cursor: Cursor): Node {
+  const token = cursor.take("call", "name");
+  if (!token) throw cursor.fault("A value is expected");
+  const { kind, text, start, end } = token;
+  if (kind === "call") {
+    cursor.expect("(");
+    return { kind, name: plainName(text).toUpperCase(), args: callArguments(cursor), start, end: cursor.end };
   }
-  return { kind: "name", name: plainName(name) };
+  const brackets = cursor.take("brackets");
+  if (brackets) return { ...readTableReference(text, brackets.text), start, end: brackets.end };
+  if (cursor.token?.text.startsWith("[")) throw new SyntaxError(NOT_CLOSED);
+  if (/^(?:true|false)$/i.test(text)) return { kind: "boolean", value: text.toUpperCase() === "TRUE", start, end };
+  return { kind: "name", name: plainName(text), start, end };
 }
 
 /** Newer functions and the names inside LAMBDA and LET are stored with prefixes that nobody types. */
@@ -157,44 +153,47 @@ function plainName(name: string): string {
   return name.replace(/^(?:_xlfn\.)?(?:_xlws\.)?(?:_xlpm\.|_xlop\.)?/i, "");
 }
 
-function callArguments(scanner: Scanner): Node[] {
+function callArguments(cursor: Cursor): Node[] {
   const args: Node[] = [];
-  scanner.skipSpace();
-  if (scanner.takeText(")")) return args;
+  cursor.skipSpace();
+  if (cursor.takeOperator(")")) return args;
   for (;;) {
-    scanner.skipSpace();
-    args.push(scanner.sees(/[,)]/y) ? { kind: "missing" } : scanner.inside(() => comparison(scanner)));
-    scanner.skipSpace();
-    if (scanner.takeText(")")) return args;
-    scanner.expect(",");
+    cursor.skipSpace();
+    const { position, token } = cursor;
+    const isMissing = token?.text === "," || token?.text === ")";
+    args.push(
+      isMissing ? { kind: "missing", start: position, end: position } : cursor.inside(() => comparison(cursor)),
+    );
+    cursor.skipSpace();
+    if (cursor.takeOperator(")")) return args;
+    cursor.expect(",");
   }
 }
 
-function arrayConstant(scanner: Scanner): Node {
+function arrayConstant(cursor: Cursor, start: number): Node {
   const rows: Node[][] = [[]];
   for (;;) {
-    rows.at(-1)!.push(signed(scanner));
-    scanner.skipSpace();
-    if (scanner.takeText("}")) break;
-    if (scanner.takeText(";")) rows.push([]);
-    else scanner.expect(",");
+    rows.at(-1)!.push(signed(cursor));
+    cursor.skipSpace();
+    if (cursor.takeOperator("}")) break;
+    if (cursor.takeOperator(";")) rows.push([]);
+    else cursor.expect(",");
   }
-  if (rows.some((row) => row.length !== rows[0]!.length)) throw scanner.fault("An array's rows differ in length");
-  return { kind: "array", rows };
+  if (rows.some((row) => row.length !== rows[0]!.length)) throw cursor.fault("An array's rows differ in length");
+  return { kind: "array", rows, start, end: cursor.end };
 }
 
 /** What follows `Sheet1!`: a range, a name, or the error left by a deleted range. */
-function onSheet(scanner: Scanner, sheet: string): Node {
-  if (sheet.startsWith("[") || sheet.includes("]")) {
-    const rest = scanner.take(/[$\p{L}\p{N}_.:\\]+|#REF!/uy)?.[0] ?? "";
-    return { kind: "external", text: `${sheet}!${rest}` };
+function onSheet(cursor: Cursor, sheets: ReturnType<typeof sheetsOf>, start: number): Node {
+  const found = takeReference(cursor);
+  if (!sheets) {
+    if (!found) void cursor.take("call", "name", "error");
+    return { kind: "external", text: cursor.text.slice(start, cursor.end), start, end: cursor.end };
   }
-  const found = reference(scanner);
-  const [first, last] = sheet.split(":");
-  if (found?.kind === "reference") return { ...found, sheet: first, ...(last ? { lastSheet: last } : {}) };
-  const error = scanner.take(PATTERN.error);
-  if (error) return { kind: "error", code: error[0].toUpperCase() as ErrorCode };
-  const name = scanner.take(PATTERN.name)?.[0];
-  if (name === undefined) throw scanner.fault("A range is expected");
-  return { kind: "name", sheet, name };
+  if (found) return { ...found, sheet: sheets.first, ...(sheets.last ? { lastSheet: sheets.last } : {}), start };
+  const token = cursor.take("error", "call", "name");
+  if (!token) throw cursor.fault("A range is expected");
+  const { kind, text, end } = token;
+  if (kind === "error") return { kind, code: text.toUpperCase() as ErrorCode, start, end };
+  return { kind: "name", sheet: sheets.first, name: text, start, end };
 }

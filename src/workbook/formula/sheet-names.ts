@@ -1,8 +1,6 @@
-/** Sheets named in a formula, as it is stored or typed; with `last`, all from one sheet to another. */
-interface SheetPrefix {
-  first: string;
-  last?: string;
-}
+import { applyEdits, type Edit } from "../text-edits";
+import { tokens } from "./lexer";
+import { prefixText, sheetsOf, type SheetPrefix } from "./sheet-prefix";
 
 /**
  * The formula after a sheet has been given another name. Texts, and other workbooks' sheets, stay.
@@ -32,11 +30,11 @@ export function withoutSheet(
 ): string {
   const position = (name: string) => order.findIndex((sheet) => sameName(sheet, name));
   return eachName(formula, {
-    prefix({ first, last }, rest) {
+    prefix({ first, last }, isLost) {
       const isFirst = sameName(first, gone);
       const isLast = last !== undefined && sameName(last, gone);
       if (!isFirst && !isLast) return undefined;
-      const lost = rest.startsWith("#REF!") ? "" : "#REF!";
+      const lost = isLost ? "" : "#REF!";
       if (last === undefined || (isFirst && isLast)) return lost;
       const [from, to] = [position(first), position(last)];
       if (from < 0 || to < 0) return lost;
@@ -60,60 +58,29 @@ export function namesSheet(formula: string, name: string): boolean {
   return found;
 }
 
-/** `Bench!`, `'What if'!`, `'Jan 1:Mar'!`. */
-function prefixText({ first, last }: SheetPrefix): string {
-  const name = last === undefined ? first : `${first}:${last}`;
-  const plain = isPlain(first) && (last === undefined || isPlain(last));
-  return plain ? `${name}!` : `'${name.replaceAll("'", "''")}'!`;
-}
-
 export function sameName(a: string, b: string): boolean {
   return a.toLowerCase() === b.toLowerCase();
 }
 
-/** Whether a name may stand without quotes: a word, and none that reads as a cell or a truth. */
-function isPlain(name: string): boolean {
-  return /^[\p{L}_][\p{L}\p{N}_.]*$/u.test(name) && !/^(?:[a-z]{1,3}\d+|r\d*(?:c\d*)?|c\d*|true|false)$/i.test(name);
-}
-
 interface Changes {
-  /** What stands in place of a sheet's name and its mark; `rest` is what follows. */
-  prefix(sheets: SheetPrefix, rest: string): string | undefined;
+  /** What stands in place of a sheet's name and its mark. */
+  prefix(sheets: SheetPrefix, isLost: boolean): string | undefined;
   /** What stands in place of a table and the columns that are asked of it. */
   table?(name: string): string | undefined;
 }
 
-const NAME = String.raw`[\p{L}\p{N}_.\\?]`;
-const BRACKETS = String.raw`\[(?:[^\[\]']|'.|\[(?:[^\[\]']|'.)*\])*\]`;
-
-/** Texts and errors, quoted sheets, other workbooks' sheets, cells, sheets, names with and without columns. */
-const TOKENS = new RegExp(
-  [
-    String.raw`"(?:[^"]|"")*"|#[A-Z][A-Z0-9_/]*[!?]?`,
-    String.raw`'(?<quoted>(?:[^']|'')+)'!`,
-    String.raw`\[\d+\](?:${NAME}|:)*!`,
-    String.raw`\$?[A-Za-z]{1,3}\$?\d{1,7}(?!${NAME}|[(!\[])`,
-    String.raw`(?<plain>${NAME}+(?::${NAME}+)?)!`,
-    String.raw`(?<table>[\p{L}_\\]${NAME}*)(?<columns>${BRACKETS})?(?!\()`,
-    String.raw`${NAME}+`,
-    BRACKETS,
-  ].join("|"),
-  "gsu",
-);
-
 function eachName(formula: string, changes: Changes): string {
-  return formula.replace(TOKENS, (token: string, ...rest: unknown[]) => {
-    const { quoted, plain, table } = rest.at(-1) as Record<string, string | undefined>;
-    const offset = rest.at(-3) as number;
-    const name = quoted?.replaceAll("''", "'") ?? plain;
-    if (name !== undefined) {
-      if (/[[\]]/.test(name)) return token;
-      const [first, last] = name.split(":") as [string, string?];
-      return (
-        changes.prefix({ first, ...(last === undefined ? {} : { last }) }, formula.slice(offset + token.length)) ??
-        token
-      );
+  const all = tokens(formula);
+  const edits = all.flatMap(({ kind, text, start, end }, index): Edit[] => {
+    const next = all[index + 1];
+    if (kind === "sheet") {
+      const sheets = sheetsOf(text);
+      const change = sheets && changes.prefix(sheets, next?.text.toUpperCase() === "#REF!");
+      return change === undefined ? [] : [{ start, end, text: change }];
     }
-    return (table !== undefined && changes.table?.(table)) || token;
+    const change = kind === "name" ? changes.table?.(text) : undefined;
+    if (change === undefined) return [];
+    return [{ start, end: next?.kind === "brackets" ? next.end : end, text: change }];
   });
+  return applyEdits(formula, edits);
 }

@@ -1,4 +1,5 @@
-import type { Node, TableItem } from "./nodes";
+import { closingBracket } from "./brackets";
+import type { NodeOf, Place, TableItem } from "./nodes";
 
 const ITEMS: Record<string, TableItem> = {
   "#all": "all",
@@ -10,13 +11,11 @@ const ITEMS: Record<string, TableItem> = {
 
 /**
  * Reads what stands in brackets after a table's name: `[Width]`, `[#All]`,
- * `[[#This Row],[Width]]`, `[[First]:[Last]]`, `[@Width]`. Gives the node and where the brackets end.
+ * `[[#This Row],[Width]]`, `[[First]:[Last]]`, `[@Width]`.
  */
-export function readTableReference(text: string, start: number, table: string): { node: Node; end: number } {
-  const end = closingBracket(text, start);
-  const inner = text.slice(start + 1, end - 1).trim();
-  const node: Extract<Node, { kind: "table" }> = { kind: "table", table, items: [] };
-  let rest = inner;
+export function readTableReference(table: string, brackets: string): TableReference {
+  const node: TableReference = { kind: "table", table, items: [] };
+  let rest = brackets.slice(1, -1).trim();
   if (rest.startsWith("@")) {
     node.items.push("row");
     rest = rest.slice(1).trim();
@@ -28,25 +27,19 @@ export function readTableReference(text: string, start: number, table: string): 
     else if (node.first === undefined) node.first = node.last = unescape(part);
     else node.last = unescape(part);
   }
-  return { node, end };
+  return node;
 }
 
-/** The place just after the bracket that closes the one at `start`; an apostrophe escapes the next character. */
-function closingBracket(text: string, start: number): number {
-  let depth = 0;
-  for (let i = start; i < text.length; i++) {
-    if (text[i] === "'") i++;
-    else if (text[i] === "[") depth++;
-    else if (text[i] === "]" && --depth === 0) return i + 1;
-  }
-  throw new SyntaxError("A table reference is not closed.");
-}
+type TableReference = Omit<NodeOf<"table">, keyof Place>;
+
+export const NOT_CLOSED = "A table reference is not closed.";
 
 function bracketed(text: string): string[] {
   const parts: string[] = [];
   for (let i = 0; i < text.length;) {
     if (text[i] === "[") {
       const end = closingBracket(text, i);
+      if (end === undefined) throw new SyntaxError(NOT_CLOSED);
       parts.push(text.slice(i + 1, end - 1));
       i = end;
     } else if (/[\s,:]/.test(text[i]!)) i++;

@@ -1,3 +1,5 @@
+import { tokens } from "./lexer";
+
 /** How a file marks a function of an add-in: the prefix, the add-in's namespace, and the function's own name. */
 export const CUSTOM_PREFIX = "_xldudf_";
 
@@ -15,4 +17,6 @@ export function typedName(stored: string): string {
 
 /** A piece of a formula with such names in it, for sentences; what stands in quotes stays. */
 export const typedNames = (text: string): string =>
-  text.replace(/"(?:[^"]|"")*"?|_xl[\p{L}\p{N}_.]+/gu, (token) => (token.startsWith('"') ? token : typedName(token)));
+  tokens(text)
+    .map((token) => (token.kind === "call" || token.kind === "name" ? typedName(token.text) : token.text))
+    .join("");

@@ -1,4 +1,4 @@
-import { applyEdits, type Edit } from "../xlsx/edits";
+import { applyEdits, type Edit } from "../text-edits";
 import { withAttributes } from "../xlsx/tag-text";
 import { decodeEscapes, encodeEscapes, escapeAttribute, escapeText, readXml, type Tag } from "../xlsx/xml";
 

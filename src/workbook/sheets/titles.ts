@@ -1,4 +1,4 @@
-import { applyEdits, type Edit } from "../xlsx/edits";
+import { applyEdits, type Edit } from "../text-edits";
 import type { Package } from "../xlsx/package";
 import type { PackageDraft } from "../xlsx/package-draft";
 import { withAttributes } from "../xlsx/tag-text";

@@ -1,4 +1,4 @@
-import { applyEdits, type Edit } from "../xlsx/edits";
+import { applyEdits, type Edit } from "../text-edits";
 import type { Place } from "../xlsx/sheet-text";
 import { withAttributes } from "../xlsx/tag-text";
 import { readXml } from "../xlsx/xml";

@@ -1,6 +1,6 @@
 import { parseCell } from "../address";
 import { dropParts } from "./drop-parts";
-import { applyEdits, type Edit } from "./edits";
+import { applyEdits, type Edit } from "../text-edits";
 import type { OpenWorkbook } from "./open-workbook";
 import type { PackageDraft } from "./package-draft";
 import { withAttributes } from "./tag-text";

@@ -1,4 +1,4 @@
-import { applyEdits, type Edit } from "./edits";
+import { applyEdits, type Edit } from "../text-edits";
 import type { Package } from "./package";
 import type { PackageDraft } from "./package-draft";
 import { readXml } from "./xml";

@@ -1,4 +1,4 @@
-import type { Edit } from "./edits";
+import type { Edit } from "../text-edits";
 import { withAttributes } from "./tag-text";
 import type { Tag } from "./xml";
 

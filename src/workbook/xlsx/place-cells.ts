@@ -1,5 +1,5 @@
 import { areaName, sameArea } from "../address";
-import type { Edit } from "./edits";
+import type { Edit } from "../text-edits";
 import type { RowText, SheetText } from "./sheet-text";
 import { withAttributes } from "./tag-text";
 

@@ -1,7 +1,7 @@
 import { areaName, cellName, sameArea, type Area } from "../address";
 import type { Scalar } from "../engine/values";
 import { writtenValue } from "./cell-value";
-import { applyEdits, type Edit } from "./edits";
+import { applyEdits, type Edit } from "../text-edits";
 import { placeCells } from "./place-cells";
 import type { CellText, SheetText } from "./sheet-text";
 import { withAttributes } from "./tag-text";

@@ -16,6 +16,10 @@ const PAIRS: [typed: string, stored: string][] = [
   ['=LOG10(A1)&"#"', 'LOG10(A1)&"#"'],
   ["=IF(A1=#N/A,1,TRUE)", "IF(A1=#N/A,1,TRUE)"],
   ["='it''s'!A1", "'it''s'!A1"],
+  ["=ROWS(Widths#)", "ROWS(_xlfn.ANCHORARRAY(Widths))"],
+  ["=SUM(INDEX(A1:A3,2)#)", "SUM(_xlfn.ANCHORARRAY(INDEX(A1:A3,2)))"],
+  ["=LET(xyz1,2,xyz1*A1)", "_xlfn.LET(_xlpm.xyz1,2,_xlpm.xyz1*A1)"],
+  ['="ANCHORARRAY(A1)"', '"ANCHORARRAY(A1)"'],
 ];
 
 describe("a formula", () => {
@@ -35,6 +39,9 @@ describe("a formula", () => {
   test("moves with its cell, but not where it is absolute or a text", () => {
     expect(shifted('A1+$B1+C$2+$D$3+Sheet2!E5&"A1"', 2, 1)).toBe('B3+$B3+D$2+$D$3+Sheet2!F7&"A1"');
     expect(shifted("LOG10(Z9)", 1, 1)).toBe("LOG10(AA10)");
+    expect(shifted("SUM(A:$B,3:$4,Sheet2!C:C)", 2, 1)).toBe("SUM(B:$B,5:$4,Sheet2!D:D)");
+    expect(shifted("Parts[A1]+Parts[[#This Row],[B2]]", 2, 1)).toBe("Parts[A1]+Parts[[#This Row],[B2]]");
+    expect(shifted("B2", -2, -2)).toBe("XFD1048576");
   });
 
   test.each([

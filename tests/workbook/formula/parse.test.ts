@@ -54,8 +54,8 @@ describe("parseFormula(text)", () => {
         [{ value: "a" }, { value: true }],
       ],
     });
-    expect(parseFormula("#N/A")).toEqual({ kind: "error", code: "#N/A" });
-    expect(parseFormula('"23 7/16"""')).toEqual({ kind: "text", value: '23 7/16"' });
+    expect(parseFormula("#N/A")).toMatchObject({ kind: "error", code: "#N/A" });
+    expect(parseFormula('"23 7/16"""')).toMatchObject({ kind: "text", value: '23 7/16"' });
     expect(parseFormula("IF(,1,)")).toMatchObject({ args: [{ kind: "missing" }, { value: 1 }, { kind: "missing" }] });
   });
 

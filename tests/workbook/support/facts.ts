@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { cellName, parseArea, parseCell, sameArea } from "../../../src/workbook/address";
 import { cellKey, CellError, createEngine, type Book, type Cell, type Scalar } from "../../../src/workbook/engine";
-import { walk } from "../../../src/workbook/formula/nodes";
+import { nodesOf } from "../../../src/workbook/formula/nodes";
 import { parseFormula } from "../../../src/workbook/formula/parse";
 
 /** A bundle, which stands elsewhere, is told where they are. */
@@ -96,9 +96,7 @@ function agrees(found: Scalar, stored: Scalar): boolean {
 export function functionsOf(text: string): string[] {
   const names = new Set<string>();
   try {
-    walk(parseFormula(text), (node) => {
-      if (node.kind === "call") names.add(node.name);
-    });
+    for (const node of nodesOf(parseFormula(text))) if (node.kind === "call") names.add(node.name);
   } catch {
     names.add("(unread)");
   }

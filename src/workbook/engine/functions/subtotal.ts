@@ -1,4 +1,4 @@
-import { walk } from "../../formula/nodes";
+import { nodesOf } from "../../formula/nodes";
 import { spend } from "../budget";
 import { toNumber } from "../coercion";
 import type { Evaluator, Ordinary } from "../evaluator";
@@ -60,9 +60,7 @@ function visible(evaluator: Evaluator, whole: SheetArea, all: boolean, values: S
 
 function isSubtotal(evaluator: Evaluator, sheet: number, row: number, column: number): boolean {
   const formula = evaluator.cells.formula(sheet, row, column);
-  let found = false;
-  if (formula) walk(formula, (node) => (found ||= node.kind === "call" && node.name === "SUBTOTAL"));
-  return found;
+  return formula !== undefined && nodesOf(formula).some((node) => node.kind === "call" && node.name === "SUBTOTAL");
 }
 
 function sum(numbers: number[]): number {
