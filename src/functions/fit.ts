@@ -25,7 +25,10 @@ const call = cellFunction([openings, standards], ([, { job }], unit) =>
       const fit = fitOf(planned);
       const { nominal, least, most, likelyLeast, likelyMost, allowedLeast, allowedMost } = fit;
       const sizes = [nominal, least, most, likelyLeast, likelyMost, allowedLeast, allowedMost];
-      const row = [...sizes.map((size) => lengthResult(size, unit)), verdictWords(verdictOf(fit), unit)];
+      const row = [
+        ...sizes.map((size) => lengthResult(size, unit)),
+        verdictWords(verdictOf(fit), planned.opening.standards.slide, unit),
+      ];
       return planned.drawers.map(({ label }) => [label, ...row]);
     }),
   ),

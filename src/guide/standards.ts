@@ -203,8 +203,14 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
   "opening tolerance": help("Tolerances", "How true the openings are, plus or minus."),
   "thickness tolerance": help("Tolerances", "Of the stock."),
   "cut tolerance": help("Tolerances", "Of your cuts."),
-  "slide tolerance low": help("Tolerances", "How far the room of a slide may fall short of the nominal."),
-  "slide tolerance high": help("Tolerances", "How far it may exceed it."),
+  "slide tolerance low": help(
+    "Tolerances",
+    "How far the room beside the box may fall short of the nominal. Of undermount slides half of what the data sheet lets the inside width exceed its own.",
+  ),
+  "slide tolerance high": help(
+    "Tolerances",
+    "How far it may exceed it. Of undermount slides half of what the data sheet lets the inside width fall short.",
+  ),
 
   kerf: help("Saw and sheets", "What the blade cuts away."),
   "sheet trim": help("Saw and sheets", "Taken off each edge of a sheet first."),

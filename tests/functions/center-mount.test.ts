@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { CHECKS, FIT, MOUNTING, PLAN } from "../../src/functions";
+import { CHECKS, FIT, HARDWARE, MOUNTING, PLAN } from "../../src/functions";
 import { column, openings } from "./tables";
 
 const center = [
@@ -35,6 +35,38 @@ describe("a center-mount slide lies under the bottom", () => {
         ["center slide height", "3/8"],
       ]),
     ).toEqual(ALL_CLEAR);
+  });
+
+  test("each of its halves has its screws, as every slide's (common practice)", () => {
+    const screws = (more: unknown[][] = []) =>
+      HARDWARE(openings(["A", 18, 10, 20.5, 1], ["B", 18, 10, 20.5, 1]), [...center, ...more])
+        .filter(([item]) => item === "Slide screw")
+        .map((row) => row.slice(1, 4));
+    expect(screws()).toEqual([
+      [0.625, 6, "each"],
+      [0.625, 6, "each"],
+    ]);
+    expect(
+      screws([
+        ["slide screws", 2],
+        ["slide screw length", "3/4"],
+      ]),
+    ).toEqual([
+      [0.75, 4, "each"],
+      [0.75, 4, "each"],
+    ]);
+    const notes = HARDWARE(one, center)
+      .filter(([item]) => item === "Slide screw")
+      .map((row) => String(row[4]));
+    expect(notes[0]).toMatch(/^under the box, into the edges of box front and back, predrilled; .*data sheet decides/);
+    expect(notes[1]).toMatch(/^into the rail in front and, through the rear bracket, into the case's back/);
+  });
+
+  test("a wide box takes slides at both sides instead, for one in the middle cannot be tied to another", () => {
+    const [row] = CHECKS(openings(["A", 34, 10, 20.5, 1]), center).filter(([, , words]) =>
+      /may rack/.test(String(words)),
+    );
+    expect(row![3]).toBe("Use two pulls, take slides at both sides, or divide the opening.");
   });
 
   test("each needs a rail in front, which one opening of several drawers has not", () => {

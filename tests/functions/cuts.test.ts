@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { CUTS, LAYOUT } from "../../src/functions";
+import { CUTS, LAYOUT, SHEETS } from "../../src/functions";
 import { shown } from "../cell";
 import { column } from "./tables";
 
@@ -80,6 +80,27 @@ describe("CUTS(parts, stock, kerf, trim, effort, unit)", () => {
         .flat()
         .join(),
     ).not.toContain("Caution");
+  });
+
+  // 48 − 47 3/4 leaves 1/4 in, of which a kerf of 1/8 in takes half: what is left is no wider than the kerf.
+  test.each([
+    ["no wider than the kerf", 47.75, "waste 96 × 1/8"],
+    ["narrower than the kerf", 47.8125, "waste 96 × 1/16"],
+    ["wider than the kerf", 47.6875, "offcut 96 × 3/16"],
+  ])("what is left and %s is called so, and no offcut that SHEETS could name", (_, width, called) => {
+    const tables = [
+      [
+        ["Part", "Length", "Width", "Qty"],
+        ["Top", 96, width, 1],
+      ],
+      [
+        ["Length", "Width"],
+        [96, 48],
+      ],
+    ] as const;
+    expect(String(cuts(...tables)[1]![7])).toMatch(new RegExp(`; ${called}$`));
+    const largest = column((SHEETS as (...a: unknown[]) => unknown[][])(...tables), "Largest offcut")[0];
+    expect(largest).toBe(called.startsWith("offcut") ? called.slice("offcut ".length) : "");
   });
 
   test("trims the edges first where a trim is given", () => {

@@ -31,6 +31,25 @@ describe("FIT(openings, standards): the side space per side", () => {
     expect(column(table, "Drawer")).toEqual(["B1", "B2", "B3"]);
   });
 
+  test("an undermount slide's data sheet decides, which states the inside width with a tolerance of its own", () => {
+    const undermount = [
+      ["slide", "undermount"],
+      ["undermount deduction", "1 5/8"],
+    ];
+    // 1 5/8 less two sides of 1/2 leave 5/8: 5/16 a side, of which the slide takes no less and 1/32 more.
+    expect(row(undermount).slice(1, 2).concat(row(undermount).slice(6, 8))).toEqual([5 / 16, 5 / 16, 11 / 32]);
+    expect(verdict(undermount)).toMatch(
+      / The slide's data sheet decides: it states the inside width and what that may err by\.$/,
+    );
+    expect(verdict()).not.toMatch(/data sheet/);
+    // Half of what a data sheet lets the inside width err by is what the side space may.
+    const wide = [
+      ["slide tolerance low", "1/16"],
+      ["slide tolerance high", "1/16"],
+    ];
+    expect(verdict([...undermount, ...wide])).toBe("Fits even at worst.");
+  });
+
   test("butt joints: b = c + 2t, and a likely range of the root of o² + c² + (2t)²", () => {
     const [o, c, t] = [1 / 32, 1 / 64, 1 / 64];
     expect(row().slice(1, 8)).toEqual([

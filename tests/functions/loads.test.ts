@@ -119,7 +119,7 @@ describe("what a drawer carries, and what its slides must", () => {
       ["slide", "wood runner"],
       ["slide rating", 1],
     ];
-    expect(found(inside(16, 20, { Load: 300 }), /slides/, runners)).toEqual([]);
+    expect(found(inside(16, 20, { Load: 300 }), /slides carry/, runners)).toEqual([]);
     expect(working(inside(16, 20), /rating needed/, runners)).toBeUndefined();
   });
 
@@ -143,9 +143,17 @@ describe("how far bottoms sag", () => {
     const sag = working(inside(16, 20), /sags/);
     expect(sag[1]).toBe(SAG(16, 20, 0.25, 100 / 3, "plywood"));
     expect(sag[2]).toBe(
-      "bottom 1/4 thick, held all round, under the load (an estimate); 1/240 of the span 16 is 0.067",
+      "bottom 1/4 thick, held in grooves all round, under the load (an estimate); 1/240 of the span 16 is 0.067",
     );
     expect(working(inside(16, 20), /sags/, [["stiffness", "MDF"]])[1]).toBe(SAG(16, 20, 0.25, 100 / 3, "MDF"));
+  });
+
+  test.each([
+    ["under back", "held in grooves on three sides and screwed to the back, reckoned as held all round"],
+    ["applied", "fastened all round"],
+  ])("a bottom that is %s says how it is held", (fit, held) => {
+    const [, , how] = working(inside(16, 20), /sags/, [["bottom fit", fit]]);
+    expect(how).toBe(`bottom 1/4 thick, ${held}, under the load (an estimate); 1/240 of the span 16 is 0.067`);
   });
 
   test("more than the limit is doubtful, with the thickness that would do and what a muntin leaves", () => {

@@ -41,6 +41,25 @@ describe("a solid bottom that runs under the back", () => {
     ]);
   });
 
+  test("slots longer than the back is thick reach into the drawer, which is doubtful", () => {
+    const past = (standards: unknown[][]) => found([...CHERRY, ...standards], /^The slots/);
+    expect(past([])).toEqual([]);
+    // Of 3/8 half, half of a bit of 3/16 and 0.125 swelling: 0.40625, up to 7/16.
+    const [row] = past([["end thickness", "3/8"]]);
+    expect(row).toEqual([
+      "A",
+      "doubtful",
+      "The slots for the bottom's screws, 7/16 in long, reach past a back 3/8 in thick, into the drawer.",
+      "Take a thicker back, quartersawn boards or a sheet.",
+    ]);
+    expect(
+      past([
+        ["end thickness", "3/8"],
+        ["bottom screws", "none"],
+      ]),
+    ).toEqual([]);
+  });
+
   test("plain screws hold a sheet, and nothing a bottom in grooves", () => {
     const sheet = CHERRY.slice(1);
     expect(String(hardware(sheet, /^Bottom screw$/)[0]![4])).not.toMatch(/slot/);

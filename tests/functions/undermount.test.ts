@@ -85,9 +85,15 @@ describe("what an undermount slide's data sheet states is asked for", () => {
     expect(found([...without("undermount hook hole", ...hook), ["undermount hook hole", "none"]])).toEqual(ALL_CLEAR);
   });
 
-  test("other slides are asked for none of it, and held against none of it", () => {
+  test("other slides are asked for none of it, and held against none of it, which is told", () => {
     const own = { slide: "side-mount", "slide screw length": "1/2", "undermount thickest side": "1/4" };
-    expect(found(job({ ...own, "undermount depth difference": "1" }))).toEqual(ALL_CLEAR);
+    expect(found(job({ ...own, "undermount depth difference": "1" }))).toEqual([
+      [
+        "standards",
+        "doubtful",
+        expect.stringMatching(/^The standards undermount .* no opening has undermount slides\.$/),
+      ],
+    ]);
     expect(column(PLAN(one, job({ ...own, "undermount depth difference": "1" })), "Box depth")).toEqual([20]);
     expect(steps(job(own), "Back notches")).toEqual([]);
   });
@@ -134,7 +140,7 @@ describe("what it states is held against the box", () => {
   });
 
   test("an applied bottom has no recess, which is wrong unless none is asked for", () => {
-    const applied = { "bottom fit": "applied" };
+    const applied = { "bottom fit": "applied", "groove offset": "3/8" };
     expect(wrong(applied)).toEqual([["A", "wrong", "An applied bottom leaves no recess for an undermount slide."]]);
     expect(wrong({ ...applied, "undermount bottom recess": "none" })).toEqual(ALL_CLEAR);
   });

@@ -16,6 +16,18 @@ describe("WORKING(openings, drawer, standards)", () => {
     ]);
   });
 
+  test("a size that is named once is not said to be itself", () => {
+    const alone = openings(["A", 18, "9 25/32", 20.5, 1]);
+    const sized = (standards: unknown[][]) =>
+      new Map(WORKING(alone, "A1", standards).map(([size, , text]) => [String(size), String(text)]));
+    expect(sized([]).get("Front height")).toBe("face height 11 5/32, down to a multiple of 1/16");
+    const none = [
+      ["space below", "none"],
+      ["space above", "none"],
+    ];
+    expect(sized(none).get("Box height")).toBe("height of its space 9 25/32, down to a multiple of 1/8");
+  });
+
   test("proves box and front square by their diagonals", () => {
     expect(how("A1").get("Box diagonal")![0]).toBe(Math.sqrt(17 * 17 + 20 * 20));
     expect(how("A1").get("Front diagonal")![0]).toBeCloseTo(Math.hypot(19, 10.625), 6);

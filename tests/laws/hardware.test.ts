@@ -21,7 +21,8 @@ function stockOf(item: string, note: string, values: Table): number {
   const [side, bottom] = [size(of(values, "side thickness")), size(of(values, "bottom thickness"))];
   // Cabinets are of 3/4 in; behind a face frame stands 1 in of blocking before them.
   const carcase = /blocking/.test(note) ? 1.75 : 0.75;
-  if (item === "Slide screw") return /box/.test(note) ? side : carcase;
+  // Under a center-mount slide's box they go into edges, which are as deep as the ends are high.
+  if (item === "Slide screw") return /edges of box/.test(note) ? 1 : /box/.test(note) ? side : carcase;
   // Runners are 1 in wide.
   // The table of common practice, for sides and ends of one thickness.
   if (item === "Pocket screw") return side < 0.7 ? 1 : 1.25;

@@ -28,7 +28,7 @@ describe("laws of SHEETS, LAYOUT and CUTS of one job", () => {
     );
   });
 
-  test("the cuts, made one after another, end with just the parts of LAYOUT and with offcuts", () => {
+  test("the cuts, made one after another, end with just the parts of LAYOUT, with offcuts and with waste no wider than the kerf", () => {
     fc.assert(
       fc.property(asked, (job) => {
         for (const { placed, boards } of sawnSheets(job, answer(job))) {
@@ -37,7 +37,9 @@ describe("laws of SHEETS, LAYOUT and CUTS of one job", () => {
             boards.filter(({ label }) => !/^Part /.test(label)),
           ];
           expect(listed(parts)).toEqual(listed(placed.map(board)));
-          expect(others.map(({ label }) => label)).toEqual(others.map(() => "offcut"));
+          expect(others.map(({ label }) => label)).toEqual(
+            others.map(({ length, width }) => (Math.min(length, width) < job.kerf + 1e-9 ? "waste" : "offcut")),
+          );
         }
       }),
       RUNS,

@@ -66,11 +66,15 @@ export function sum(...terms: Term[]): Size {
 export const shared = (whole: Size, count: number): Size =>
   count === 1 ? whole : new Size(share(whole.value, count), (write) => `(${whole.how(write)}) / ${count}`);
 
+/** A sum and what it comes to; what is one size alone comes to nothing else. */
+export const withResult = (how: string, result: string): string =>
+  / [+−×/=] |^− /.test(how) || !how.endsWith(` ${result}`) ? `${how} = ${result}` : how;
+
 /** A size down to a multiple of `step`. */
 export const downTo = (size: Size, step: Rational): Size => {
   const value = roundDown(size.value, step);
   if (compare(value, size.value) === 0) return size;
-  return new Size(value, (write) => `${size.how(write)} = ${write(size.value)}, down to a multiple of ${write(step)}`);
+  return new Size(value, (write) => `${withResult(size.how(write), write(size.value))}, down to a multiple of ${write(step)}`);
 };
 
 /** The lesser of two sizes; the first where they are equal. */

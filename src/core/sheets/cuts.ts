@@ -2,7 +2,7 @@ import { less, type Rational, type SafeSizes } from "../length";
 import { edgeLine, sideKept, type CutLine } from "./cut-line";
 import { lengthOf, type Rectangle } from "./exact";
 import { memberOf, runsOn } from "./grain-row";
-import { isOffcut, type Piece, type Solution } from "./solution";
+import { isOffcut, isWaste, type Piece, type Solution } from "./solution";
 
 /** One pass through the saw. Lengths in the problem's unit. */
 export interface SawCut {
@@ -22,8 +22,8 @@ export interface SawCut {
 }
 
 export interface SawPiece {
-  /** What it is: a sheet, a piece that is cut further, a part or an offcut. */
-  is: "sheet" | "piece" | "part" | "offcut";
+  /** What it is: a sheet, a piece that is cut further, a part, an offcut, or waste, of which nothing can be cut. */
+  is: "sheet" | "piece" | "part" | "offcut" | "waste";
   /** The number of a piece on its sheet, from 1. */
   piece?: number;
   /** The number of a part among the problem's parts, from 0. */
@@ -190,7 +190,7 @@ class Sheet {
 
   private name(piece: Piece): SawPiece {
     if (piece.part) return { ...this.shown("part", piece), part: piece.part.index };
-    if (isOffcut(piece)) return this.shown("offcut", piece);
+    if (isOffcut(piece)) return this.shown(isWaste(piece, this.solution.exact) ? "waste" : "offcut", piece);
     return { ...this.shown("piece", piece), piece: this.number(piece) };
   }
 

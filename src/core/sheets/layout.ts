@@ -1,6 +1,6 @@
 import { add, divide, multiply, ratio, ZERO, type Rational } from "../length";
 import { lengthOf } from "./exact";
-import { isOffcut, piecesOf, type Piece, type Solution } from "./solution";
+import { isOffcut, isWaste, piecesOf, type Piece, type Solution } from "./solution";
 
 /** A part where it lies; lengths in the problem's unit, from the lower left of the untrimmed sheet. */
 export interface Placement {
@@ -47,13 +47,16 @@ export const placements = (solution: Solution): Placement[] =>
     turned: piece.part!.turned,
   }));
 
-export const offcuts = (solution: Solution): Offcut[] =>
-  located(solution, isOffcut).map(({ piece: _, ...offcut }) => offcut);
+/** What is worth keeping of what is left. */
+export const offcuts = (solution: Solution): Offcut[] => kept(solution).map(({ piece: _, ...offcut }) => offcut);
+
+const kept = (solution: Solution): ReturnType<typeof located> =>
+  located(solution, (piece) => isOffcut(piece) && !isWaste(piece, solution.exact));
 
 /** One row for each row of stock that is used. */
 export function stockUses(solution: Solution): StockUse[] {
   const { problem, exact, sheets } = solution;
-  const left = located(solution, isOffcut);
+  const left = kept(solution);
   return problem.stock.flatMap(({ length, width, price }, stock) => {
     const used = sheets.filter((sheet) => sheet.stock === stock);
     if (used.length === 0) return [];

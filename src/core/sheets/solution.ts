@@ -47,6 +47,10 @@ export interface Least {
 
 export const isOffcut = (piece: Piece): boolean => !piece.part && !piece.cut;
 
+/** No offcut is kept of which no cut could take anything. */
+export const isWaste = ({ length, width }: Piece, { kerf }: Pick<Exact, "kerf">): boolean =>
+  Math.min(length, width) <= kerf;
+
 /** A piece and all that are cut from it, each before its own. */
 export function piecesOf(piece: Piece, all: Piece[] = []): Piece[] {
   all.push(piece);

@@ -19,6 +19,11 @@ const FINDINGS: Record<string, readonly [finding: Wording, remedy: Wording]> = {
     "The column {heading} is not read.",
     "Nothing to do where it is your own; else give it a heading of the table.",
   ],
+  "standard.unused": [
+    ({ names }) =>
+      `The standard${(names as string[]).length > 1 ? "s {names} have" : " {names} has"} no effect: no opening has {lacks}.`,
+    "Nothing to do where it waits for another job; else take it out, or choose {lacks}.",
+  ],
   "zero.blank": [
     "The 0 under {Heading} is read as a blank.",
     "Write none or a zero with its unit, as 0 in, where zero is meant.",
@@ -147,7 +152,10 @@ const FINDINGS: Record<string, readonly [finding: Wording, remedy: Wording]> = {
   ],
   "box.wide": [
     "The box, {width} wide and {depth} deep, is much wider than deep and may rack.",
-    "Use two pulls and slides that are tied together, or divide the opening.",
+    ({ slide }) =>
+      slide === "side-mount" || slide === "undermount"
+        ? "Use two pulls and slides that are tied together, or divide the opening."
+        : "Use two pulls, take slides at both sides, or divide the opening.",
   ],
   "box.rubs": [
     "The box has {below} below it and {above} above: it will rub.",
@@ -244,6 +252,10 @@ const FINDINGS: Record<string, readonly [finding: Wording, remedy: Wording]> = {
     (_, unit) =>
       `The bottom of {material} shrinks by an estimated {by} ${unit} as the air goes from {middle} to {low} % humidity, and draws out from the screws in the middle of a back {end} thick.`,
     "Take a thicker back, quartersawn boards or a sheet, or make it when the air is dry.",
+  ],
+  "bottom.slotsPast": [
+    "The slots for the bottom's screws, {length} long, reach past a back {end} thick, into the drawer.",
+    "Take a thicker back, quartersawn boards or a sheet.",
   ],
   "bottom.solidTight": [
     (data, unit) =>

@@ -26,6 +26,8 @@ const ratingWords = ({ rating }: Item, unit: Unit): string =>
 const PURPOSES: Record<Purpose, Template> = {
   none: "",
   box: "into the box sides, predrilled",
+  middle: "under the box, into the edges of box front and back, predrilled",
+  rail: "into the rail in front and, through the rear bracket, into the case's back or a cleat on it, shorter than what they go into is thick",
   cabinet: "into the cabinet's ends",
   partition: "into a partition: stagger them where both sides have them",
   blocking: "into the blocking",

@@ -1,14 +1,18 @@
-import type { Verdict } from "../../core/drawer";
+import type { Slide, Verdict } from "../../core/drawer";
 import { abs, isNegative, isZero, parseLength, roundUp, type Rational, type Unit } from "../../core/length";
 import { len } from "./wording";
 
 /** A verdict in words: whether boxes fit their slides, by how much they may not, and what to measure or change. */
-export function verdictWords(verdict: Verdict, unit: Unit): string {
+export function verdictWords(verdict: Verdict, slide: Slide, unit: Unit): string {
   const { kind } = verdict;
   if (kind === "always") return "Fits even at worst.";
+  const sheet =
+    slide === "undermount"
+      ? " The slide's data sheet decides: it states the inside width and what that may err by."
+      : "";
   if (kind === "likely")
-    return `Fits in all likelihood; at worst ${missWords(verdict, unit)}: try the first box before the rest.`;
-  return `${STATES[kind]} ${missWords(verdict, unit)}. ${changeWords(verdict, unit)}`;
+    return `Fits in all likelihood; at worst ${missWords(verdict, unit)}: try the first box before the rest.${sheet}`;
+  return `${STATES[kind]} ${missWords(verdict, unit)}. ${changeWords(verdict, unit)}${sheet}`;
 }
 
 const STATES = {

@@ -66,7 +66,7 @@ def glued_round(s, drawer):
 
 
 def slides(s, drawer, unit):
-    """Three screws to each half of a slide: into the case, and, at the box's sides, into the box."""
+    """Three screws to each half of a slide: into the case, and into the box, but for undermount slides."""
     hidden = s["construction"] == "face frame"
     if hidden and s["slide"] != "center-mount":
         yield "Blocking", None, 2
@@ -78,6 +78,8 @@ def slides(s, drawer, unit):
     if s["slide"] == "undermount":
         yield "Locking device", None, 1
     if s["slide"] == "center-mount":
+        # One slide in the middle, not a pair.
+        yield "Slide screw", longest(unit, min(s["cabinet thickness"], SPACED[unit]["slide"])), 2 * 3
         return
     if s["slide"] == "side-mount":
         yield "Slide screw", longest(unit, min(s["side thickness"], SPACED[unit]["slide"])), 6

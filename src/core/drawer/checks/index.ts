@@ -15,6 +15,7 @@ import { checkSolidBottom } from "./solid-bottom";
 import { checkThickness } from "./stock";
 import { checkInnerReveals, checkMeasurements } from "./measurements";
 import { checkUndermount, checkUndermountBox } from "./undermount";
+import { checkUnused } from "./unused";
 
 export { doubtful, wrong, type Finding } from "./finding";
 
@@ -26,6 +27,7 @@ export { doubtful, wrong, type Finding } from "./finding";
 export function findingsOf(job: Job, plan: Plan, noted: readonly Finding[] = []): Finding[] {
   return together([
     ...noted,
+    ...checkUnused(job),
     ...checkCabinets(job, plan),
     ...checkStiles(job, plan),
     ...checkBalances(job, plan),

@@ -1,5 +1,5 @@
 import { half, isPositive, roundFigure, roundUp, subtract, type Rational } from "../../length";
-import { movingOf, type Moving } from "../loads";
+import { movingOf, slotOf, type Moving } from "../loads";
 import { isSolidWood } from "../material";
 import type { PlannedOpening } from "../plan/plan";
 import { fine, yearOf } from "./moving";
@@ -25,14 +25,19 @@ export function checkSolidBottom(planned: PlannedOpening): Found[] {
   }
 }
 
-/** Where it shrinks by half of the back, its screws stand before its rear edge. */
+/**
+ * Where it shrinks by half of the back, its screws stand before its rear edge; where its slots are longer than the back is
+ * thick, they are seen from inside.
+ */
 function checkSlot({ opening, drawers }: PlannedOpening, across: Rational): Found[] {
   const { "bottom material": material, ...s } = opening.standards;
   const moving = movingOf(material, across, opening.standards);
   const { end } = drawers[0]!.stock;
-  if (!moving || s["bottom screws"] === 0 || !isMoreThan(moving.shrinking, half(end))) return [];
+  const length = slotOf(drawers[0]!)?.length.value;
+  const past = length && isMoreThan(length, end) ? [doubtful("bottom.slotsPast", { length, end })] : [];
+  if (!moving || s["bottom screws"] === 0 || !isMoreThan(moving.shrinking, half(end))) return past;
   const { shrinking, low, middle } = moving;
-  return [doubtful("bottom.drawsOut", { material, by: fine(shrinking, opening.unit), low, middle, end })];
+  return [doubtful("bottom.drawsOut", { material, by: fine(shrinking, opening.unit), low, middle, end }), ...past];
 }
 
 /** A bottom in grooves all round swells into their play, and shrinks out of what they hold. */

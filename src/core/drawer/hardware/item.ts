@@ -32,6 +32,8 @@ export const PURPOSES = [
   "frame",
   "frameUnknown",
   "box",
+  "middle",
+  "rail",
   "cabinet",
   "partition",
   "blocking",

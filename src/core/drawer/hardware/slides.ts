@@ -43,6 +43,7 @@ export function slideItems(drawer: Drawer): Item[] {
           purpose: "datasheet",
           rating: ratingToOrder(drawer),
         },
+        ...centerScrews(drawer),
       ];
     default:
       return [...blockingItems(drawer), ...runnerScrews(drawer)];
@@ -116,6 +117,16 @@ const wallScrews = (drawer: Drawer): Item[] =>
     unit: "each",
     purpose: wall.purpose,
     most: wall.stock,
+  }));
+
+/** Into edges, which are deep enough for any, and into what carries the slide, at its front and its back. */
+const centerScrews = (drawer: Drawer): Item[] =>
+  (["middle", "rail"] as const).map((purpose) => ({
+    name: "slide screw",
+    size: slideScrew(drawer, drawer.opening.standards["cabinet thickness"]),
+    quantity: ratio(drawer.opening.standards["slide screws"]),
+    unit: "each",
+    purpose,
   }));
 
 /** The strips of wood runners are screwed on through their width. */

@@ -1,6 +1,7 @@
 import type { Write } from "../size";
 import type { Drawer, PlannedOpening } from "../plan/plan";
 import { toDouble, type Rational } from "../../length";
+import type { BottomFit } from "../words";
 import { balanceOf, type Tilt } from "./balance";
 import { carriedBy } from "./load";
 import { acrossFront, MOST_MOVING, movingOf } from "./moving";
@@ -40,13 +41,20 @@ export function estimatesOf(drawer: Drawer): Estimate[] {
             name: "Bottom sags",
             value: sagging.sag,
             how: (write: Write) =>
-              `bottom ${write(sagging.thickness)} thick, held all round, under the load (an estimate); 1/${Math.round(1 / s["sag limit"])} of the span ${write(sagging.span)} is ${Number(sagging.limit.toFixed(3))}`,
+              `bottom ${write(sagging.thickness)} thick, ${HELD[s["bottom fit"]]}, under the load (an estimate); 1/${Math.round(1 / s["sag limit"])} of the span ${write(sagging.span)} is ${Number(sagging.limit.toFixed(3))}`,
           },
         ]),
     ...movements(drawer),
   ];
   return rows.map(toTwelveDigits);
 }
+
+/** The sag is reckoned of a plate that rests on all four edges. */
+const HELD: Record<BottomFit, string> = {
+  grooved: "held in grooves all round",
+  "under back": "held in grooves on three sides and screwed to the back, reckoned as held all round",
+  applied: "fastened all round",
+};
 
 /** Engines differ in the last digits of their exponentials. */
 const toTwelveDigits = (row: Estimate): Estimate => ({ ...row, value: Number(row.value.toPrecision(12)) });

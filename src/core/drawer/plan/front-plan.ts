@@ -1,6 +1,6 @@
 import { equal, Fault, isPositive, isZero, subtract, total, ZERO, type Rational } from "../../length";
 import { divideFace, type FrontShare } from "../fronts";
-import { given, minus, plus, Size, sum } from "../size";
+import { given, minus, plus, Size, sum, withResult } from "../size";
 import type { Opening } from "../opening";
 import type { Standards } from "../standards";
 import type { Face } from "./face";
@@ -71,7 +71,7 @@ function sharedHeight(front: FrontShare, parts: Rational, all: Rational, room: S
     const exact = front.exact!;
     if (equal(exact, front.height)) return share;
     const spare = front.spare ? `, and a spare step` : "";
-    return `${share} = ${write(exact)}, down to a multiple of ${write(step)}${spare}`;
+    return `${withResult(share, write(exact))}, down to a multiple of ${write(step)}${spare}`;
   });
 }
 

@@ -1,6 +1,6 @@
 import { equal, keyOf } from "../../length";
 import { groupsOf } from "../groups";
-import { lesser, Size } from "../size";
+import { lesser, Size, withResult } from "../size";
 import type { Draft } from "./draft";
 
 /**
@@ -38,7 +38,7 @@ function level(boxes: readonly { draft: Draft; place: number }[]): void {
     const match = draft.opening.standards["match heights"];
     draft.heights[place] = new Size(
       least.value,
-      (write) => `${own.how(write)} = ${write(own.value)}, matched to the least behind equal fronts (${match})`,
+      (write) => `${withResult(own.how(write), write(own.value))}, matched to the least behind equal fronts (${match})`,
     );
   }
 }
