@@ -1,5 +1,5 @@
-import { multiply, toDouble, showNumber, type Unit as LengthUnit } from "../core/length";
-import { solidQuantity, type SolidStock } from "../core/money";
+import { multiply, toDouble, showNumber, type Rational, type Unit as LengthUnit } from "../core/length";
+import { rounded, solidQuantity, type SolidStock } from "../core/money";
 import { stockUses, type Least, type SolidGroup } from "../core/sheets";
 import { cellFunction, laidOut, SHEET_ARGUMENTS, type LaidOutGroup } from "./calls";
 import { formatted, lengthResult, table, type CellResult } from "./cells";
@@ -83,7 +83,7 @@ function rowsOf({ stock, solution }: LaidOutGroup, unit: LengthUnit): CellResult
       i === 0 ? formatted(toDouble(solution.least.value), LEAST[solution.least.measure]) : "",
       use.parts,
       toDouble(use.yield),
-      priced ? toDouble(use.cost) : "",
+      priced ? cents(use.cost) : "",
       use.largestOffcut ? size(use.largestOffcut) : "",
     ];
   });
@@ -113,7 +113,10 @@ function solidRow({ parts, stock }: SolidGroup<SolidStock>, unit: LengthUnit): C
     "",
     parts.reduce((sum, part) => sum + part.quantity, 0),
     "",
-    stock.price ? toDouble(multiply(quantity, stock.price)) : "",
+    stock.price ? cents(multiply(quantity, stock.price)) : "",
     "",
   ];
 }
+
+/** No table of rates says here how many decimals the currency has: two are usual. */
+const cents = (amount: Rational): number => toDouble(rounded(amount, 2));

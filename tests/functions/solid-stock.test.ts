@@ -28,6 +28,12 @@ describe("solid stock, sold by its volume", () => {
     ]);
   });
 
+  test("its cost stands to the cent, halves up, as QUOTE's amounts do", () => {
+    // 3.6 board feet at 9.5625 are 34.425.
+    const price = (each: number) => sheets([STOCK[0]!, SHEET, ["Cherry", "", "", "", each, "board foot", 20]])[1]![7];
+    expect([price(9.5625), price(9.5624), price(9.6)]).toEqual([34.43, 34.42, 34.56]);
+  });
+
   test("LAYOUT and CUTS leave it out", () => {
     expect(new Set(column(LAYOUT(PARTS, STOCK, "1/8", 0, effort), "Part"))).toEqual(new Set(["Side"]));
     expect(JSON.stringify(CUTS(PARTS, STOCK, "1/8", 0, effort))).not.toMatch(/Front|Edge strip/);

@@ -74,7 +74,10 @@ export const withResult = (how: string, result: string): string =>
 export const downTo = (size: Size, step: Rational): Size => {
   const value = roundDown(size.value, step);
   if (compare(value, size.value) === 0) return size;
-  return new Size(value, (write) => `${withResult(size.how(write), write(size.value))}, down to a multiple of ${write(step)}`);
+  return new Size(
+    value,
+    (write) => `${withResult(size.how(write), write(size.value))}, down to a multiple of ${write(step)}`,
+  );
 };
 
 /** The lesser of two sizes; the first where they are equal. */
