@@ -1,3 +1,3 @@
 /** Recalculation of .xlsx files, on bytes, without a screen and without files. */
-export { recalculate } from "./recalculate";
+export { recalculate } from "./edit/recalculate";
 export { FileFault } from "./xlsx/fault";

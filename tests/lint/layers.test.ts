@@ -35,6 +35,21 @@ const FOLDERS = [
   "workbook",
 ];
 
+/** The rooms of the workbook, each with those that it may take. */
+const WORKBOOK: Record<string, string[]> = {
+  formula: [],
+  engine: ["formula"],
+  xlsx: ["formula", "engine"],
+  look: ["engine", "xlsx"],
+  sheets: ["formula", "xlsx"],
+  edit: ["formula", "engine", "xlsx", "look", "sheets"],
+  author: ["xlsx", "edit"],
+  example: ["edit", "author"],
+  "new-job": ["author", "example"],
+  browser: ["engine", "xlsx", "look", "edit", "example", "new-job"],
+  node: ["engine", "xlsx", "edit"],
+};
+
 const ROOMS = ["cells", "arguments", "tables", "words", "calls"];
 
 /** Whether a file in one folder may import what stands in another, as the rule sees it. */
@@ -44,6 +59,7 @@ async function mayImport(from: string, target: string, more: Record<string, stri
   write("src/core/length/inner.ts", "export const it = 1;\n");
   for (const room of ROOMS) write(`src/functions/${room}/index.ts`, "export const it = 1;\n");
   write("src/functions/cells/inner.ts", "export const it = 1;\n");
+  for (const room of Object.keys(WORKBOOK)) write(`src/workbook/${room}/index.ts`, "export const it = 1;\n");
   write("src/taskpane/host/host.ts", "export const it = 1;\n");
   write("src/taskpane/reference.ts", "export const it = 1;\n");
   write("package.json", "{}");
@@ -105,15 +121,28 @@ describe("who may import whom", () => {
     if (from !== "cells") expect(await mayImport(`functions/${from}`, "../cells/inner")).toBe(false);
   });
 
+  test.each(Object.keys(WORKBOOK))("%s of the workbook takes the rooms beneath it, and nothing else", async (from) => {
+    for (const to of Object.keys(WORKBOOK).filter((room) => room !== from)) {
+      expect(await mayImport(`workbook/${from}`, `../${to}/index`), `${from} → ${to}`).toBe(
+        WORKBOOK[from]!.includes(to),
+      );
+    }
+  });
+
   test("a cell function takes any room by its index alone, and no other cell function", async () => {
     for (const room of ROOMS) expect(await mayImport("functions", `./${room}/index`)).toBe(true);
     expect(await mayImport("functions", "./cells/inner")).toBe(false);
   });
 
-  test("no files of core and functions import each other in a circle, types included", async () => {
+  test("no files import each other in a circle, types included", async () => {
     const circle = (importer: string) => mayImport("core/drawer", "./other", { "src/core/drawer/other.ts": importer });
     expect(await circle("export const it = 1;\n")).toBe(true);
     expect(await circle('import type { it } from "./importer";\nexport type Other = typeof it;\n')).toBe(false);
+  });
+
+  test("the workbook's files are held to it as well", async () => {
+    const importer = 'import type { it } from "./importer";\nexport type Other = typeof it;\n';
+    expect(await mayImport("workbook/edit", "./other", { "src/workbook/edit/other.ts": importer })).toBe(false);
   });
 
   test("functions take a core folder by its index alone", async () => {
@@ -136,7 +165,9 @@ describe("who may import whom", () => {
   test("core and functions know no package but the fractions, and no Node", async () => {
     expect(await mayImport("core/length", "fraction.js")).toBe(true);
     expect(await mayImport("core/drawer", "zod")).toBe(false);
-    expect(await mayImport("workbook", "zod")).toBe(true);
+    expect(await mayImport("workbook/browser", "zod")).toBe(true);
+    expect(await mayImport("workbook/edit", "zod")).toBe(false);
+    expect(await mayImport("workbook/xlsx", "fflate")).toBe(true);
     expect(await mayImport("core/drawer", "fflate")).toBe(false);
     expect(await mayImport("functions", "fraction.js")).toBe(false);
     expect(await mayImport("core/length", "node:fs")).toBe(false);

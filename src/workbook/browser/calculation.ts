@@ -10,12 +10,13 @@ import { isFormula, type SheetEdit } from "../edit/index";
 import type { Book } from "./book";
 import { gridContent } from "./grid-content";
 import { arraysOf, valuesOf } from "./grid-results";
-import type { TypedNumbers } from "./length-entry";
+
 import { redraw } from "./redraw";
 import { makeRoom } from "./room";
 import { leadingBack, type SheetsEdit } from "./sheet-steps";
 import { showSheets } from "./show-sheets";
 import { takeBack } from "./take-back";
+import type { TypedNumbers } from "./typed-numbers";
 import type { Grid } from "./univer";
 import type { Difference } from "./worker/difference";
 import type { Placed } from "./worker/messages";

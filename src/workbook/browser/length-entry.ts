@@ -1,4 +1,3 @@
-import type { Content } from "../edit/index";
 import { carryFormats } from "./carried-formats";
 import { showDatesFrom1904 } from "./dates-from-1904";
 import { readingIn, readTyped } from "./entries";
@@ -8,12 +7,8 @@ import { readPasted } from "./paste";
 import type { OpenInGrid } from "./session";
 import { showTypedFormats } from "./show-formats";
 import { TypedFormats } from "./typed-formats";
+import type { TypedNumbers } from "./typed-numbers";
 import type { Grid } from "./univer";
-
-/** The number formats that numbers were typed with, by sheet and cell. */
-export interface TypedNumbers {
-  format(sheet: string, row: number, column: number, content: Content): string | undefined;
-}
 
 /** Every text that comes into a cell is read in one way, whether it is typed, pasted, or filled in from other cells. */
 export function readEntries(grid: Grid, open: () => OpenInGrid): TypedNumbers {

@@ -1,5 +1,5 @@
 import { isInternalEditorID, ObjectMatrix, type ICellData, type IExecutionOptions } from "@univerjs/core";
-import { MOST } from "./room";
+import { MAX_COLUMNS, MAX_ROWS } from "../address";
 
 /**
  * All that may change in the grid; whatever is not named here is refused. What stands in cells goes into the workbook
@@ -45,7 +45,7 @@ export const UNDERSTOOD: readonly string[] = Object.keys(MUTATIONS);
 function contentsOnly({ cellValue }: { cellValue?: Record<number, Record<number, ICellData | null>> }): boolean {
   let isOnSheet = true;
   new ObjectMatrix(cellValue ?? {}).forValue((row, column, cell) => {
-    isOnSheet &&= row >= 0 && column >= 0 && row < MOST.rows && column < MOST.columns;
+    isOnSheet &&= row >= 0 && column >= 0 && row < MAX_ROWS && column < MAX_COLUMNS;
     cellValue![row]![column] = cell ? contentOf(cell) : { ...EMPTY };
   });
   return isOnSheet;

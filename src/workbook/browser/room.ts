@@ -5,6 +5,7 @@ import {
   SetWorksheetColumnCountMutation,
   SetWorksheetRowCountMutation,
 } from "@univerjs/sheets";
+import { MAX_COLUMNS, MAX_ROWS } from "../address";
 import type { Grid } from "./univer";
 
 /** How many rows and columns something has. */
@@ -14,7 +15,7 @@ export interface Size {
 }
 
 /** What a sheet of the file's format can hold (ECMA-376, 18.3.1.73 and the spreadsheet program's limits). */
-export const MOST: Size = { rows: 1_048_576, columns: 16_384 };
+const MOST: Size = { rows: MAX_ROWS, columns: MAX_COLUMNS };
 
 /** What every sheet has, and what stays empty beyond all that is used. */
 const LEAST: Size = { rows: 200, columns: 26 };

@@ -1,6 +1,6 @@
 import type { Busy } from "./busy";
 import type { Watcher } from "./calculation";
-import type { TypedNumbers } from "./length-entry";
+import type { TypedNumbers } from "./typed-numbers";
 import { openInGrid, type OpenInGrid } from "./session";
 import type { KeptWork } from "./kept";
 import type { Shelf } from "./storage";

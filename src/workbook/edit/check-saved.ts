@@ -1,15 +1,15 @@
 import { cellName, contains } from "../address";
 import { FileFault } from "../xlsx/fault";
 import { openWorkbook } from "../xlsx/open-workbook";
+import type { Cell } from "../engine/index";
 import { contentOf, sameContent, type Content } from "./content";
-import type { EditedWorkbook } from "./edited-workbook";
 
 /**
  * Reads a file that was written, and compares it with the workbook that it is of, cell by cell: what does not stand in
  * the file must not be taken for saved.
  * @throws FileFault where it holds anything else
  */
-export function checkSaved(saved: Uint8Array, workbook: EditedWorkbook): void {
+export function checkSaved(saved: Uint8Array, workbook: Held): void {
   const { book } = openWorkbook(saved);
   const names = workbook.sheets.map(({ name }) => name);
   if (book.sheets.length !== names.length || book.sheets.some(({ name }, i) => name !== names[i]))
@@ -30,6 +30,13 @@ export function checkSaved(saved: Uint8Array, workbook: EditedWorkbook): void {
         throw notHeld(where(row, column));
     }
   });
+}
+
+/** What a workbook holds, sheet by sheet. */
+interface Held {
+  readonly sheets: readonly { name: string }[];
+  cells(sheet: number): Iterable<Cell>;
+  content(sheet: number, row: number, column: number): Content;
 }
 
 const sameStored = (written: Content, meant: Content): boolean => sameContent(written, meant);

@@ -1,5 +1,5 @@
-import { NEW_EXCEL_FUNCTIONS } from "@univerjs/engine-formula";
 import { columnLetters, columnNumber, MAX_COLUMNS, MAX_ROWS } from "../address";
+import { isNewFunction } from "../engine/index";
 import { tokens } from "../formula/lexer";
 import { nodesOf, type Node, type NodeOf } from "../formula/nodes";
 import { parseFormula } from "../formula/parse";
@@ -62,15 +62,8 @@ export const ownName = (name: string): string => CUSTOM_PREFIX + name.toUpperCas
 function storedName(name: string): string {
   const upper = name.toUpperCase();
   if (upper === "FILTER" || upper === "SORT") return `_xlfn._xlws.${upper}`;
-  return NEW_EXCEL_FUNCTIONS.has(upper) || ALSO_NEW.has(upper) ? `_xlfn.${upper}` : name;
+  return isNewFunction(upper) ? `_xlfn.${upper}` : name;
 }
-
-/** New functions that the library's list does not know. */
-const ALSO_NEW = new Set(
-  "AGGREGATE CONCAT FILTERXML FORECAST.ETS ISOMITTED LAMBDA LET REGEXEXTRACT REGEXREPLACE REGEXTEST TRIMRANGE".split(
-    " ",
-  ),
-);
 
 /** All of a formula's nodes; none where it cannot be read, for then it is stored as it was typed, and the engine says why. */
 function readable(text: string): Node[] {

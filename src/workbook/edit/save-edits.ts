@@ -1,6 +1,6 @@
 import { contains, sameArea } from "../address";
 import { cellKey, type Result } from "../engine/index";
-import { recalculate } from "../recalculate";
+import { recalculate } from "./recalculate";
 import { shortenCalcChain } from "../xlsx/calc-chain";
 import { openWorkbook, type OpenWorkbook } from "../xlsx/open-workbook";
 import { PackageDraft } from "../xlsx/package-draft";

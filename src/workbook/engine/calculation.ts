@@ -3,7 +3,8 @@ import { Budget, make, spend } from "./budget";
 import { CutShort } from "./cut-short";
 import { areaKey, Cells, CIRCLE } from "./cells";
 import type { Book, Question } from "./engine";
-import { Evaluator, type Library } from "./evaluator";
+import { FormulaEvaluator } from "./evaluator";
+import type { Library } from "./kinds";
 import { ShownResults } from "./formats/shown-results";
 import { readings } from "./readings";
 import { areaFrom, isOneCell } from "./spills";
@@ -13,7 +14,7 @@ import { fail, Unsupported, type Formats, type Matrix, type Scalar, type Scope, 
 /** Works a workbook out: orders the formulas and runs them, as often as spilled ranges still change. */
 export class Calculation {
   private readonly cells: Cells;
-  private readonly evaluator: Evaluator;
+  private readonly evaluator: FormulaEvaluator;
   private readonly shown: ShownResults;
   private readonly finished = new Set<string>();
   private nested = 0;
@@ -26,7 +27,7 @@ export class Calculation {
 
   constructor(book: Book, library: Library, now: Date) {
     this.cells = new Cells(book, library, now, (state) => this.settle(state));
-    this.evaluator = new Evaluator(this.cells, library);
+    this.evaluator = new FormulaEvaluator(this.cells, library);
     this.shown = new ShownResults(this.evaluator);
   }
 

@@ -4,7 +4,7 @@ import { parseFormula } from "../formula/parse";
 import { LIMITS, make, spend } from "./budget";
 import { CutShort, markCut } from "./cut-short";
 import { cellKey, type Book, type Cell, type Formula, type Table } from "./engine";
-import type { Library } from "./evaluator";
+import type { Library } from "./kinds";
 import { FormulaIndex } from "./formula-index";
 import { Names } from "./names";
 import { Preparation, type Prepared } from "./prepare";

@@ -1,15 +1,13 @@
-import type { Node } from "../formula/nodes";
+import type { Node, NodeOf } from "../formula/nodes";
 import { LONGEST_TEXT, spend } from "./budget";
 import { toNumber } from "./coercion";
-import type { Library, Ordinary } from "./kinds";
+import type { Evaluator, Library, Ordinary } from "./kinds";
 import { intersect, joinReferences, overlap, shiftedArea, spanReferences } from "./references";
 import { applyOperator, broadcast, finite } from "./operators";
 import type { CellSource } from "./source";
 import { tableReference } from "./table-areas";
 import { CellError, fail, isMatrix, Lambda, Reference, Unsupported } from "./values";
 import type { Matrix, Scalar, Scope, Shown, Value } from "./values";
-
-export type { Library, Ordinary, Special } from "./kinds";
 
 /** Working out one part of a formula takes several times as long as going through one cell of a range. */
 const COST_OF_A_NODE = 4;
@@ -18,7 +16,7 @@ const COST_OF_A_NODE = 4;
 const DEEPEST = 1_000;
 
 /** Works out formulas, given the cells that they read and the functions that they call. */
-export class Evaluator {
+export class FormulaEvaluator implements Evaluator {
   /** How deep it is in formulas at present, and where the one that is worked out began; one place for all that derive from it. */
   private readonly at = { depth: 0, base: 0 };
 
@@ -84,7 +82,7 @@ export class Evaluator {
   }
 
   /** A sum of thousands of terms leans to the left, and is gone down without going deeper. */
-  private binary(node: Extract<Node, { kind: "binary" }>, scope: Scope): Scalar | Matrix {
+  private binary(node: NodeOf<"binary">, scope: Scope): Scalar | Matrix {
     const above = [];
     for (; node.left.kind === "binary"; node = node.left) above.push(node);
     let value = applyOperator(node.operator, this.operand(node.left, scope), this.operand(node.right, scope));
@@ -94,7 +92,6 @@ export class Evaluator {
     return value;
   }
 
-  /** A formula's own result. Where its last step takes away all but a rounding error, that is nothing. */
   result(node: Node, scope: Scope): Value {
     const value = this.evaluate(node, scope);
     if (typeof value !== "number" || value === 0 || node.kind !== "binary" || !"+-".includes(node.operator))
@@ -103,7 +100,6 @@ export class Evaluator {
     return typeof size === "number" && Math.abs(value) < Math.abs(size) * 2 ** -49 ? 0 : value;
   }
 
-  /** One value: a range is intersected with the formula's own row or column, an array gives its first item. */
   scalar(node: Node, scope: Scope): Scalar {
     return this.single(this.evaluate(node, scope), scope);
   }
@@ -115,13 +111,11 @@ export class Evaluator {
     return value ?? null;
   }
 
-  /** What an operator works on. */
   operand(node: Node, scope: Scope): Scalar | Matrix {
     const value = this.evaluate(node, scope);
     return scope.arrays ? this.contents(value) : isMatrix(value) ? value : this.single(value, scope);
   }
 
-  /** A range's values, a single cell's value; anything else as it is. */
   contents(value: Value): Scalar | Matrix {
     if (value instanceof Reference) {
       const [area, ...others] = value.areas;
@@ -151,22 +145,18 @@ export class Evaluator {
     return this.ordinary(ordinary, this.given(ordinary, args, scope), scope);
   }
 
-  /** The variable or the defined name that a call calls, if it is none of the library's. */
   callee(name: string, scope: Scope): { value: Value } | undefined {
     return this.variable(name, scope) ?? this.namedLambda(name, scope);
   }
 
-  /** A function's arguments as it takes them. */
   given(called: Ordinary, args: Node[], scope: Scope): Value[] {
     return args.map((arg, i) => this.argument(arg, letter(called, i), scope));
   }
 
-  /** Whether an array is given where a single value is wanted. */
   isLifted(called: Ordinary, args: Value[]): boolean {
     return args.some((arg, i) => letter(called, i) === "V" && isMatrix(arg));
   }
 
-  /** Calls a function whose arguments are worked out, item by item where a single value is wanted and an array given. */
   ordinary(called: Ordinary, args: Value[], scope: Scope): Value {
     const lifted = args.flatMap((arg, i) => (letter(called, i) === "V" && isMatrix(arg) ? [i] : []));
     if (lifted.length === 0) return withinCell(called.call(args, this, scope));
@@ -201,7 +191,7 @@ export class Evaluator {
     return scope.arrays ? this.contents(value) : this.single(value, scope);
   }
 
-  private reference(node: Extract<Node, { kind: "reference" }>, scope: Scope): Value {
+  private reference(node: NodeOf<"reference">, scope: Scope): Value {
     const first = node.sheet === undefined ? scope.sheet : this.cells.sheetIndex(node.sheet);
     const last = node.lastSheet === undefined ? first : this.cells.sheetIndex(node.lastSheet);
     if (first === undefined || last === undefined) return fail("#REF!");
@@ -211,15 +201,14 @@ export class Evaluator {
     );
   }
 
-  private name(node: Extract<Node, { kind: "name" }>, scope: Scope): Value {
+  private name(node: NodeOf<"name">, scope: Scope): Value {
     const variable = node.sheet === undefined ? this.variable(node.name, scope) : undefined;
     if (variable) return variable.value;
     const named = this.named(node, scope);
     return named ? this.evaluate(named.body, named.scope) : unknownName(node.name);
   }
 
-  /** What a defined name stands for, and where that is worked out. */
-  named(node: Extract<Node, { kind: "name" }>, scope: Scope): { body: Node; scope: Scope } | undefined {
+  named(node: NodeOf<"name">, scope: Scope): { body: Node; scope: Scope } | undefined {
     const sheet = (node.sheet === undefined ? undefined : this.cells.sheetIndex(node.sheet)) ?? scope.sheet;
     const body = this.cells.name(node.name, sheet);
     return body && { body, scope: this.nameScope(scope, sheet) };
@@ -239,7 +228,7 @@ export class Evaluator {
     return body && { value: this.evaluate(body, this.nameScope(scope, scope.sheet)) };
   }
 
-  private unary(node: Extract<Node, { kind: "unary" }>, scope: Scope): Value {
+  private unary(node: NodeOf<"unary">, scope: Scope): Value {
     if (node.operator === "#") return this.spilled(this.evaluate(node.operand, scope));
     if (node.operator === "@") return this.scalar(node.operand, scope);
     if (node.operator === "+") return this.evaluate(node.operand, scope);
@@ -250,14 +239,13 @@ export class Evaluator {
     });
   }
 
-  /** `A1#`: what the formula in that cell fills at present. */
   spilled(value: Value): Value {
     const area = value instanceof Reference ? value.areas[0] : undefined;
     if (!area) return value instanceof CellError ? value : fail("#REF!");
     return this.cells.spill(area.sheet, area.top, area.left) ?? fail("#REF!");
   }
 
-  private join(node: Extract<Node, { kind: "join" }>, scope: Scope): Value {
+  private join(node: NodeOf<"join">, scope: Scope): Value {
     const left = this.evaluate(node.left, scope);
     const right = this.evaluate(node.right, scope);
     if (left instanceof CellError) return left;

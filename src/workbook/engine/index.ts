@@ -64,3 +64,4 @@ export type { Book, Cell, Engine, Outcome, Result } from "./engine";
 export { cellKey } from "./engine";
 export { firstRowOf, type CustomFunction } from "./functions/custom";
 export { CellError, type Scalar } from "./values";
+export { isNewFunction } from "./univer/new-functions";

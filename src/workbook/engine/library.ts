@@ -1,4 +1,4 @@
-import type { Library, Ordinary, Special } from "./evaluator";
+import type { Library, Ordinary, Special } from "./kinds";
 import { CUSTOM_PREFIX } from "../formula/typed-name";
 import { aggregates } from "./functions/aggregates";
 import { arithmetic } from "./functions/arithmetic";

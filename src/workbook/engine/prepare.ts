@@ -1,9 +1,9 @@
 import { parseFormula } from "../formula/parse";
 import { typedName, typedNames } from "../formula/typed-name";
 import { unquotedLength } from "../formula/unquoted-length";
-import { children, type Node } from "../formula/nodes";
+import { children, type Node, type NodeOf } from "../formula/nodes";
 import type { Formula } from "./engine";
-import type { Library } from "./evaluator";
+import type { Library } from "./kinds";
 import { CUSTOM_CAPITALS } from "./library";
 import { Unsupported } from "./values";
 
@@ -103,7 +103,7 @@ export class Preparation {
     }
   }
 
-  private requireCount({ name, args }: Extract<Node, { kind: "call" }>, sheet: number): void {
+  private requireCount({ name, args }: NodeOf<"call">, sheet: number): void {
     const count = args.length;
     if (this.known.name(name, sheet)) return;
     if (this.known.library.special(name)) return;
@@ -124,7 +124,7 @@ function unreadable(text: string, error: unknown): string {
     : `holds a length without quotes. Type ${length}, with the quotes`;
 }
 
-function boundNames(node: Extract<Node, { kind: "call" }>): string[] {
+function boundNames(node: NodeOf<"call">): string[] {
   if (node.name !== "LET" && node.name !== "LAMBDA") return [];
   const names = node.name === "LET" ? node.args.filter((_, i) => i % 2 === 0) : node.args;
   return names.slice(0, -1).flatMap((arg) => (arg.kind === "name" ? [arg.name.toLowerCase()] : []));

@@ -1,9 +1,9 @@
-import type { Node, TableItem } from "../formula/nodes";
+import type { NodeOf, TableItem } from "../formula/nodes";
 import type { Table } from "./engine";
 import type { CellSource } from "./source";
 import { fail, Reference, type CellError, type Scope } from "./values";
 
-type TableNode = Extract<Node, { kind: "table" }>;
+type TableNode = NodeOf<"table">;
 
 /** `Openings[Width]`, `Openings[[#This Row],[Width]]`, `Openings[#Totals]` … as the range that it stands for. */
 export function tableReference(cells: CellSource, node: TableNode, scope: Scope): Reference | CellError {

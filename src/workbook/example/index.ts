@@ -1,5 +1,5 @@
 import { writeWorkbook, type WorkbookDefinition } from "../author/index";
-import { recalculate } from "../recalculate";
+import { recalculate } from "../edit/recalculate";
 import { OWN_FUNCTIONS } from "../edit/own-functions";
 import { ALTERNATES } from "./alternates";
 import { BENCH } from "./bench";

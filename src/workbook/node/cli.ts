@@ -1,5 +1,5 @@
 import type { EngineOptions } from "../engine/index";
-import { recalculate } from "../recalculate";
+import { recalculate } from "../edit/recalculate";
 import { FileFault, shown } from "../xlsx/fault";
 import { readArguments, UsageFault, type Arguments } from "./arguments";
 import { HELP } from "./help";

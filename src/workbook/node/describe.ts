@@ -1,4 +1,4 @@
-import type { Report } from "../recalculate";
+import type { Report } from "../edit/recalculate";
 import { shown } from "../xlsx/fault";
 
 /** A report in lines: what was done, what the custom functions say, and what kept its value. */

@@ -4,7 +4,7 @@ import { writeWorkbook, type SheetDefinition } from "../../../src/workbook/autho
 import { EditedWorkbook, FRACTION_FORMAT, type Content } from "../../../src/workbook/edit/index";
 import { parseCell } from "../../../src/workbook/address";
 import { CellError } from "../../../src/workbook/engine/index";
-import { recalculate } from "../../../src/workbook/recalculate";
+import { recalculate } from "../../../src/workbook/edit/recalculate";
 import { OWN_FUNCTIONS } from "../../../src/workbook/edit/own-functions";
 
 type Row = (string | number | null)[];

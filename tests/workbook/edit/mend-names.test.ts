@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { EditedWorkbook } from "../../../src/workbook/edit/index";
 import { OWN_FUNCTIONS } from "../../../src/workbook/edit/own-functions";
 import { mender } from "../../../src/workbook/edit/mended-formula";
-import { recalculate } from "../../../src/workbook/recalculate";
+import { recalculate } from "../../../src/workbook/edit/recalculate";
 import { cellOf, handmade, oneSheet, parts, relationshipXml, sheetXml } from "../support/handmade";
 
 const options = { functions: OWN_FUNCTIONS };

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { parseCell } from "../../../src/workbook/address";
 import { EditedWorkbook, type Content } from "../../../src/workbook/edit/index";
 import { readLook } from "../../../src/workbook/look/index";
-import { recalculate } from "../../../src/workbook/recalculate";
+import { recalculate } from "../../../src/workbook/edit/recalculate";
 import { openWorkbook } from "../../../src/workbook/xlsx/open-workbook";
 import { handmade, METADATA, oneSheet, parts, sheetXml, withPart } from "../support/handmade";
 

@@ -2,7 +2,7 @@ import { functionLookup, type BaseFunction } from "@univerjs/engine-formula";
 import { expect, it } from "vitest";
 import { callUniver } from "../../../src/workbook/engine/univer/adapter";
 import { univerFunction } from "../../../src/workbook/engine/univer/library";
-import type { Evaluator } from "../../../src/workbook/engine/evaluator";
+import type { Evaluator } from "../../../src/workbook/engine/kinds";
 import { value } from "../support/sheet";
 
 const evaluator = {} as Evaluator;

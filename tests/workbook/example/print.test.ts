@@ -6,7 +6,7 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 import { writeWorkbook } from "../../../src/workbook/author/index";
 import { PARTS_BENCH } from "../../../src/workbook/example/index";
 import { OWN_FUNCTIONS } from "../../../src/workbook/edit/own-functions";
-import { recalculate } from "../../../src/workbook/recalculate";
+import { recalculate } from "../../../src/workbook/edit/recalculate";
 import { convert } from "../../libreoffice";
 
 let folder: string;

@@ -5,7 +5,7 @@ import { OWN_FUNCTIONS } from "../../../src/workbook/edit/own-functions";
 import { CellError, cellKey, type Scalar } from "../../../src/workbook/engine/index";
 import { readLook } from "../../../src/workbook/look/index";
 import { describe } from "../../../src/workbook/node/describe";
-import { recalculate } from "../../../src/workbook/recalculate";
+import { recalculate } from "../../../src/workbook/edit/recalculate";
 import { FileFault } from "../../../src/workbook/xlsx/fault";
 import { openWorkbook } from "../../../src/workbook/xlsx/open-workbook";
 import { HOSTILE } from "./cases";

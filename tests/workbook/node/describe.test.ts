@@ -1,6 +1,6 @@
 import { describe as suite, expect, it } from "vitest";
 import { describe } from "../../../src/workbook/node/describe";
-import type { Report } from "../../../src/workbook/recalculate";
+import type { Report } from "../../../src/workbook/edit/recalculate";
 
 function reportOf(more: Partial<Report>): Report {
   return { recalculated: 0, changed: 0, mended: 0, rounds: 1, kept: [], errors: [], ...more };

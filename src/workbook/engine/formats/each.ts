@@ -1,16 +1,16 @@
-import type { Node } from "../../formula/nodes";
-import type { Evaluator } from "../evaluator";
+import type { NodeOf } from "../../formula/nodes";
+import type { Evaluator } from "../kinds";
 import { isMatrix, type Scope, type Shown, type Value } from "../values";
-import type { ShownResults } from "./shown-results";
+import type { Followed } from "./followed";
 
 /** Functions that call a LAMBDA once for each cell of their result, row after row. */
 export const EACH = new Set(["MAP", "BYROW", "BYCOL", "MAKEARRAY", "REDUCE"]);
 
 /** What such a function gives, with the formats of each call; REDUCE gives its last call's. */
 export function callWithEach(
-  results: ShownResults,
+  results: Followed,
   evaluator: Evaluator,
-  { name, args }: Extract<Node, { kind: "call" }>,
+  { name, args }: NodeOf<"call">,
   scope: Scope,
 ): Shown {
   const calls: Shown[] = [];

@@ -1,5 +1,5 @@
-import type { Node } from "../../formula/nodes";
-import type { Evaluator } from "../evaluator";
+import type { Node, NodeOf } from "../../formula/nodes";
+import type { Evaluator } from "../kinds";
 import {
   CellError,
   isMatrix,
@@ -11,7 +11,7 @@ import {
   type Value,
 } from "../values";
 import type { Mover } from "./movers";
-import type { ShownResults } from "./shown-results";
+import type { Followed } from "./followed";
 
 /**
  * What a function gives that hands cells on, with the formats that they bring. Where something has a format, the
@@ -19,9 +19,9 @@ import type { ShownResults } from "./shown-results";
  * Errors with a message are marked too, for the libraries' functions make errors of their own out of them.
  */
 export function moved(
-  results: ShownResults,
+  results: Followed,
   evaluator: Evaluator,
-  { name, args }: Extract<Node, { kind: "call" }>,
+  { name, args }: NodeOf<"call">,
   scope: Scope,
   mover: Mover,
 ): Shown {
@@ -58,7 +58,7 @@ class Marks {
   }
 
   /** The value with marks in it; as it is where there is nothing to mark. */
-  put(shown: Shown, results: ShownResults, evaluator: Evaluator, mover: Mover): Value {
+  put(shown: Shown, results: Followed, evaluator: Evaluator, mover: Mover): Value {
     const formats = results.formats(shown);
     const contents = evaluator.contents(shown.value);
     const before = this.cells.length;

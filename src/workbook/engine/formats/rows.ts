@@ -1,6 +1,6 @@
-import type { Node } from "../../formula/nodes";
+import type { NodeOf } from "../../formula/nodes";
 import { toBoolean } from "../coercion";
-import type { Evaluator } from "../evaluator";
+import type { Evaluator } from "../kinds";
 import {
   CellError,
   isMatrix,
@@ -12,15 +12,10 @@ import {
   type Shown,
 } from "../values";
 import { withEvaluate } from "./moved";
-import type { ShownResults } from "./shown-results";
+import type { Followed } from "./followed";
 
 /** A call whose result's order hangs on the very values that it hands on, so that nothing may stand in for them. */
-type RowCall = (
-  results: ShownResults,
-  evaluator: Evaluator,
-  node: Extract<Node, { kind: "call" }>,
-  scope: Scope,
-) => Shown;
+type RowCall = (results: Followed, evaluator: Evaluator, node: NodeOf<"call">, scope: Scope) => Shown;
 
 export const UNIQUE_OR_SORTED: Record<string, RowCall> = {
   /** Each row takes its number along, in a column of its own. */
@@ -44,9 +39,9 @@ export const UNIQUE_OR_SORTED: Record<string, RowCall> = {
  * @param places where each row of the result stood before, by the source's rows and the call with others in their place
  */
 function withFormats(
-  results: ShownResults,
+  results: Followed,
   evaluator: Evaluator,
-  { name, args }: Extract<Node, { kind: "call" }>,
+  { name, args }: NodeOf<"call">,
   scope: Scope,
   across: number,
   places: (

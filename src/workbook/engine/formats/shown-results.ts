@@ -1,9 +1,10 @@
-import type { Node } from "../../formula/nodes";
-import type { Evaluator } from "../evaluator";
+import type { Node, NodeOf } from "../../formula/nodes";
+import type { Evaluator } from "../kinds";
 import { parameter } from "../functions/lambdas";
 import { intersected } from "../references";
 import { Lambda, Reference, type Formats, type Scalar, type Scope, type Shown, type Value } from "../values";
 import { callWithEach, EACH } from "./each";
+import type { Followed } from "./followed";
 import { MOVERS } from "./movers";
 import { moved } from "./moved";
 import { UNIQUE_OR_SORTED } from "./rows";
@@ -17,7 +18,7 @@ import { UNIQUE_OR_SORTED } from "./rows";
  *
  * It follows a formula's last steps alone; whatever they read is worked out by the evaluator, without formats.
  */
-export class ShownResults {
+export class ShownResults implements Followed {
   constructor(private readonly evaluator: Evaluator) {}
 
   /** A formula's result. */
@@ -25,7 +26,6 @@ export class ShownResults {
     return node.kind === "binary" ? { value: this.evaluator.result(node, scope) } : this.shown(node, scope);
   }
 
-  /** The formats of a result that is a reference are those of its cells. */
   formats({ value, formats }: Shown): Formats | undefined {
     if (formats || !(value instanceof Reference)) return formats;
     const [area, ...others] = value.areas;
@@ -74,14 +74,14 @@ export class ShownResults {
     return this.shown(callee.body, { ...callee.scope, variables });
   }
 
-  private name(node: Extract<Node, { kind: "name" }>, scope: Scope): Shown {
+  private name(node: NodeOf<"name">, scope: Scope): Shown {
     const variable = node.sheet === undefined ? this.evaluator.variable(node.name, scope) : undefined;
     if (variable) return variable;
     const named = this.evaluator.named(node, scope);
     return named ? this.shown(named.body, named.scope) : { value: this.evaluator.evaluate(node, scope) };
   }
 
-  private call(node: Extract<Node, { kind: "call" }>, scope: Scope): Shown {
+  private call(node: NodeOf<"call">, scope: Scope): Shown {
     const { name, args } = node;
     const callee = this.evaluator.callee(name, scope);
     if (callee)

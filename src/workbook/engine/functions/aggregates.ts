@@ -1,6 +1,6 @@
 import { toBoolean, toNumber } from "../coercion";
 import { spend } from "../budget";
-import type { Evaluator, Ordinary } from "../evaluator";
+import type { Evaluator, Ordinary } from "../kinds";
 import { finite } from "../operators";
 import { CellError, fail, isMatrix, Lambda, Reference, type Scalar, type Value } from "../values";
 

@@ -1,4 +1,4 @@
-import type { Ordinary } from "../evaluator";
+import type { Ordinary } from "../kinds";
 import { finite } from "../operators";
 import { fail, type Scalar } from "../values";
 import { tidy } from "./digits";

@@ -1,5 +1,5 @@
 import { toBoolean, toNumber } from "../coercion";
-import type { Evaluator, Ordinary } from "../evaluator";
+import type { Evaluator, Ordinary } from "../kinds";
 import { make } from "../budget";
 import { finite } from "../operators";
 import { CellError, fail, type Matrix, type Scalar, type Value } from "../values";

@@ -1,7 +1,7 @@
 import type { Node } from "../../formula/nodes";
 import { make } from "../budget";
 import { toBoolean, toNumber } from "../coercion";
-import type { Evaluator, Special } from "../evaluator";
+import type { Evaluator, Special } from "../kinds";
 import { broadcast, compare } from "../operators";
 import { CellError, fail, isMatrix, type Matrix, type Scalar, type Scope, type Value } from "../values";
 

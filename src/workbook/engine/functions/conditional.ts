@@ -1,4 +1,4 @@
-import type { Evaluator, Ordinary } from "../evaluator";
+import type { Evaluator, Ordinary } from "../kinds";
 import { spend } from "../budget";
 import { finite } from "../operators";
 import { CellError, fail, isScalar, Reference, type Matrix, type Scalar, type SheetArea, type Value } from "../values";

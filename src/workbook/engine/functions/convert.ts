@@ -1,5 +1,5 @@
 import { toText } from "../coercion";
-import type { Ordinary } from "../evaluator";
+import type { Ordinary } from "../kinds";
 import { finite } from "../operators";
 import { CellError, fail, Unsupported } from "../values";
 import { tidy } from "./digits";

@@ -1,4 +1,4 @@
-import type { Evaluator, Ordinary } from "../evaluator";
+import type { Evaluator, Ordinary } from "../kinds";
 import { isErrorCode } from "../../formula/error-codes";
 import { CellError, isMatrix, Lambda, Reference } from "../values";
 import type { Formats, Matrix, Scalar, Shown, Value } from "../values";

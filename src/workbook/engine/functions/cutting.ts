@@ -1,5 +1,5 @@
 import { toNumber, toText } from "../coercion";
-import type { Ordinary } from "../evaluator";
+import type { Ordinary } from "../kinds";
 import { CellError, fail, type Scalar, type Value } from "../values";
 import { scalarOf } from "./reading";
 

@@ -1,5 +1,5 @@
 import { toNumber, toText } from "../coercion";
-import type { Evaluator, Ordinary } from "../evaluator";
+import type { Evaluator, Ordinary } from "../kinds";
 import { finite } from "../operators";
 import { CellError, fail, Unsupported, type Matrix, type Scalar, type Value } from "../values";
 import { sum } from "./aggregates";

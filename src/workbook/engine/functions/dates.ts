@@ -1,5 +1,5 @@
 import { toNumber, toText } from "../coercion";
-import type { Evaluator, Ordinary } from "../evaluator";
+import type { Evaluator, Ordinary } from "../kinds";
 import { CellError, fail, Unsupported, type Scalar, type Value } from "../values";
 import { unproven } from "../proven";
 import { dateOf, dayNumber, dayOf, daysIn, serialOf, weekday } from "./calendar";

@@ -1,5 +1,5 @@
 import { toNumber } from "../coercion";
-import type { Evaluator, Ordinary } from "../evaluator";
+import type { Evaluator, Ordinary } from "../kinds";
 import { finite } from "../operators";
 import { CellError, fail, Unsupported, type Scalar, type Value } from "../values";
 import { numbersOf } from "./aggregates";

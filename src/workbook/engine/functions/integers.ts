@@ -1,4 +1,4 @@
-import type { Evaluator, Ordinary } from "../evaluator";
+import type { Evaluator, Ordinary } from "../kinds";
 import { CellError, fail, isMatrix, Reference, type Scalar, type Value } from "../values";
 import { unproven } from "../proven";
 import { ofStrictNumbers, strictNumber } from "./reading";

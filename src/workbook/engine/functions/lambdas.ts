@@ -1,7 +1,7 @@
 import type { Node } from "../../formula/nodes";
 import { toNumber } from "../coercion";
 import { make, spend } from "../budget";
-import type { Evaluator, Special } from "../evaluator";
+import type { Evaluator, Special } from "../kinds";
 import { fail, Lambda, Reference, type Matrix, type Scalar, type Scope, type Value } from "../values";
 
 /** LET, LAMBDA and the functions that call a LAMBDA for every item, row or column. */

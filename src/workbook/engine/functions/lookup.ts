@@ -1,6 +1,6 @@
 import { toBoolean, toNumber } from "../coercion";
 import type { ErrorCode } from "../../formula/error-codes";
-import type { Evaluator, Ordinary } from "../evaluator";
+import type { Evaluator, Ordinary } from "../kinds";
 import { compare } from "../operators";
 import {
   CellError,

@@ -1,5 +1,5 @@
 import { toBoolean, toNumber } from "../coercion";
-import type { Evaluator, Ordinary } from "../evaluator";
+import type { Evaluator, Ordinary } from "../kinds";
 import { spend } from "../budget";
 import { compare } from "../operators";
 import { CellError, fail, isScalar, type Matrix, type Scalar, type Value } from "../values";

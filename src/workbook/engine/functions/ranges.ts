@@ -3,7 +3,7 @@ import { MAX_COLUMNS, MAX_ROWS } from "../../address";
 import type { Node } from "../../formula/nodes";
 import { make } from "../budget";
 import { toBoolean, toNumber, toText } from "../coercion";
-import type { Evaluator, Special } from "../evaluator";
+import type { Evaluator, Special } from "../kinds";
 import { CellError, fail, isMatrix, Reference, Unsupported, type Scope, type Value } from "../values";
 
 /** Functions that ask where a range is, or give one. */

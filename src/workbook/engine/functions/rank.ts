@@ -1,6 +1,6 @@
 import { toBoolean, toNumber } from "../coercion";
 import { spend } from "../budget";
-import type { Evaluator, Ordinary } from "../evaluator";
+import type { Evaluator, Ordinary } from "../kinds";
 import { CellError, fail, isScalar, Reference, type Scalar, type Value } from "../values";
 
 /** The place of a number among others; equal ones share the best place, or the mean of theirs. */

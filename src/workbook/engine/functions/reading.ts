@@ -1,5 +1,5 @@
 import { toNumber, toText } from "../coercion";
-import type { Ordinary } from "../evaluator";
+import type { Ordinary } from "../kinds";
 import { CellError, fail, isScalar, type Scalar, type Value } from "../values";
 
 /** One value, as a function gets it whose argument wants one; what was left out is a blank. */

@@ -1,4 +1,4 @@
-import type { Ordinary } from "../evaluator";
+import type { Ordinary } from "../kinds";
 import { toNumber, toText } from "../coercion";
 import { CellError, fail } from "../values";
 import { scalarOf } from "./reading";

@@ -1,5 +1,5 @@
 import { finite } from "../operators";
-import type { Ordinary } from "../evaluator";
+import type { Ordinary } from "../kinds";
 import { fail, type Scalar } from "../values";
 import { unproven } from "../proven";
 import { shift, tidy } from "./digits";

@@ -1,5 +1,5 @@
 import { toBoolean, toNumber } from "../coercion";
-import type { Ordinary } from "../evaluator";
+import type { Ordinary } from "../kinds";
 import { CellError, fail, isMatrix, isScalar, Lambda, Reference, type Scalar } from "../values";
 import { unproven } from "../proven";
 import { ofNumbers, scalarOf } from "./reading";

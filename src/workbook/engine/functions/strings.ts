@@ -1,5 +1,5 @@
 import { toText } from "../coercion";
-import type { Ordinary } from "../evaluator";
+import type { Ordinary } from "../kinds";
 import { CellError, fail, type Scalar } from "../values";
 import { ofNumbers, ofTexts, scalarOf } from "./reading";
 

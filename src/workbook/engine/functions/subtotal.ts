@@ -1,7 +1,7 @@
 import { nodesOf } from "../../formula/nodes";
 import { spend } from "../budget";
 import { toNumber } from "../coercion";
-import type { Evaluator, Ordinary } from "../evaluator";
+import type { Evaluator, Ordinary } from "../kinds";
 import { finite } from "../operators";
 import { CellError, fail, isScalar, Reference, type Scalar, type SheetArea } from "../values";
 

@@ -1,5 +1,5 @@
 import { toBoolean, toNumber, toText } from "../coercion";
-import type { Evaluator, Ordinary } from "../evaluator";
+import type { Evaluator, Ordinary } from "../kinds";
 import { univerFunction } from "../univer/library";
 import { CellError, fail, isScalar, type Scalar, type Value } from "../values";
 import { LONGEST_TEXT, spend } from "../budget";

@@ -1,5 +1,5 @@
 import { toNumber } from "../coercion";
-import type { Evaluator, Ordinary } from "../evaluator";
+import type { Evaluator, Ordinary } from "../kinds";
 import { CellError, fail, type Scalar, type Value } from "../values";
 import { dayNumber, serialOf, weekday } from "./calendar";
 import { scalarOf, strictNumber } from "./reading";

@@ -1,6 +1,6 @@
 import { columnLetters, MAX_COLUMNS, MAX_ROWS } from "../../address";
 import { toBoolean, toNumber, toText } from "../coercion";
-import type { Ordinary } from "../evaluator";
+import type { Ordinary } from "../kinds";
 import { CellError, fail, type Value } from "../values";
 import { rounded } from "./rounding";
 import { unproven } from "../proven";

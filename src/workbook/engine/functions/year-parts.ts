@@ -1,4 +1,4 @@
-import type { Ordinary } from "../evaluator";
+import type { Ordinary } from "../kinds";
 import { CellError, fail } from "../values";
 import { dateOf, dayNumber, dayOf, daysIn, isLeapYear, type Day } from "./calendar";
 import { unproven } from "../proven";

@@ -9,7 +9,7 @@ import {
   type BaseValueObject,
 } from "@univerjs/engine-formula";
 import { isErrorCode, type ErrorCode } from "../../formula/error-codes";
-import type { Evaluator } from "../evaluator";
+import type { Evaluator } from "../kinds";
 import { fail, isMatrix, Lambda, Reference, Unsupported, type Matrix, type Scalar, type Value } from "../values";
 
 /**

@@ -1,6 +1,6 @@
 import { LONGEST_TEXT, make, spend } from "../budget";
 import { toNumber, toText } from "../coercion";
-import type { Evaluator } from "../evaluator";
+import type { Evaluator } from "../kinds";
 import { isMatrix, isScalar, Reference, Unsupported, type Value } from "../values";
 
 /**

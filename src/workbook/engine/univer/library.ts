@@ -14,7 +14,7 @@ import {
   type BaseFunction,
 } from "@univerjs/engine-formula";
 import { MAX_COLUMNS, MAX_ROWS } from "../../address";
-import type { Ordinary } from "../evaluator";
+import type { Ordinary } from "../kinds";
 import { callUniver } from "./adapter";
 import { bound } from "./bounds";
 import { ARRAYS, MIXED, SINGLE_VALUES } from "./signatures";

@@ -1,9 +1,9 @@
-import { contains, type Area } from "./address";
-import { CellError, cellKey, type Outcome, type Result, type Scalar } from "./engine/index";
-import { sameValue } from "./xlsx/cell-value";
-import type { OpenWorkbook } from "./xlsx/open-workbook";
-import type { CellText, SheetText } from "./xlsx/sheet-text";
-import type { CellChange } from "./xlsx/write-sheet";
+import { contains, type Area } from "../address";
+import { CellError, cellKey, type Outcome, type Result, type Scalar } from "../engine/index";
+import { sameValue } from "../xlsx/cell-value";
+import type { OpenWorkbook } from "../xlsx/open-workbook";
+import type { CellText, SheetText } from "../xlsx/sheet-text";
+import type { CellChange } from "../xlsx/write-sheet";
 
 /** For each sheet the cells to write: results that differ, and spilled cells that nothing fills any longer. */
 export function changesOf(opened: OpenWorkbook, outcome: Outcome): CellChange[][] {

@@ -1,11 +1,11 @@
-import { cellName } from "./address";
+import { cellName } from "../address";
 import { changesOf } from "./changes";
-import { CellError, createEngine, type EngineOptions, type Outcome, type Result } from "./engine/index";
-import { mendNames } from "./edit/mend-names";
-import { shortenCalcChain } from "./xlsx/calc-chain";
-import type { OpenWorkbook } from "./xlsx/open-workbook";
-import { PackageDraft } from "./xlsx/package-draft";
-import { writeSheet, type CellChange } from "./xlsx/write-sheet";
+import { CellError, createEngine, type EngineOptions, type Outcome, type Result } from "../engine/index";
+import { mendNames } from "./mend-names";
+import { shortenCalcChain } from "../xlsx/calc-chain";
+import type { OpenWorkbook } from "../xlsx/open-workbook";
+import { PackageDraft } from "../xlsx/package-draft";
+import { writeSheet, type CellChange } from "../xlsx/write-sheet";
 
 /** What was recalculated, and what was not. */
 export interface Report {
