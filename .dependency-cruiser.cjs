@@ -93,6 +93,8 @@ module.exports = {
 
     // Build helpers run in Node and are imported by nothing in src.
     within("build"),
+    { from: { path: "^src/build/" }, to: { path: "^src/guide/index\\.ts$" } },
+    { from: { path: "^src/build/" }, to: { path: "^src/taskpane/result-text\\.ts$" } },
     { from: { path: "^src/build/" }, to: { dependencyTypes: ["core", "npm-dev"] } },
   ],
   forbidden: [

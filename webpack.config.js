@@ -11,8 +11,10 @@ const {
   fill,
   fillManifest,
   functionFiles,
+  functionHelp,
   functionReference,
   FunctionsJsonPlugin,
+  GuidePlugin,
   ICON_SIZES,
   renderIcon,
 } = await tsImport("./src/build/index.ts", import.meta.url);
@@ -47,7 +49,8 @@ export default async function addin(env, { mode }) {
     },
     plugins: [
       new MetadataPlugin({ input: functions, output: "functions.json" }),
-      new FunctionsJsonPlugin(functions),
+      new FunctionsJsonPlugin(functions, (name) => `${origin}${functionHelp(name)}`),
+      new GuidePlugin(),
       new AttributionsPlugin(version),
       new webpack.DefinePlugin({
         FUNCTION_REFERENCE: webpack.DefinePlugin.runtimeValue(() => JSON.stringify(functionReference(functions)), {

@@ -9,8 +9,14 @@ import { validateDoc } from "./validate-doc";
  * the functions.json that the metadata generator wrote.
  */
 export class FunctionsJsonPlugin {
-  /** @param files the files that hold a cell function each */
-  constructor(private readonly files: readonly string[]) {}
+  /**
+   * @param files the files that hold a cell function each
+   * @param help the public address of a function's help, by its name
+   */
+  constructor(
+    private readonly files: readonly string[],
+    private readonly help: (name: string) => string,
+  ) {}
 
   apply(compiler: Compiler): void {
     const { Compilation: stages, WebpackError, sources } = compiler.webpack;
@@ -19,7 +25,7 @@ export class FunctionsJsonPlugin {
       compilation.hooks.processAssets.tap(tap, () => {
         const fail = (problem: string) => compilation.errors.push(new WebpackError(problem));
         docProblems(this.files).forEach(fail);
-        mend(compilation, fail, (text) => new sources.RawSource(text));
+        mend(compilation, this.help, fail, (text) => new sources.RawSource(text));
       });
     });
   }
@@ -28,10 +34,15 @@ export class FunctionsJsonPlugin {
 type Source = Parameters<Compilation["updateAsset"]>[1];
 
 /** Where the generator itself failed, it wrote no file, and has said why. */
-function mend(compilation: Compilation, fail: (problem: string) => void, source: (text: string) => Source): void {
+function mend(
+  compilation: Compilation,
+  help: (name: string) => string,
+  fail: (problem: string) => void,
+  source: (text: string) => Source,
+): void {
   const asset = compilation.getAsset("functions.json");
   if (!asset) return;
-  const { metadata, problems } = tidyMetadata(JSON.parse(asset.source.source().toString()));
+  const { metadata, problems } = tidyMetadata(JSON.parse(asset.source.source().toString()), help);
   problems.forEach(fail);
   compilation.updateAsset("functions.json", source(JSON.stringify(metadata)));
 }

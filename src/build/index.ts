@@ -2,6 +2,8 @@ export { AttributionsPlugin } from "./notices/index";
 export { functionFiles } from "./function-files";
 export { functionReference } from "./function-reference";
 export { FunctionsJsonPlugin } from "./functions-json-plugin";
+export { functionHelp } from "../guide/index";
+export { GuidePlugin } from "./guide/index";
 export { fill } from "./fill";
 export { ICON_SIZES, renderIcon } from "./icon";
 export { fillManifest } from "./manifest";

@@ -10,6 +10,7 @@ interface MetadataFunction {
   id: string;
   name: string;
   description?: string;
+  helpUrl?: string;
   parameters: { name: string; customEnumId?: string }[];
   result: unknown;
 }
@@ -30,14 +31,15 @@ export interface TidyMetadata {
  * Mends what the generator leaves undone. A list of words stands in every file that uses it, so equal enumerations
  * are merged; and errors that come in must reach the functions, which hand them on.
  * @param generated what the metadata generator wrote
+ * @param help the address of a function's help, by its name
  */
-export function tidyMetadata(generated: Metadata): TidyMetadata {
+export function tidyMetadata(generated: Metadata, help: (name: string) => string): TidyMetadata {
   const { enums, problems } = mergeEnumerations(generated.enums ?? []);
   return {
     metadata: {
       allowErrorForDataTypeAny: true,
       allowCustomDataForDataTypeAny: true,
-      functions: generated.functions,
+      functions: generated.functions.map((one) => ({ ...one, helpUrl: help(one.name) })),
       ...(enums.length > 0 ? { enums } : {}),
     },
     problems: [

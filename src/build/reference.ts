@@ -1,24 +1,39 @@
 import { readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { functionFiles } from "./function-files";
+import { functionHelpText } from "./function-help";
+import { functionList } from "./function-list";
 import { functionReference } from "./function-reference";
-import { withFunctionList } from "./readme-list";
+import { withPart } from "./generated";
+import { standardsTables } from "./standards-tables";
 
 /**
- * Writes the function list into README.md; with `--check` writes nothing, and fails where the list is not the one
- * that the doc comments give. Another file may be named instead.
+ * Writes what comes from the code into the texts that a person reads: the functions into README.md and the guide, the
+ * standards into the guide. With `--check` writes nothing, and fails where one is not what the code gives. The texts of
+ * another folder may be asked for instead.
  */
 function main(args: readonly string[]): void {
-  const file = args.find((argument) => !argument.startsWith("--")) ?? here("../../README.md");
-  const now = readFileSync(file, "utf8");
-  const wanted = withFunctionList(now, functionReference(functionFiles(here("../functions"))));
-  if (now === wanted) return console.log(`The function list in ${file} is right.`);
-  if (args.includes("--check")) throw new Error(`The function list in ${file} is out of date: run npm run reference.`);
-  writeFileSync(file, wanted);
-  console.log(`Wrote the function list into ${file}.`);
+  const folder = args.find((argument) => !argument.startsWith("--")) ?? here("");
+  const groups = functionReference(functionFiles(here("src/functions")));
+  const texts = [
+    ["README.md", "functions", functionList(groups)],
+    ["src/guide/pages/functions.md", "functions", functionHelpText(groups)],
+    ["src/guide/pages/standards.md", "standards", standardsTables()],
+  ] as const;
+  for (const [file, name, part] of texts) write(join(folder, file), name, part, args.includes("--check"));
 }
 
-const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
+function write(file: string, name: string, part: string, check: boolean): void {
+  const now = readFileSync(file, "utf8");
+  const wanted = withPart(now, name, part);
+  if (now === wanted) return console.log(`The ${name} in ${file} are right.`);
+  if (check) throw new Error(`The ${name} in ${file} are out of date: run npm run reference.`);
+  writeFileSync(file, wanted);
+  console.log(`Wrote the ${name} into ${file}.`);
+}
+
+const here = (path: string): string => fileURLToPath(new URL(`../../${path}`, import.meta.url));
 
 try {
   main(process.argv.slice(2));

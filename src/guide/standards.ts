@@ -8,7 +8,9 @@ export interface StandardHelp {
   /** The words that it takes, where it takes words alone. */
   choices?: readonly string[];
   /** What holds where it is left empty and follows another. */
-  otherwise?: string;
+  otherwise?: string | Readonly<Record<Unit, string>>;
+  /** What there is to say besides, on the guide's page, where there is room. */
+  detail?: string;
 }
 
 export const STANDARD_GROUPS = [
@@ -31,12 +33,12 @@ type StandardGroup = (typeof STANDARD_GROUPS)[number];
 const help = (
   group: StandardGroup,
   meaning: string,
-  more: Pick<StandardHelp, "choices" | "otherwise"> = {},
+  more: Pick<StandardHelp, "choices" | "otherwise" | "detail"> = {},
 ): StandardHelp => ({ group, meaning, ...more });
 
 /** What only the data sheet of an undermount slide can say. None: it asks for nothing. */
-const sheet = (meaning: string, otherwise = "not known"): StandardHelp =>
-  help("Undermount slides", meaning, { otherwise });
+const sheet = (meaning: string, detail?: string, otherwise = "not known"): StandardHelp =>
+  help("Undermount slides", meaning, { otherwise, ...(detail && { detail }) });
 
 /** Every standard's meaning; the compiler finds the one that has none. */
 export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
@@ -44,40 +46,70 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
     choices: ["frameless", "face frame"],
   }),
   "cabinet thickness": help("Cabinet", "The carcase's ends, top and bottom."),
-  "partition thickness": help("Cabinet", "Between two openings of a cabinet.", { otherwise: "as the cabinet" }),
-  "frame overlay": help("Cabinet", "How far fronts lap a face frame, on all four sides."),
-  "stile width": help("Cabinet", "The face frame between two openings.", { otherwise: "1 1/2 in, 38 mm" }),
-  "rail width": help("Cabinet", "The face frame above, below and between stacked openings."),
+  "partition thickness": help("Cabinet", "Between two openings of a cabinet.", {
+    otherwise: "as the cabinet",
+    detail: "To the right of its opening.",
+  }),
+  "frame overlay": help("Cabinet", "How far fronts lap a face frame, on all four sides.", {
+    detail: "From the edge of the frame's opening.",
+  }),
+  "stile width": help("Cabinet", "The face frame between two openings.", {
+    otherwise: { in: "1 1/2", mm: "38" },
+    detail:
+      "To the right of the opening, and at both ends of the cabinet. Between openings a partition thickness that is given counts in its place.",
+  }),
+  "rail width": help("Cabinet", "The face frame above, below and between stacked openings.", {
+    detail: "At the top and bottom of the cabinet.",
+  }),
   "floor offset": help("Cabinet", "Behind a face frame: how far the case's floor lies below the rail's top edge.", {
     otherwise: "none",
+    detail: "Heights are measured from that edge.",
   }),
-  "rail above": help("Cabinet", "Height of a rail shared with another opening above.", { otherwise: "none" }),
-  "rail below": help("Cabinet", "The same below.", { otherwise: "none" }),
+  "rail above": help("Cabinet", "Height of a rail shared with another opening above.", {
+    otherwise: "none",
+    detail: "None: the carcase's own top.",
+  }),
+  "rail below": help("Cabinet", "The same below.", { otherwise: "none", detail: "None: the carcase's own bottom." }),
 
   slide: help("Slides", "Center-mount slides lie under the bottom. The maker's data sheet comes first.", {
     choices: ["side-mount", "center-mount", "wood runner", "undermount"],
   }),
   "side clearance": help("Slides", "Room for the slide on each side of the box.", {
-    otherwise: "by the slide: 1/2, 1/8, 1/16 in",
+    otherwise: { in: "by the slide: 1/2, 1/8, 1/16", mm: "by the slide: 12.7, 3, 1.5" },
+    detail: "Of side-mount, of center-mount slides, of wood runners.",
   }),
   "slide lengths": help("Slides", "The lengths that you buy, separated by semicolons."),
   "rear clearance": help("Slides", "Free behind the slide."),
   "slide centerline": help("Slides", "center of the box, bottom (lower edges flush), or a length up the box's side."),
-  "slide height": help("Slides", "Of the part on the box, for spacers."),
-  "center slide height": help("Slides", "Of a center-mount slide, which lies under the box."),
+  "slide height": help("Slides", "Of the part on the box, for spacers.", {
+    detail: "The height of the slide's profile.",
+  }),
+  "center slide height": help("Slides", "Of a center-mount slide, which lies under the box.", {
+    detail: "See its own data sheet.",
+  }),
   "slide rating": help("Slides", "What a pair carries, from its data sheet, in lb or kg.", { otherwise: "none" }),
 
   "undermount deduction": help(
     "Undermount slides",
     "Opening width less inside width of the box. This and the next come from the slide's data sheet, which decides.",
-    { otherwise: "none" },
+    { otherwise: "none", detail: "Box width = opening − deduction + 2 × side thickness." },
   ),
   "undermount thickest side": sheet("The thickest sides that it takes."),
   "undermount space below": sheet("The least space that it asks for below the box."),
   "undermount space above": sheet("The least space that it asks for above the box, to lift it off."),
-  "undermount bottom recess": sheet("From the sides' lower edge up to the bottom, which the slide lies under."),
-  "undermount depth difference": sheet("By how much the box is shorter than the slide; none: equally long.", "0"),
-  "undermount notch width": sheet("Of the notches in a back that hangs below its bottom: from the side's inner face."),
+  "undermount bottom recess": sheet(
+    "From the sides' lower edge up to the bottom, which the slide lies under.",
+    "Held against the groove offset, within the cut tolerance.",
+  ),
+  "undermount depth difference": sheet(
+    "By how much the box is shorter than the slide; none: equally long.",
+    "Where it is not given, common practice is planned with: equally long.",
+    "0",
+  ),
+  "undermount notch width": sheet(
+    "Of the notches in a back that hangs below its bottom: from the side's inner face.",
+    "Whatever the joint.",
+  ),
   "undermount notch height": sheet("Of the same, from the back's lower edge."),
   "undermount hook hole": sheet("Diameter of the holes in the back that its hooks go into; none: it has no hooks."),
   "undermount hook inset": sheet("From the side's inner face to the hole's center."),
@@ -87,10 +119,16 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
   load: help(
     "Loads and wood",
     "What each drawer carries, or a list from the top: a weight, even, or files. An estimate.",
+    {
+      detail:
+        "In lb or kg. even: the load rate over the inside. files: for every row of files, 12 in (305 mm) of width, 2 lb an inch or 0.36 kg a centimeter of inside depth.",
+    },
   ),
   "load rate": help("Loads and wood", "Over the inside of a drawer, in lb/ft² or kg/m²."),
   density: help("Loads and wood", "Of the drawer's stock, in lb/ft³ or kg/m³: one for all, or Plywood 38; Maple 44."),
-  stiffness: help("Loads and wood", "Of bottoms, in psi or MPa, or a panel's name. auto: by the bottom's material."),
+  stiffness: help("Loads and wood", "Of bottoms, in psi or MPa, or a panel's name. auto: by the bottom's material.", {
+    detail: "auto: the lowest published of the bottom's material.",
+  }),
   "sag limit": help("Loads and wood", "How far a bottom may sag, as a share of its shorter span."),
   species: help("Loads and wood", "Of solid fronts and bottoms.", { otherwise: "as the material names it" }),
   "humidity low": help("Loads and wood", "Of the air over a year, in %."),
@@ -113,11 +151,21 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
   runner: help("Wood runners", "Strips under the box, or strips that run in grooves of its sides.", {
     choices: ["under", "side groove"],
   }),
-  "runner thickness": help("Wood runners", "Of the strip.", { otherwise: "fits its place" }),
-  "runner width": help("Wood runners", "Of the strip."),
-  "runner material": help("Wood runners", "What the strips are cut from.", { otherwise: "as the sides" }),
+  "runner thickness": help("Wood runners", "Of the strip.", {
+    otherwise: "as the sides",
+    detail: "The height of the strips, and the thickness of their stock.",
+  }),
+  "runner width": help("Wood runners", "Of the strip.", {
+    detail: "From the case inward, under the box; strips in grooves are as wide as groove and side space ask for.",
+  }),
+  "runner material": help("Wood runners", "What the strips are cut from.", {
+    otherwise: "as the sides",
+    detail: "Hardwood wears best.",
+  }),
   "runner groove depth": help("Wood runners", "Of the groove in the box's side.", { otherwise: "half of the side" }),
-  "runner play": help("Wood runners", "Of the strip in its groove."),
+  "runner play": help("Wood runners", "Of the strip in its groove.", {
+    detail: "By how much the groove is higher than its strip, and deeper than the strip reaches.",
+  }),
 
   "box depth": help("Box", "slide: as long as the slide; or a length of its own."),
   "side thickness": help("Box", "Measured, not nominal."),
@@ -128,7 +176,7 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
   "joint depth": help("Box", "Of a rabbet or dado in the side, or of half-blind sockets in the end.", {
     otherwise: "none",
   }),
-  "dado inset": help("Box", "How far a dado stands in from the ends of the side."),
+  "dado inset": help("Box", "How far a dado stands in from both ends of the side."),
   "bottom thickness": help("Box", "Measured, not nominal."),
   "bottom fit": help("Box", "Grooved all round, slid in under the back, or applied from below.", {
     choices: ["grooved", "under back", "applied"],
@@ -143,16 +191,22 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
   "height step": help("Heights", "Box heights are rounded down to it."),
   "match heights": help("Heights", "Boxes behind equal fronts get the least of their heights, within this circle.", {
     choices: ["opening", "none", "cabinet", "job"],
+    detail:
+      "none: each box as high as its own space allows; opening, cabinet, job: the circle in which equal fronts are compared.",
   }),
 
   "front style": help("Fronts", "Before the carcase, or within the opening.", { choices: ["overlay", "inset"] }),
   "front thickness": help("Fronts", "Inset fronts set the slides back by it."),
   "front gap": help("Fronts", "Between fronts."),
-  "inset gap": help("Fronts", "Round inset fronts."),
+  "inset gap": help("Fronts", "Round inset fronts.", { detail: "On all four sides of the face." }),
   "front step": help("Fronts", "Heights of fronts that share are rounded down to it."),
-  "top reveal": help("Fronts", "How far fronts stay short of the carcase's upper edge."),
+  "top reveal": help("Fronts", "How far fronts stay short of the carcase's upper edge.", {
+    detail: "Negative: past it.",
+  }),
   "bottom reveal": help("Fronts", "The same below; negative where they hang over it."),
-  "end reveal": help("Fronts", "The same at both ends of a cabinet."),
+  "end reveal": help("Fronts", "The same at both ends of a cabinet.", {
+    detail: "Negative, to cover an end panel that is added later.",
+  }),
   "left reveal": help("Fronts", "At the left end alone.", { otherwise: "as the end reveal" }),
   "right reveal": help("Fronts", "At the right end alone.", { otherwise: "as the end reveal" }),
   "front grain": help("Fronts", "Which way it runs.", { choices: ["vertical", "horizontal"] }),
@@ -166,12 +220,17 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
   "edge band": help("Fronts", "Thickness, on all four edges."),
   "pre-mill": help("Fronts", "What the bander takes off each edge first."),
 
-  "pulls per front": help("Pulls", "A number, or auto: two on wide fronts."),
+  "pulls per front": help("Pulls", "A number, or auto: two on wide fronts.", { detail: "0, 1 or 2." }),
   "two pulls from": help("Pulls", "A front so wide gets two."),
   "pull spacing": help("Pulls", "Between the holes of a pull."),
   "pull height": help("Pulls", "center, or a length down from the front's upper edge."),
-  "pull line": help("Pulls", "Places across the cabinet that pulls line up with, or none."),
-  "pull kind": help("Pulls", "Shop-made ones enter the cut list.", { choices: ["bought", "shop-made"] }),
+  "pull line": help("Pulls", "Places across the cabinet that pulls line up with, or none.", {
+    detail: "As 12; 38, from the cabinet's left outer edge: each front takes those that fall on it, two at most.",
+  }),
+  "pull kind": help("Pulls", "Shop-made ones enter the cut list.", {
+    choices: ["bought", "shop-made"],
+    detail: "A plate and a spacer strip each.",
+  }),
   "pull length": help("Pulls", "Of a shop-made pull."),
   "pull width": help("Pulls", "Of a shop-made pull's plate."),
   "pull standoff": help("Pulls", "Of a shop-made pull from the front."),
@@ -180,24 +239,44 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
   "bottom material": help("Materials", "Of bottoms."),
   "front material": help("Materials", "Of fronts."),
 
-  "screw lengths": help("Screws, nails and glue", "The lengths that you keep, separated by semicolons."),
+  "screw lengths": help("Screws, nails and glue", "The lengths that you keep, separated by semicolons.", {
+    detail: "Of screws and nails.",
+  }),
   "slide screws": help("Screws, nails and glue", "In each half of a slide."),
-  "slide screw length": help("Screws, nails and glue", "A length, or auto."),
+  "slide screw length": help("Screws, nails and glue", "A length, or auto.", {
+    detail: "auto: the longest up to 5/8 in (16 mm) that its stock takes.",
+  }),
   "corner fastening": help("Screws, nails and glue", "What holds the corners besides glue.", {
     choices: ["auto", "pocket screws", "screws", "nails", "none"],
+    detail:
+      "auto: pocket screws in butt joints, nails in rabbets and dadoes, glue alone in other joints. screws go through the side.",
   }),
-  "corner screws": help("Screws, nails and glue", "In each corner, or auto."),
-  "corner screw length": help("Screws, nails and glue", "A length, or auto."),
-  "nail spacing": help("Screws, nails and glue", "Along an applied bottom."),
+  "corner screws": help("Screws, nails and glue", "In each corner, or auto.", {
+    detail: "Screws or nails; auto: one to every 4 in (100 mm) of height, at least two.",
+  }),
+  "corner screw length": help("Screws, nails and glue", "A length, or auto.", {
+    detail: "auto: by the stock's thickness.",
+  }),
+  "nail spacing": help("Screws, nails and glue", "Along an applied bottom.", { detail: "Of the nails all round it." }),
   "bottom screws": help(
     "Screws, nails and glue",
     "Under the back, or auto; in slots where the bottom is of solid wood.",
+    { detail: "Up into the back; auto: one to every 8 in (200 mm), at least two." },
   ),
-  "bottom screw length": help("Screws, nails and glue", "A length, or auto."),
-  "front screws": help("Screws, nails and glue", "From the box into its front, or auto."),
+  "bottom screw length": help("Screws, nails and glue", "A length, or auto.", {
+    detail: "Of screws or nails; auto: three times the bottom's thickness.",
+  }),
+  "front screws": help("Screws, nails and glue", "From the box into its front, or auto.", {
+    detail: "auto: two, or four on wide fronts.",
+  }),
   "four screws from": help("Screws, nails and glue", "A front so wide gets four."),
-  "front screw length": help("Screws, nails and glue", "A length, or auto."),
-  "pull screw length": help("Screws, nails and glue", "A length, or auto."),
+  "front screw length": help("Screws, nails and glue", "A length, or auto.", {
+    detail: "auto: the longest that stays 1/8 in (3 mm) inside the front.",
+  }),
+  "pull screw length": help("Screws, nails and glue", "A length, or auto.", {
+    detail:
+      "auto: through box and front and 1/4 in (6 mm) into a bought pull; to 1/8 in (3 mm) below the face of a shop-made one.",
+  }),
   glue: help("Screws, nails and glue", "Whether joints are glued.", { choices: ["joints", "none"] }),
 
   "opening tolerance": help("Tolerances", "How true the openings are, plus or minus."),
@@ -220,5 +299,7 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
 };
 
 /** What holds where a standard is left empty, in words. */
-export const usualInWords = (name: StandardName, unit: Unit): string =>
-  usualWritten(name, unit)?.replace(/;/g, "; ") ?? STANDARDS_HELP[name].otherwise ?? "none";
+export function usualInWords(name: StandardName, unit: Unit): string {
+  const { otherwise = "none" } = STANDARDS_HELP[name];
+  return usualWritten(name, unit)?.replace(/;/g, "; ") ?? (typeof otherwise === "string" ? otherwise : otherwise[unit]);
+}

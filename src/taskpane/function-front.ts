@@ -1,3 +1,4 @@
+import { functionHelp } from "../guide/index";
 import { element } from "./element";
 import { bracketed, signature, type Example, type FunctionEntry } from "./reference";
 import { resultCells } from "./result-text";
@@ -20,6 +21,11 @@ export const functionFront = (entry: FunctionEntry): HTMLElement =>
       element("p", { class: "signature" }, code(signature(entry))),
       element("ul", { class: "examples", "aria-label": `Examples of ${entry.name}` }, ...entry.examples.map(example)),
       element("dl", {}, ...entry.parameters.flatMap(argument), ...outcome(entry)),
+      element(
+        "p",
+        { class: "more" },
+        element("a", { href: functionHelp(entry.name), target: "_blank" }, `${entry.name} in the guide`),
+      ),
     ),
   );
 

@@ -1,5 +1,6 @@
 import { drawingSection } from "./drawing/drawing-section";
 import { functionList } from "./function-list";
+import { guide } from "./guide";
 import type { Host } from "./host/host";
 import { copyExample, insertExample, type Outcome } from "./insert";
 import { MESSAGES } from "./messages";
@@ -23,6 +24,7 @@ export interface Pane {
 export function createPane(page: ParentNode, groups: readonly FunctionGroup[]): Pane {
   const list = part(page, "functions");
   const { show } = functionList(list, groups);
+  guide(part(page, "guide"), part(page, "reader"));
   const drawing = drawingSection(part(page, "drawing"));
   const standards = standardsList(part(page, "standards"));
   searchField(part(page, "query") as HTMLInputElement, (query) => {

@@ -34,7 +34,7 @@ async function build(files: Record<string, string>): Promise<{ errors: string[];
     module: { rules: [{ test: /\.ts$/, loader: createRequire(import.meta.url).resolve("esbuild-loader") }] },
     plugins: [
       new MetadataPlugin({ input: inputs, output: "functions.json" } as never),
-      new FunctionsJsonPlugin(inputs),
+      new FunctionsJsonPlugin(inputs, (name) => `https://example.org/help#${name}`),
     ],
   });
   const stats = await new Promise<webpack.Stats>((done, fail) =>
@@ -49,6 +49,10 @@ describe("a build of cell functions", () => {
     const { errors, metadata } = await build({ "a.ts": completeSource("A"), "b.ts": completeSource("B") });
     expect(errors).toEqual([]);
     expect(metadata.functions.map(({ id }) => id)).toEqual(["A", "B"]);
+    expect(metadata.functions.map(({ helpUrl }) => helpUrl)).toEqual([
+      "https://example.org/help#A",
+      "https://example.org/help#B",
+    ]);
     expect(metadata.enums).toHaveLength(1);
     expect(metadata.allowErrorForDataTypeAny).toBe(true);
   });

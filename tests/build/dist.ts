@@ -23,7 +23,7 @@ function build(): void {
 
 const BUNDLE = join(root, "dist/functions.js");
 
-const SOURCES = ["src/core", "src/functions", "src/drawing", "src/taskpane", "src/build", "manifest"]
+const SOURCES = ["src/core", "src/functions", "src/drawing", "src/guide", "src/taskpane", "src/build", "manifest"]
   .concat("webpack.config.js", "package.json")
   .map((path) => join(root, path));
 

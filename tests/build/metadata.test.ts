@@ -14,7 +14,8 @@ const cellFunction = (id: string, customEnumId?: string) => ({
   result: {},
 });
 
-const tidy = (part: Partial<Metadata>) => tidyMetadata({ functions: [cellFunction("A")], ...part });
+const tidy = (part: Partial<Metadata>) =>
+  tidyMetadata({ functions: [cellFunction("A")], ...part }, (name) => `help#${name}`);
 
 describe("tidyMetadata", () => {
   test("keeps one of several equal enumerations", () => {
@@ -50,7 +51,7 @@ describe("tidyMetadata", () => {
     expect(tidy({}).metadata).toEqual({
       allowErrorForDataTypeAny: true,
       allowCustomDataForDataTypeAny: true,
-      functions: [cellFunction("A")],
+      functions: [{ ...cellFunction("A"), helpUrl: "help#A" }],
     });
   });
 });

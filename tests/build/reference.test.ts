@@ -1,5 +1,5 @@
 import { execFileSync, spawnSync } from "node:child_process";
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
@@ -7,7 +7,9 @@ import * as exported from "../../src/functions";
 import { functionFiles } from "../../src/build/function-files";
 import { readFunctionDocs } from "../../src/build/function-doc";
 import { functionReference, grouped } from "../../src/build/function-reference";
-import { withFunctionList } from "../../src/build/readme-list";
+import { functionHelpText } from "../../src/build/function-help";
+import { functionList } from "../../src/build/function-list";
+import { withPart } from "../../src/build/generated";
 import type { FunctionGroup } from "../../src/taskpane/reference";
 import { completeSource } from "./sources";
 
@@ -53,41 +55,78 @@ describe("the function reference", () => {
   });
 });
 
-describe("withFunctionList", () => {
+describe("withPart", () => {
   const readme = "# Title\n<!-- functions -->\nold\n<!-- /functions -->\nEnd\n";
 
   test("replaces what stands between the markers, and nothing else", () => {
-    const written = withFunctionList(readme, grouped(docs("DOUBLE")));
+    const written = withPart(readme, "functions", functionList(grouped(docs("DOUBLE"))));
     expect(written).toBe(
       "# Title\n<!-- functions -->\n### Boxes\n\n| Function | |\n|---|---|\n" +
-        "| `DOUBLE(width, [unit])` | Gives twice the width, as 1.5 in. |\n<!-- /functions -->\nEnd\n",
+        "| [`DOUBLE`](src/guide/pages/functions.md#double) | Gives twice the width, as 1.5 in. |\n" +
+        "<!-- /functions -->\nEnd\n",
     );
-    expect(withFunctionList(written, grouped(docs("DOUBLE")))).toBe(written);
+    expect(withPart(written, "functions", functionList(grouped(docs("DOUBLE"))))).toBe(written);
   });
 
   test.each(["", "<!-- functions -->", "<!-- /functions --><!-- functions -->", `${readme}${readme}`])(
     "refuses a text without one pair of markers: %j",
     (text) => {
-      expect(() => withFunctionList(text, [])).toThrow("between one <!-- functions --> and one <!-- /functions -->");
+      expect(() => withPart(text, "functions", "")).toThrow(
+        "between one <!-- functions --> and one <!-- /functions -->",
+      );
     },
   );
 });
 
+describe("a function's help in the guide", () => {
+  test("is its doc comment in full, under a heading that is its anchor", () => {
+    const help = functionHelpText(grouped(docs("DOUBLE")));
+    expect(help).toContain("\n### DOUBLE\n\nGives twice the width, as 1.5 in.\n");
+    for (const part of [
+      "=DRAWER.DOUBLE(width, [unit])",
+      "| `[unit]` | in (default) |",
+      "**Result.** Twice the width.",
+      "**Error.** #VALUE! where the width is none.",
+      "**Example**, which gives `4`:\n\n```\n=DRAWER.DOUBLE(2)\n```",
+      "**Source.** arithmetic.",
+    ])
+      expect(help).toContain(part);
+  });
+
+  test("shows an example's table as a table, its first row as headings", () => {
+    const [doc] = docs("DOUBLE");
+    const example = '=DRAWER.DOUBLE(2) // => {"Pass","a|b";1,2}';
+    expect(functionHelpText(grouped([{ ...doc!, examples: [example] }]))).toContain(
+      "| Pass | a\\|b |\n|---|---|\n| 1 | 2 |\n",
+    );
+  });
+});
+
 describe("the script src/build/reference.ts", () => {
-  test("fails with --check until the list is written, and changes nothing then", () => {
-    const folder = mkdtempSync(join(tmpdir(), "readme-"));
-    const file = join(folder, "README.md");
-    const script = ["--import", "tsx", "src/build/reference.ts", file];
-    writeFileSync(file, "<!-- functions -->\n<!-- /functions -->\n");
+  test("fails with --check until all texts are written, and changes nothing then", () => {
+    const folder = mkdtempSync(join(tmpdir(), "texts-"));
+    mkdirSync(join(folder, "src/guide/pages"), { recursive: true });
+    const empty = (name: string) => `<!-- ${name} -->\n<!-- /${name} -->\n`;
+    const texts = { "README.md": "functions", "src/guide/pages/functions.md": "functions" };
+    for (const [file, name] of Object.entries(texts)) writeFileSync(join(folder, file), empty(name));
+    const standards = join(folder, "src/guide/pages/standards.md");
+    writeFileSync(standards, empty("standards"));
+    const script = ["--import", "tsx", "src/build/reference.ts", folder];
 
     const check = spawnSync(process.execPath, [...script, "--check"], { encoding: "utf8" });
     expect(check.status).toBe(1);
     expect(check.stderr).toContain("out of date: run npm run reference");
-    expect(readFileSync(file, "utf8")).toBe("<!-- functions -->\n<!-- /functions -->\n");
+    expect(readFileSync(join(folder, "README.md"), "utf8")).toBe(empty("functions"));
 
     execFileSync(process.execPath, script);
-    expect(readFileSync(file, "utf8")).toContain("| `BOXWIDTH(opening_width, [slide], [unit])` |");
+    expect(readFileSync(join(folder, "README.md"), "utf8")).toContain(
+      "| [`BOXWIDTH`](src/guide/pages/functions.md#boxwidth) |",
+    );
+    expect(readFileSync(join(folder, "src/guide/pages/functions.md"), "utf8")).toContain("\n### BOXWIDTH\n");
+    expect(readFileSync(standards, "utf8")).toContain("| `front gap` | 1/8 \\| 3 | Between fronts. |");
     expect(spawnSync(process.execPath, [...script, "--check"]).status).toBe(0);
+    writeFileSync(standards, empty("standards"));
+    expect(spawnSync(process.execPath, [...script, "--check"]).status).toBe(1);
     rmSync(folder, { recursive: true });
   });
 });

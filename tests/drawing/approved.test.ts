@@ -26,7 +26,7 @@ const drawings: [name: string, drawing: () => Drawing][] = [
 /** `APPROVE=1` writes them anew: look at each before it is committed. */
 describe("drawings are as they were looked at", () => {
   test.each(drawings)("%s", (name, drawing) => {
-    const file = new URL(`approved/${name.replace(/,? /g, "-")}.svg`, import.meta.url);
+    const file = new URL(`../../src/guide/pictures/${name.replace(/,? /g, "-")}.svg`, import.meta.url);
     const svg = svgOf(drawing());
     if (process.env.APPROVE) writeFileSync(file, svg);
     expect(existsSync(file), "no approved drawing of this name").toBe(true);

@@ -21,7 +21,7 @@ const OF_OTHERS = /aria-labelledby|ariaLabelledBy/g;
 
 describe("words are spelled as the American trade spells them", () => {
   const own = readdirSync("src", { recursive: true, encoding: "utf8" })
-    .filter((name) => /\.(ts|html|css)$/.test(name))
+    .filter((name) => /\.(ts|html|css|md)$/.test(name))
     .map((name) => `src/${name}`);
   const files = [...own, "README.md", "DEVELOPERS.md", "package.json"];
 

@@ -5,6 +5,7 @@ import { join } from "node:path";
 import { OfficeAddinManifest } from "office-addin-manifest";
 import { afterAll, describe, expect, test } from "vitest";
 import { version } from "../../package.json";
+import type { Metadata } from "../../src/build/metadata";
 import { dist } from "../build/dist";
 import { children, readManifest, resource, type Manifest } from "./manifest-file";
 
@@ -46,6 +47,16 @@ describe("a production build", () => {
     expect(file("Script")).toBe(`${ORIGIN}functions.js`);
     expect(file("Metadata")).toBe(`${ORIGIN}functions.json`);
     expect(file("Page")).toBe(`${ORIGIN}taskpane.html`);
+  });
+
+  test("leads from each function to its help in the guide", () => {
+    const { functions } = JSON.parse(readFileSync(join(published, "functions.json"), "utf8")) as Metadata;
+    const help = readFileSync(join(published, "guide/functions.html"), "utf8");
+    expect(functions.length).toBeGreaterThan(30);
+    for (const { name, helpUrl } of functions) {
+      expect(helpUrl).toBe(`${ORIGIN}guide/functions.html#${name.toLowerCase()}`);
+      expect(help).toContain(`<h3 id="${name.toLowerCase()}">${name}</h3>`);
+    }
   });
 
   test("holds no address of this machine in any file", () => {

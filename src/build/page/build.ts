@@ -3,6 +3,7 @@ import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 import { functionFiles } from "../function-files";
 import { functionReference } from "../function-reference";
+import { guideFiles } from "../guide/index";
 import { ATTRIBUTIONS, attributions, banner, bundledFiles } from "../notices/index";
 import { panePage } from "./pane-page";
 
@@ -23,6 +24,7 @@ export async function buildPage(start?: string): Promise<PageFiles> {
     "pane.html",
     new TextEncoder().encode(panePage(readFileSync(here("../../taskpane/taskpane.html"), "utf8"))),
   );
+  for (const [name, bytes] of guideFiles()) files.set(name, bytes);
   files.set(ATTRIBUTIONS, new TextEncoder().encode(attributions("The page", bundledFiles(metafile))));
   return new Map([...files].map(([name, bytes]) => [name, { type: TYPES[name.split(".").at(-1)!]!, bytes }]));
 }

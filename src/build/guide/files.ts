@@ -1,0 +1,38 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { GUIDE_PAGES, pageAddress } from "../../guide/index";
+import { guidePage } from "./page";
+
+/** The guide as it is served, by the names of its files: pages, pictures, and one style sheet. */
+export function guideFiles(): ReadonlyMap<string, Buffer> {
+  const template = read("guide.html");
+  const pages = GUIDE_PAGES.map((page): [string, Buffer] => [
+    pageAddress(page.name),
+    Buffer.from(guidePage(page, read(`pages/${page.name}.md`), template)),
+  ]);
+  const pictures = readdirSync(here("pictures")).map((name): [string, Buffer] => [
+    `guide/pictures/${name}`,
+    readFileSync(here(`pictures/${name}`)),
+  ]);
+  const icon = readFileSync(here("../../manifest/icon.svg"));
+  return new Map([
+    ...pages,
+    ...pictures,
+    ["guide/icon.svg", icon],
+    ["guide/guide.css", Buffer.from(`${colors()}${read("guide.css")}`)],
+  ]);
+}
+
+/** The pane's colors stand in one place, at the head of its own style sheet. */
+function colors(): string {
+  const [head, rest] = read("../taskpane/taskpane.css").split("*,\n::before");
+  if (!rest || !head!.includes("prefers-color-scheme: dark"))
+    throw new Error("taskpane.css no longer begins with its colors.");
+  return head!;
+}
+
+/** Every file of the guide's source, so that a build that watches knows of it. */
+export const guideFolder = (): string => here("");
+
+const read = (path: string): string => readFileSync(here(path), "utf8");
+const here = (path: string): string => fileURLToPath(new URL(`../../guide/${path}`, import.meta.url));

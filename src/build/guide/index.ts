@@ -1,0 +1,2 @@
+export { guideFiles } from "./files";
+export { GuidePlugin } from "./plugin";
