@@ -35,7 +35,13 @@ function read(reader: HTMLElement, address: string, onClose: () => void): void {
   back.addEventListener("click", close);
   reader.onkeydown = ({ key }) => key === "Escape" && close();
   reader.replaceChildren(
-    element("div", { class: "bar" }, back, element("h1", {}, "Guide"), element("a", { href: address, target: "_blank" }, "Open in a tab")),
+    element(
+      "div",
+      { class: "bar" },
+      back,
+      element("h1", {}, "Guide"),
+      element("a", { href: address, target: "_blank" }, "Open in a tab"),
+    ),
     element("iframe", { src: address, title: "Guide" }),
   );
   reader.hidden = false;

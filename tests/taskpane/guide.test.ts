@@ -8,7 +8,9 @@ import { GROUPS, openPage } from "./page";
 
 beforeEach(() => {
   // What stands in a frame is looked at in a browser.
-  (window as unknown as Window).happyDOM.settings.disableIframePageLoading = true;
+  const { settings } = (window as unknown as Window).happyDOM;
+  settings.disableIframePageLoading = true;
+  settings.handleDisabledFileLoadingAsSuccess = true;
   createPane(openPage(), GROUPS);
 });
 
