@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import * as functions from "../../src/functions/index";
 
@@ -27,6 +27,14 @@ describe.each([
     expect(named.length).toBeGreaterThan(least);
   });
 
+  test("names no file by its name alone that is nowhere in src", () => {
+    const named = [...text.matchAll(/`([\w-]+\.ts)`/g)].map(([, name]) => name!);
+    const all = new Set(
+      readdirSync("src", { recursive: true, encoding: "utf8" }).map((path) => path.split("/").at(-1)),
+    );
+    expect(named.filter((name) => !all.has(name))).toEqual([]);
+  });
+
   test("links to files that exist, and to headings in them", () => {
     const links = [...text.matchAll(/\]\(([^)\s]+)\)/g)].map(([, link]) => link!);
     for (const link of links.filter((one) => !/^https?:/.test(one))) {
@@ -35,6 +43,16 @@ describe.each([
       if (anchor) expect(readFileSync(path!, "utf8").toLowerCase(), link).toMatch(new RegExp(`^#+ ${anchor}$`, "m"));
     }
   });
+});
+
+test("DEVELOPERS.md says of every word of the code where it is declared", () => {
+  const rows = [...readFileSync("DEVELOPERS.md", "utf8").matchAll(/^\| (`\w+`[^|]*) \| [^|]+ \| `(src\/[^`]+)` \|$/gm)];
+  expect(rows.length).toBeGreaterThan(10);
+  for (const [, words, file] of rows)
+    for (const [, word] of words!.matchAll(/`(\w+)`/g))
+      expect(readFileSync(file!, "utf8"), `${word} in ${file}`).toMatch(
+        new RegExp(`export (class|interface|type) ${word}\\b`),
+      );
 });
 
 describe("the README's job", () => {
