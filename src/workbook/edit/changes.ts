@@ -1,5 +1,5 @@
 import { contains, type Area } from "../address";
-import { CellError, cellKey, type Outcome, type Result, type Scalar } from "../engine/index";
+import { CellError, cellKey, LONGEST_TEXT, type Outcome, type Result, type Scalar } from "../engine/index";
 import { sameValue } from "../xlsx/cell-value";
 import type { OpenWorkbook } from "../xlsx/open-workbook";
 import type { CellText, SheetText } from "../xlsx/sheet-text";
@@ -65,7 +65,7 @@ class SheetChanges {
 
 /** A cell holds no more text than that. */
 function withinLimits(value: Scalar): Scalar {
-  if (typeof value !== "string" || value.length <= 32_767) return value;
+  if (typeof value !== "string" || value.length <= LONGEST_TEXT) return value;
   return new CellError("#VALUE!", "The text is longer than a cell holds.");
 }
 

@@ -1,7 +1,7 @@
 import { cellName, contains } from "../address";
 import { FileFault } from "../xlsx/fault";
 import { openWorkbook } from "../xlsx/open-workbook";
-import type { Cell } from "../engine/index";
+import { cellKey, type Cell } from "../engine/index";
 import { contentOf, sameContent, type Content } from "./content";
 
 /**
@@ -18,7 +18,7 @@ export function checkSaved(saved: Uint8Array, workbook: Held): void {
     const where = (row: number, column: number) => `${cellName(row, column)} of the sheet ${name}`;
     for (const cell of workbook.cells(sheet)) {
       const { row, column } = cell;
-      const written = contentOf(cells.get(row * 16_384 + column));
+      const written = contentOf(cells.get(cellKey(row, column)));
       if (!sameStored(written, contentOf(cell))) throw notHeld(where(row, column));
     }
     const arrays = [...cells.values()].filter(({ formula }) => formula && formula.kind !== "plain");

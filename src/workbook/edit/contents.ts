@@ -1,4 +1,4 @@
-import { contains, sameArea, type Area } from "../address";
+import { contains, MAX_COLUMNS, sameArea, type Area } from "../address";
 import { cellKey, CellError, type Book, type Cell, type Engine, type Outcome } from "../engine/index";
 import type { OpenWorkbook } from "../xlsx/open-workbook";
 import type { CellEdit } from "./cell-edit";
@@ -213,6 +213,6 @@ function cellOf(key: number, { content, format }: Typed): Cell | undefined {
   };
 }
 
-const rowOf = (key: number): number => Math.floor(key / 16_384);
-const columnOf = (key: number): number => key % 16_384;
+const rowOf = (key: number): number => Math.floor(key / MAX_COLUMNS);
+const columnOf = (key: number): number => key % MAX_COLUMNS;
 const oneCell = (row: number, column: number): Area => ({ top: row, left: column, bottom: row, right: column });

@@ -1,15 +1,10 @@
-import { children, type Node } from "../formula/nodes";
+import { isNewFunction, signatureOf } from "../engine/index";
+import { children, type Node, type NodeOf } from "../formula/nodes";
 import { parseFormula } from "../formula/parse";
-import { CUSTOM_PREFIX } from "../formula/typed-name";
-
-/** Functions that take whole ranges and give one value, in the older kind of formula too. */
-const ONE_VALUE = new Set(
-  "SUM COUNT COUNTA AVERAGE MIN MAX PRODUCT SUMPRODUCT COUNTBLANK MEDIAN ROWS COLUMNS".split(" "),
-);
 
 /**
- * Whether a typed formula is stored as one that may spill. Older formulas take one value where a range is given, so
- * only those stay plain that cannot tell the difference.
+ * Whether a typed formula is stored as one that may spill. Older formulas take one value where a range is given and one
+ * is wanted, so only those stay plain that cannot tell the difference.
  */
 export function formulaKind(stored: string): "plain" | "dynamic" {
   try {
@@ -27,9 +22,7 @@ function mayDiffer(node: Node, rangeIsWelcome: boolean): boolean {
       return !isCell && !rangeIsWelcome;
     }
     case "call":
-      if (node.name.startsWith(CUSTOM_PREFIX.toUpperCase())) return true;
-      if (OLD.has(node.name)) return node.args.some((arg) => mayDiffer(arg, ONE_VALUE.has(node.name)));
-      return true;
+      return callMayDiffer(node);
     case "number":
     case "text":
     case "boolean":
@@ -45,11 +38,15 @@ function mayDiffer(node: Node, rangeIsWelcome: boolean): boolean {
   }
 }
 
-/** Functions that were there before formulas could spill, and give one value for single values. */
-const OLD = new Set([
-  ...ONE_VALUE,
-  ..."IF IFERROR AND OR NOT ROUND ROUNDUP ROUNDDOWN CEILING FLOOR ABS INT MOD SQRT POWER TEXT LEFT RIGHT MID LEN".split(
-    " ",
-  ),
-  ..."UPPER LOWER TRIM CONCATENATE ISNUMBER ISTEXT ISBLANK ISERROR ISNA VALUE PI SIGN".split(" "),
-]);
+/** Functions that came later may spill, and so may those that nothing is known of, ours among them. */
+function callMayDiffer({ name, args }: NodeOf<"call">): boolean {
+  const signature = LOOK_FIRST[name] ?? signatureOf(name);
+  if (signature === undefined || isNewFunction(name) || GIVE_SEVERAL.has(name)) return true;
+  return args.some((arg, i) => mayDiffer(arg, signature[Math.min(i, signature.length - 1)] !== "V"));
+}
+
+/** Functions that look at their arguments before they are worked out have no signature; these give one value. */
+const LOOK_FIRST: Readonly<Record<string, string>> = { IF: "V", IFERROR: "V", ROWS: "R", COLUMNS: "R" };
+
+/** Older functions that give several values. */
+const GIVE_SEVERAL = new Set("FREQUENCY MMULT MODE.MULT MUNIT TRANSPOSE".split(" "));

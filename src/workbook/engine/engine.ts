@@ -1,4 +1,4 @@
-import type { Area } from "../address";
+import { MAX_COLUMNS, type Area } from "../address";
 import type { Formats, Scalar } from "./values";
 
 /** The workbook's arithmetic. Nobody outside this folder knows which library does it. */
@@ -108,5 +108,5 @@ interface Kept {
 
 /** A cell's place as one number, to look it up by. */
 export function cellKey(row: number, column: number): number {
-  return row * 16_384 + column;
+  return row * MAX_COLUMNS + column;
 }

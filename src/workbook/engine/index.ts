@@ -64,4 +64,6 @@ export type { Book, Cell, Engine, Outcome, Result } from "./engine";
 export { cellKey } from "./engine";
 export { firstRowOf, type CustomFunction } from "./functions/custom";
 export { CellError, type Scalar } from "./values";
+export { LONGEST_TEXT } from "./budget";
 export { isNewFunction } from "./univer/new-functions";
+export { signatureOf } from "./library";

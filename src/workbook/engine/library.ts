@@ -80,6 +80,10 @@ function native(name: string): Ordinary | undefined {
   return Object.hasOwn(ordinaries, name) ? ordinaries[name] : univerFunction(name);
 }
 
+/** How a function of values takes its arguments, see `Ordinary`; undefined for others, and for what is not worked out. */
+export const signatureOf = (name: string): string | undefined =>
+  PROVEN_FUNCTIONS.has(name) && !Object.hasOwn(specials, name) ? native(name)?.signature : undefined;
+
 /** Our own functions first, then ours that replace the library's, then the library's. */
 export function createLibrary(
   functions: Record<string, CustomFunction>,

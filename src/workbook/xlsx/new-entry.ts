@@ -1,4 +1,5 @@
 import type { Archive, Entry } from "./zip";
+import { DIRECTORY, LOCAL } from "./zip-signatures";
 
 /** An empty entry for the end of an archive; its data are put in when the archive is written. */
 export function newEntry(name: string, archive: Archive): Entry {
@@ -15,8 +16,6 @@ export function newEntry(name: string, archive: Archive): Entry {
   return { name, header, raw, offset: last, method: 8, crc: 0, packed: new Uint8Array(), size: 0 };
 }
 
-const LOCAL = 0x04034b50;
-const DIRECTORY = 0x02014b50;
 /** What is needed to unpack it. */
 const VERSION = 20;
 /** Names are UTF-8. */

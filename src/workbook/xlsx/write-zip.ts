@@ -1,6 +1,7 @@
 import { deflateSync } from "fflate";
 import { crc32 } from "./crc";
 import type { Archive, Entry } from "./zip";
+import { END } from "./zip-signatures";
 
 /** Writes the archive again with some entries replaced. All others keep their bytes, packed data and dates included. */
 export function writeArchive(archive: Archive, replaced: ReadonlyMap<string, Uint8Array>): Uint8Array {
@@ -43,7 +44,7 @@ function setFields(view: DataView, at: number, packedSize: number, data: Uint8Ar
 function ending(headers: Uint8Array[], start: number, comment: Uint8Array): Uint8Array {
   const bytes = new Uint8Array(22 + comment.length);
   const view = new DataView(bytes.buffer);
-  view.setUint32(0, 0x06054b50, true);
+  view.setUint32(0, END, true);
   view.setUint16(8, headers.length, true);
   view.setUint16(10, headers.length, true);
   view.setUint32(

@@ -1,6 +1,7 @@
 import { Inflate, inflateSync } from "fflate";
 import { crc32 } from "./crc";
 import { FileFault, shown } from "./fault";
+import { DIRECTORY, END, LOCAL } from "./zip-signatures";
 
 /** What an archive may hold, so that a small file cannot fill the memory. */
 const LIMITS = {
@@ -29,10 +30,6 @@ export interface Archive {
   lead: Uint8Array;
   comment: Uint8Array;
 }
-
-const END = 0x06054b50;
-const DIRECTORY = 0x02014b50;
-const LOCAL = 0x04034b50;
 
 /**
  * Reads an archive's directory and finds every entry's bytes, without unpacking any.

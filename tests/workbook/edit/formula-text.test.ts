@@ -1,5 +1,4 @@
 import { describe, expect, test } from "vitest";
-import { formulaKind } from "../../../src/workbook/edit/formula-kind";
 import { shifted, toStored, toTyped } from "../../../src/workbook/edit/formula-text";
 
 const PAIRS: [typed: string, stored: string][] = [
@@ -42,17 +41,5 @@ describe("a formula", () => {
     expect(shifted("SUM(A:$B,3:$4,Sheet2!C:C)", 2, 1)).toBe("SUM(B:$B,5:$4,Sheet2!D:D)");
     expect(shifted("Parts[A1]+Parts[[#This Row],[B2]]", 2, 1)).toBe("Parts[A1]+Parts[[#This Row],[B2]]");
     expect(shifted("B2", -2, -2)).toBe("XFD1048576");
-  });
-
-  test.each([
-    ["A1+SUM(B1:B3)*2", "plain"],
-    ["IF(A1>2,ROUND(A1,1),B1)", "plain"],
-    ["SUM(B1:B3*2)", "dynamic"],
-    ["A1:A3", "dynamic"],
-    ["_xldudf_DRAWER_BOXWIDTH(A1)", "dynamic"],
-    ["_xlfn.SEQUENCE(3)", "dynamic"],
-    ["SUM(_xlfn.ANCHORARRAY(A1))", "dynamic"],
-  ])("%s is stored as a %s one", (stored, kind) => {
-    expect(formulaKind(stored)).toBe(kind);
   });
 });

@@ -1,10 +1,8 @@
+import { LONGEST_TEXT } from "../budget";
 import { toText } from "../coercion";
 import type { Ordinary } from "../kinds";
 import { CellError, fail, type Scalar } from "../values";
 import { ofNumbers, ofTexts, scalarOf } from "./reading";
-
-/** The longest text that a cell holds. */
-const LONGEST = 32_767;
 
 /** Taking texts apart and putting them together; places count from 1, in the halves of characters that UTF-16 has. */
 export const strings: Record<string, Ordinary> = {
@@ -28,7 +26,7 @@ export const strings: Record<string, Ordinary> = {
   EXACT: ofTexts("tt", (a: string, b: string) => a === b),
   CONCATENATE: ofTexts("t", (...pieces: string[]) => bounded(pieces.join(""))),
   REPT: ofTexts("tn", (text: string, times: number) =>
-    times < 0 || text.length * Math.trunc(times) > LONGEST ? fail("#VALUE!") : text.repeat(Math.trunc(times)),
+    times < 0 || text.length * Math.trunc(times) > LONGEST_TEXT ? fail("#VALUE!") : text.repeat(Math.trunc(times)),
   ),
   FIND: ofTexts("ttn", (wanted: string, text: string, start = 1) => {
     const from = Math.trunc(start) - 1;
@@ -75,7 +73,7 @@ export const strings: Record<string, Ordinary> = {
 
 /** A text that fits into a cell. */
 function bounded(text: string): Scalar {
-  return text.length > LONGEST ? fail("#VALUE!") : text;
+  return text.length > LONGEST_TEXT ? fail("#VALUE!") : text;
 }
 
 /** Letter by letter, for a letter stays one letter: ß has no capital here. */
