@@ -38,7 +38,10 @@ export default defineConfig({
       project("build", ["build", "lint", "manifest", "taskpane"], WITH_PROGRAMS),
       project("twins", ["twins"], WITH_PROGRAMS),
       project("office", ["office"], IN_A_BROWSER),
-      project("browser", ["browser"], IN_A_BROWSER),
+      project("browser", ["browser"], {
+        ...IN_A_BROWSER,
+        globalSetup: ["tests/setup/system.ts", "tests/setup/pages.ts"],
+      }),
     ],
   },
 });

@@ -9,6 +9,7 @@ import {
 } from "playwright-core";
 import { buildPage } from "../../src/build/page/build";
 import { servePage, type PageServer } from "../../src/build/page/server";
+import { SERVED } from "../setup/pages";
 import type { Selection } from "../../src/taskpane/host/host";
 
 const ARGUMENTS = [
@@ -55,7 +56,12 @@ export async function openDesk(start?: string): Promise<Desk> {
   };
 }
 
-const startServer = async (start?: string): Promise<PageServer> => servePage(await buildPage(start), 0);
+/** What the run has built and serves already, see `tests/setup/pages.ts`; else a page of one's own. */
+async function startServer(start?: string): Promise<PageServer> {
+  const served = JSON.parse(process.env[SERVED] ?? "{}") as Record<string, string>;
+  const address = served[start ?? ""];
+  return address === undefined ? servePage(await buildPage(start), 0) : { address, close: async () => {} };
+}
 
 export const launchOptions = () => ({
   executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
