@@ -8,9 +8,12 @@ import pathlib
 from decimal import Decimal
 from fractions import Fraction
 
+from cabinets import cabinets, graduated
 from cutlist import cut_list
 from hardware import hardware
+from loads import loads
 from mounting import fit, mounting
+from pieces import alternates, counted
 from plan import plan
 from quote import quote, sheets
 from scalars import scalars
@@ -24,7 +27,8 @@ PARTS = ["Part", "Drawer", "Qty", "Length", "Width", "Thickness", "Material", "G
 def main():
     jobs = json.loads(pathlib.Path(__file__).with_name("jobs.json").read_text(encoding="utf-8"))
     print("[")
-    print(",\n".join(as_lines(shown(recalculated(job))) for job in jobs))
+    print(",\n".join(as_lines(shown(recalculated(job))) for job in jobs), end=",\n")
+    print(as_lines(shown({"name": "cabinets and fronts", "CABINETS": cabinets(), "GRADUATED": graduated()})))
     print("]")
 
 
@@ -41,6 +45,9 @@ def recalculated(job):
         "QUOTE": [["Section", "Qty", "Rate", "Amount"]] + quote(job, openings),
         "SHEETS": [["Material", "Thickness", "Parts", "Area"]] + sheets(job, openings),
         "SCALARS": scalars(openings),
+        "PIECES": counted(openings),
+        "LOADS": list(loads(openings)),
+        "ALTERNATES": alternates(job),
     }
 
 
