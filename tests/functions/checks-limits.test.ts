@@ -120,12 +120,12 @@ const PAIRS: [finding: RegExp, loud: Job, quiet: Job][] = [
     { standards: { "groove offset": "1/4" } },
   ],
   [
-    /takes more than half of the side and end's/,
+    /takes more than half of sides and ends /,
     { standards: { "groove depth": "1/4" } },
     { standards: { "groove depth": "15/64" } },
   ],
   [
-    /takes more than half of the end's/,
+    /takes more than half of ends /,
     { standards: { "end thickness": "3/8" } },
     { standards: { "end thickness": "7/16" } },
   ],

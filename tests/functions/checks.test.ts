@@ -42,7 +42,7 @@ describe("CHECKS(openings, standards)", () => {
       one([["groove depth", "1/4"]]),
       "A",
       "doubtful",
-      /takes more than half of the side and end's 15\/32 in/,
+      /takes more than half of sides and ends 15\/32 in thick\.$/,
     ],
     [
       "a groove through the side",

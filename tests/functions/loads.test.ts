@@ -206,7 +206,7 @@ describe("how solid wood moves with the seasons", () => {
     const [from, to] = [EMC(70, 45), EMC(70, 60)];
     const by = MOVEMENT(18 - 1 / 16, "cherry", from, to).toFixed(3);
     expect(finding![2]).toBe(
-      `The front of Cherry, black, 17 15/16 in across its grain, swells by an estimated ${Number(by)} in as the air goes from 45 to 60 % humidity, and has 1/16 in.`,
+      `The front of Cherry, black, 17 15/16 in across its grain, swells by an estimated ${Number(by)} in as the air goes from 45 to 60 % humidity, and has 1/16 in of room.`,
     );
     expect(cherry(18, [["front style", "inset"]], 20).filter(([, , words]) => /swells/.test(String(words)))).toEqual(
       [],

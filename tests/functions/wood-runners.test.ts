@@ -18,6 +18,17 @@ const found = (standards: unknown[][], table = two) =>
     .map((row) => row.slice(0, 3));
 const ALL_CLEAR = [["", "", "All clear"]];
 
+test("WORKING says of the slide length that none is bought", () => {
+  const rows = WORKING(openings(["A", 18, 10, 20.5, 1]), "A1", [
+    ["slide", "wood runner"],
+    ["box depth", 19],
+  ]);
+  expect(rows.find(([size]) => size === "Slide length")!.slice(1)).toEqual([
+    18,
+    "longest slide on sale within the box depth 19; none is bought for wood runners",
+  ]);
+});
+
 describe("wood runners under the box", () => {
   test("two strips a drawer, as long as its box is deep, are the last pieces of the cut list", () => {
     const parts = PARTS(two, under);

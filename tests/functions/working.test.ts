@@ -35,6 +35,10 @@ describe("WORKING(openings, drawer, standards)", () => {
 
   test("tells how the drawer is mounted", () => {
     expect(how("A1").get("Box spacer")![1]).toMatch(/^box bottom 10 7\/16 − top of the box below 9 5\/8$/);
+    expect(how("A2").get("Box spacer")![1]).toBe("box bottom above the floor of the opening 1/2");
+    expect(how("A2", [["construction", "face frame"]]).get("Box spacer")![1]).toBe(
+      "box bottom above the top edge of the rail 1/2",
+    );
     expect(how("A1").get("Front past box left")).toEqual([1.1875, "front past opening 11/16 + side space 1/2"]);
     expect(how("A1").get("Pull from left")).toEqual([9.5, "(front width 19) / 2"]);
   });

@@ -222,7 +222,7 @@ const FINDINGS: Record<string, readonly [finding: Wording, remedy: Wording]> = {
   ],
   "front.moves": [
     (_, unit) =>
-      `The front of {wood}, {across} across its grain, swells by an estimated {by} ${unit} as the air goes from {middle} to {high} % humidity, and has {room}.`,
+      `The front of {wood}, {across} across its grain, swells by an estimated {by} ${unit} as the air goes from {middle} to {high} % humidity, and has {room} of room.`,
     "Make the {name} more than {gap}, turn the grain, or make it a panel in a frame. Boards of one species differ.",
   ],
   "front.movesUnknown": [
@@ -283,7 +283,7 @@ const FINDINGS: Record<string, readonly [finding: Wording, remedy: Wording]> = {
     "Common practice is about 1/2 in (13 mm) below the bottom; what the slide's own data sheet says comes first.",
   ],
   "groove.deep": [
-    "The groove, {depth} deep, takes more than half of the {part}'s {thickness}.",
+    "The groove, {depth} deep, takes more than half of {part} {thickness} thick.",
     "Common practice is a third to half of the thickness.",
   ],
   "joint.deep": ["A {joint} {depth} deep leaves little of stock {stock} thick.", "Cut it no deeper than two thirds."],

@@ -70,10 +70,10 @@ export function checkStock(planned: PlannedOpening): Found[] {
     if (unstated(s, ["undermount bottom recess"]).length > 0 && less(offset, roundFigure("1/2", "12.7", unit)))
       found.push(doubtful("groove.undermount", { offset }));
     const parts = equal(stock.side, stock.end)
-      ? ([["side and end", stock.side]] as const)
+      ? ([["sides and ends", stock.side]] as const)
       : ([
-          ["side", stock.side],
-          ["end", stock.end],
+          ["sides", stock.side],
+          ["ends", stock.end],
         ] as const);
     for (const [part, thickness] of parts) {
       if (isMoreThan(s["groove depth"], half(thickness)))

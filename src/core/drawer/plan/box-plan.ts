@@ -110,7 +110,8 @@ function slideAndDepth(opening: Opening): { slide: Size; depth: Size } {
     s["slide lengths"].filter((length) => !less(slide.value, length)),
   );
   if (!fitting) throw new Fault("slide.noneFitsBox", { depth: own });
-  const shorter = new Size(fitting, (write) => `longest slide on sale within the box depth ${write(own)}`);
+  const unbought = s.slide === "wood runner" ? "; none is bought for wood runners" : "";
+  const shorter = new Size(fitting, (write) => `longest slide on sale within the box depth ${write(own)}${unbought}`);
   return { slide: less(fitting, slide.value) ? shorter : slide, depth: given(own, "as the standard says") };
 }
 
@@ -121,9 +122,12 @@ export interface Zone {
   height: Size;
 }
 
+/** What heights are measured from. */
+export const FLOORS = { framed: "top edge of the rail", bare: "floor of the opening" };
+
 /** Zones reach from the floor to the opening's height, no further than the fronts, and meet in the middle of the gaps. */
 export function zonesOf(opening: Opening, fronts: readonly Front[]): Zone[] {
-  const floor = given(ZERO, isFramed(opening) ? "top edge of the rail" : "floor of the opening");
+  const floor = given(ZERO, isFramed(opening) ? FLOORS.framed : FLOORS.bare);
   const ceiling = given(opening.least.height, "opening height");
   const topFront = fronts[0]!;
   const lowest = fronts[fronts.length - 1]!;

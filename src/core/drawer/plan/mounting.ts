@@ -1,8 +1,9 @@
-import { less, share, ZERO } from "../../length";
+import { less, share } from "../../length";
 import { runnerGrooveWidth, runnerOf, stripThickness } from "../runner";
 import { isFramed } from "../opening";
 import { minus, plus, shared, Size, sum } from "../size";
 import type { Drawer, PlannedOpening } from "./plan";
+import { FLOORS } from "./box-plan";
 import { pullHeightOf, pullsOf } from "./pulls";
 
 /** How one drawer is hung and its front is put on. Heights are measured up from the floor of the opening. */
@@ -39,7 +40,9 @@ function mounting(drawer: Drawer, below?: Drawer): Mounting {
   const slideSpacer = slideSpacerOf(drawer);
   return {
     drawer,
-    boxSpacer: sum(plus("box bottom", boxBottom), minus("top of the box below", below ? topOf(below) : ZERO)),
+    boxSpacer: below
+      ? sum(plus("box bottom", boxBottom), minus("top of the box below", topOf(below)))
+      : sum(plus(`box bottom above the ${isFramed(drawer.opening) ? FLOORS.framed : FLOORS.bare}`, boxBottom)),
     ...(slideSpacer && { slideSpacer }),
     pastLeft: sum(plus("front past opening", face.left), plus("side space", space)),
     pastRight: sum(plus("front past opening", face.right), plus("side space", space)),
