@@ -31,6 +31,7 @@ const project = (
 export default defineConfig({
   test: {
     root: new URL("..", import.meta.url).pathname,
+    coverage: { include: ["src/core/**"], reporter: ["text"], reportsDirectory: "node_modules/.cache/coverage" },
     projects: [
       project("unit", ["core", "drawing", "functions", "guide", "handbook", "worked"], SHARED),
       project("laws", ["laws"], SHARED),
