@@ -74,6 +74,7 @@ function costsOf(job: Job, plan: Plan, stock?: readonly AnyStock[], rates?: Rate
 
 /** A table that cannot be read at all is the one thing found. */
 function unreadable(fault: Fault): Finding[] {
-  const where = String(fault.data.table ?? fault.data.argument ?? "openings").split(",")[0]!;
+  const { data } = fault;
+  const where = ("table" in data ? data.table : (data.argument ?? "openings")).split(",")[0]!;
   return [{ where, level: "wrong", code: "plan.fault", data: { fault } }];
 }

@@ -31,7 +31,7 @@ export function readDrawers(
   of: "front" | "column" = "front",
 ): DrawerAsked[] {
   const items = cells.flatMap<DrawersItem>((cell) => (typeof cell === "string" ? splitList(cell) : [cell]));
-  if (items.length === 0) throw new Fault("drawers.none");
+  if (items.length === 0) throw new Fault("drawers.none", {});
   if (items.length === 1) {
     const count = wholeNumber(items[0]!);
     if (count !== undefined) return equalFronts(count, of);

@@ -1,3 +1,4 @@
+export type * from "./faults";
 export * from "./bottom";
 export * from "./checks";
 export * from "./box";

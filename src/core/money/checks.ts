@@ -107,18 +107,18 @@ function checkGroup(job: Job, group: SheetGroup, halvings: number, usesOf: Costi
   while (parts.length > 0) {
     const fault = faultOf(() => usesOf({ parts, stock }, { kerf, trim, effort, halvings }));
     if (!fault) break;
-    const { code, data } = fault;
-    const part = typeof data.index === "number" ? parts[data.index] : undefined;
+    const part = "index" in fault.data ? parts[fault.data.index] : undefined;
     if (part) {
       found.push(asFinding(part.drawer ?? "", fault));
       parts = parts.filter((other) => other !== part && !(part.grainGroup && other.grainGroup === part.grainGroup));
-    } else if (code === "sheets.priceMissing") {
+    } else if (fault.is("sheets.priceMissing")) {
+      const { stock: unpriced } = fault.data;
       found.push(asFinding("stock", fault));
-      stock = stock.map((row) => (row.name === data.stock ? { ...row, price: ZERO } : row));
+      stock = stock.map((row) => (row.name === unpriced ? { ...row, price: ZERO } : row));
     } else {
       const { material, thickness } = stock[0]!;
       found.push(
-        code === "sheets.stockExhausted"
+        fault.is("sheets.stockExhausted")
           ? { where: "stock", ...wrong("stock.short", { material, thickness }) }
           : asFinding("stock", fault),
       );
@@ -150,10 +150,15 @@ function checkRates(
     // A discount is beyond the price only where the whole price is known.
     if (!fault || (fault.code === "quote.belowZero" && (!bought || found.length > 0))) return found;
     found.push(asFinding("rates", fault));
-    const name = fault.code === "rates.minutesMissing" ? "box minutes" : fault.data.name;
-    if (typeof name !== "string" || given[name as RateName] !== undefined) return found;
+    const name = missingIn(fault);
+    if (!name || given[name] !== undefined) return found;
     given = { ...given, [name]: ZERO };
   }
+}
+
+function missingIn(fault: Fault): RateName | undefined {
+  if (fault.is("rates.minutesMissing")) return "box minutes";
+  return fault.is("rates.missing") ? fault.data.name : undefined;
 }
 
 const asFinding = (where: string, fault: Fault): Finding => ({ where, ...wrong("plan.fault", { fault }) });

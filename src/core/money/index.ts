@@ -1,3 +1,4 @@
+export type * from "./faults";
 export { rounded } from "./currency";
 export { checkCosts } from "./checks";
 export { costed, type Cutting } from "./costed";

@@ -19,7 +19,7 @@ export function laborLines(drawers: number, rates: Rates): Line[] {
     return minutes ? [labor(hours(drawers, minutes), which, rates)] : [];
   });
   if (lines.length === 0 && rates["labor rate"] && !isZero(rates["labor rate"]))
-    throw new Fault("rates.minutesMissing");
+    throw new Fault("rates.minutesMissing", {});
   return lines;
 }
 

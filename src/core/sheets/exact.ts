@@ -54,7 +54,8 @@ export function exact(problem: Problem): Exact {
     priced ? small(priceOf(row), costScale, Number.MAX_SAFE_INTEGER) : sheets[i]!.length * sheets[i]!.width,
   );
   const costStep = costs.reduce(commonDivisor, 0) || 1;
-  if (costs.some((cost) => cost > Number.MAX_SAFE_INTEGER || cost / costStep > most)) throw new Fault("sheets.tooFine");
+  if (costs.some((cost) => cost > Number.MAX_SAFE_INTEGER || cost / costStep > most))
+    throw new Fault("sheets.tooFine", {});
   return {
     scale,
     kerf: whole(problem.kerf),

@@ -1,3 +1,4 @@
+export type * from "./faults";
 export type { Effort } from "./algorithms";
 export type { CutLine } from "./cut-line";
 export * from "./cuts";

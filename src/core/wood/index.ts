@@ -1,3 +1,4 @@
+export type * from "./faults";
 export * from "./density";
 export * from "./find-species";
 export * from "./load";

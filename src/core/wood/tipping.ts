@@ -29,6 +29,6 @@ export function moments(bodies: readonly Body[]): { holds: number; tips: number 
  */
 export function tipping(weight: number, balance: number, drawers: readonly Body[]): number {
   const { holds, tips } = moments([{ weight, reach: -balance }, ...drawers]);
-  if (tips === 0) throw new Fault("tipping.none");
+  if (tips === 0) throw new Fault("tipping.none", {});
   return holds / tips;
 }

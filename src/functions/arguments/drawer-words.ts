@@ -21,7 +21,7 @@ export const bottomFit = (name: string): Argument<BottomFit> => word(name, BOTTO
 export const graduationAmount = (name: string): Argument<Rational | undefined> =>
   scalar(name, (cell, unit, earlier) => {
     const rule = earlier[earlier.length - 1] as Progression;
-    if (rule === "arithmetic" && cell.value === 0) throw new Fault("zero.needed");
+    if (rule === "arithmetic" && cell.value === 0) throw new Fault("zero.needed", {});
     if (isEmpty(cell.value) || rule === "equal") return undefined;
     return rule === "geometric" ? readFactor(cell, { least: 1, most: 10 }) : readLength(cell, unit, "not negative");
   });

@@ -1,3 +1,4 @@
+export type * from "./faults";
 export { scalar, type Argument, type Call } from "./argument";
 export { lengthAsTyped } from "./as-typed";
 export * from "./drawer-label";

@@ -37,7 +37,7 @@ export const anyLength = (name: string, shown = false): Argument<Rational> =>
 /** @throws Fault where nothing is given, or a number 0, which an empty cell may give as well */
 function given(cell: Cell, sign: Sign): Cell {
   if (cell.value !== 0) return notBlank(cell);
-  throw sign === "positive" ? blank(cell) : new Fault("zero.needed");
+  throw sign === "positive" ? blank(cell) : new Fault("zero.needed", {});
 }
 
 function notBlank(cell: Cell): Cell {

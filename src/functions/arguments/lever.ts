@@ -35,7 +35,7 @@ const places = (name: string, read: (cell: Cell) => Quantity): Argument<Places> 
       const found = items(raw).map((cell, i) =>
         isEmpty(cell.value) ? undefined : naming(`item ${i + 1}`, () => read(cell)),
       );
-      if (found.every((quantity) => !quantity)) throw new Fault("places.none");
+      if (found.every((quantity) => !quantity)) throw new Fault("places.none", {});
       return found;
     }),
 });

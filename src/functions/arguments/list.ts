@@ -13,13 +13,13 @@ export const lengthList = (
     naming(name, () => {
       const cells = readCells(raw);
       if (cells.length === 0) {
-        if (cellCount(raw) > 1) throw new Fault("list.empty");
+        if (cellCount(raw) > 1) throw new Fault("list.empty", {});
         return fallback(unit);
       }
       const items = cells.flatMap<Cell>((cell) =>
         typeof cell.value === "string" ? splitList(cell.value).map((value) => ({ value })) : [cell],
       );
-      if (items.length === 0) throw new Fault("list.empty");
+      if (items.length === 0) throw new Fault("list.empty", {});
       return items.map((item, i) => naming(`item ${i + 1}`, () => readLength(item, unit, "positive")));
     }),
 });

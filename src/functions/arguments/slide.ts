@@ -11,7 +11,7 @@ export const sideClearance = (name: string): Argument<Rational> =>
     if (isBlank(value)) return SIDE_CLEARANCE[unit]["side-mount"];
     if (sameWord(value, "none")) return ZERO;
     if (typeof value !== "string" || !/^\s*[a-z]/i.test(value)) return readLength(cell, unit, "not negative");
-    if (sameWord(value, "undermount")) throw new Fault("slide.undermount");
+    if (sameWord(value, "undermount")) throw new Fault("slide.undermount", {});
     return SIDE_CLEARANCE[unit][findWord(value, KNOWN)];
   });
 

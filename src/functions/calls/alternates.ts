@@ -42,7 +42,7 @@ export const alternates: Argument<Alternate[]> = {
     const read = readAlternates(raw);
     const [unit, ...others] = read.map(({ values }) => readUnit(values.get("unit")));
     call.unit = unit!;
-    if (others.some((other) => other !== unit)) throw new Fault("alternates.unit");
+    if (others.some((other) => other !== unit)) throw new Fault("alternates.unit", {});
     return read;
   },
 };

@@ -1,3 +1,4 @@
+export type * from "./faults";
 export { alternateRows, alternates, ratesIfGiven } from "./alternates";
 export { cabinets, cabinetStandards } from "./cabinets";
 export { begun, cellFunction, orFault, readAll } from "./cell-function";

@@ -1,4 +1,4 @@
-import { Fault, orElse } from "../../core/length";
+import { orElse } from "../../core/length";
 import type { Cutting } from "../../core/money";
 import {
   keyOfProblem,
@@ -39,8 +39,8 @@ const keyOf = (group: SheetGroup, { effort, halvings, ...cutting }: Cutting): st
 const solveGroup = (group: SheetGroup, { effort, halvings, ...cutting }: Cutting, look: Look): Solution =>
   orElse(
     () => solve({ ...group, ...cutting }, effort, Meter.halved(halvings), look),
-    ({ code, data }): never => {
-      const part = group.parts[data.index as number];
-      throw new Fault(code, part && !part.planned ? { ...data, row: part.place } : data);
+    (fault): never => {
+      const part = "index" in fault.data ? group.parts[fault.data.index] : undefined;
+      throw part && !part.planned ? fault.told({ row: part.place }) : fault;
     },
   );

@@ -22,7 +22,7 @@ const LARGEST = 1e9;
  * @throws Fault `number.wrongType`, `number.outOfRange`, `number.negative`, `argument.date`, `price.mayBeDate`
  */
 export function readPrice({ value, format }: Typed, negative = false): Rational {
-  if (format && isDateFormat(format)) throw new Fault("argument.date");
+  if (format && isDateFormat(format)) throw new Fault("argument.date", {});
   if (mayBeDate(value)) throw new Fault("price.mayBeDate", { received: value });
   return within(plainNumber(value), value, negative ? -LARGEST : 0, LARGEST);
 }

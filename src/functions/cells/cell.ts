@@ -21,7 +21,7 @@ export function readCell(raw: unknown): Cell {
   if (error) throw new IncomingError(error);
   if (typeof raw !== "object" || raw === null) return { value: raw };
   if (isInvocation(raw)) return { value: null };
-  if (raw instanceof Date) throw new Fault("argument.date");
+  if (raw instanceof Date) throw new Fault("argument.date", {});
   const { type, basicValue, numberFormat } = raw as Wrapped;
   if (type === "Empty") return { value: null };
   if (!BASIC.has(type) || typeof basicValue === "object") {

@@ -1,3 +1,4 @@
+export type * from "./faults";
 export { readPercent, readPrice } from "./amount";
 export { readCell, type Cell } from "./cell";
 export { DENSITY, FLOOR_LOAD, RATE, readMarked, readMeasure, STIFFNESS, WEIGHT, type Measure } from "./measure";

@@ -85,7 +85,7 @@ export function readMeasure(cell: Cell, measure: Measure, unit: Unit): Measured 
 export function readMarked({ value, format }: Cell, plain: string): { number: number; mark: string } {
   const unreadable = new Fault("measure.unreadable", { received: value, plain });
   if (typeof value === "number") {
-    if (format && isDateFormat(format)) throw new Fault("argument.date");
+    if (format && isDateFormat(format)) throw new Fault("argument.date", {});
     if (!Number.isFinite(value)) throw unreadable;
     return { number: value, mark: "" };
   }

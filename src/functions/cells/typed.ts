@@ -72,7 +72,7 @@ function parse({ value, format, mark }: Typed, unit: Unit): Rational {
   if (typeof value === "string") return parseLength(value, unit, mark);
   if (typeof value !== "number") throw new Fault("length.wrongType", { received: value });
   if (!Number.isFinite(value)) throw new Fault("length.notFinite", { received: value });
-  if (format && isDateFormat(format)) throw new Fault("argument.date");
+  if (format && isDateFormat(format)) throw new Fault("argument.date", {});
   // Beyond the largest length the fraction does not matter, and an enormous one only costs time.
   const read = Math.abs(value) > 1e12 ? ratio(BigInt(Math.trunc(value))) : fromDouble(value);
   return mark ? multiply(read, unitsIn(mark, unit)) : read;

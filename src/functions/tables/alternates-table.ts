@@ -20,9 +20,9 @@ export interface Alternate {
 export function readAlternates(raw: unknown): Alternate[] {
   const [header, ...body] = readFilled("standards", raw);
   const corner = header?.cells[0]?.value;
-  if (!header || !(isEmpty(corner) || TITLES.includes(fold(String(corner))))) throw new Fault("alternates.noNames");
+  if (!header || !(isEmpty(corner) || TITLES.includes(fold(String(corner))))) throw new Fault("alternates.noNames", {});
   const columns = header.cells.reduce((last, _, c) => (c > 0 && holds([header, ...body], c) ? c : last), 0);
-  if (columns < 2) throw new Fault("alternates.few");
+  if (columns < 2) throw new Fault("alternates.few", {});
   const names = Array.from({ length: columns }, (_, i) => nameOf(header.cells[i + 1]!.value, i + 2));
   names.forEach((name, i) => {
     if (names.findIndex((other) => other.toUpperCase() === name.toUpperCase()) < i) {

@@ -1,3 +1,4 @@
+export type * from "./faults";
 export { readAlternates, type Alternate } from "./alternates-table";
 export { readCabinets, readCabinetTable, type CabinetTable, type Divided, type DividedCabinet } from "./cabinets";
 export { readJob } from "./job";

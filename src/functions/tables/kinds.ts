@@ -35,7 +35,7 @@ export const lengths =
   (typed, unit) => {
     if (typeof typed.value !== "string") return [readLength(typed, unit, sign)];
     const items = splitList(typed.value);
-    if (items.length === 0) throw new Fault("list.empty");
+    if (items.length === 0) throw new Fault("list.empty", {});
     return items.map((value, i) =>
       items.length === 1
         ? readLength({ ...typed, value }, unit, sign)

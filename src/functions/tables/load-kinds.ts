@@ -21,7 +21,7 @@ const DRAWER_WEIGHT: Measure = { ...WEIGHT, most: { in: 10_000, mm: 5_000 } };
 /** A load of each drawer, or a list from top to bottom: weights, or how they are estimated. */
 export const loads: Kind<LoadAsked[]> = (typed, unit) => {
   const items = typeof typed.value === "string" ? splitList(typed.value) : [typed.value];
-  if (items.length === 0) throw new Fault("list.empty");
+  if (items.length === 0) throw new Fault("list.empty", {});
   const read = (value: unknown): LoadAsked =>
     (["even", "files"] as const).find((one) => sameWord(value, one)) ??
     orElse(
@@ -97,7 +97,7 @@ export const cabinetWeight: Kind<number> = (typed, unit) =>
 
 /** A share of the span: `1/240`, or 240 alone, as the trade says it. */
 export const share: Kind<number> = ({ value, format }) => {
-  if (typeof value === "number" && format && isDateFormat(format)) throw new Fault("argument.date");
+  if (typeof value === "number" && format && isDateFormat(format)) throw new Fault("argument.date", {});
   const typed =
     typeof value === "string"
       ? orElse(

@@ -90,7 +90,7 @@ function ratesOf(typed: ReadonlyMap<RateName, Typed>, extras: ReadonlyMap<string
 
 /** Markup or margin. One of 0 beside the other says nothing, and may be a blank that a host passes as 0. */
 function oneGain({ markup, margin, ...rates }: Rates): Rates {
-  if (markup && margin && isPositive(markup) && isPositive(margin)) throw new Fault("rates.markupAndMargin");
+  if (markup && margin && isPositive(markup) && isPositive(margin)) throw new Fault("rates.markupAndMargin", {});
   if (margin && (!markup || isPositive(margin))) return { ...rates, margin };
   return markup ? { ...rates, markup } : rates;
 }

@@ -1,27 +1,33 @@
-import { isSolidWood, type Finding, type Verdict } from "../../core/drawer";
+import { isSolidWood, type Finding, type Findings } from "../../core/drawer";
 import { isNegative, isZero, type Fault, type Rational, type Unit } from "../../core/length";
 import { message } from "./messages";
 import { changeWords, missWords } from "./verdict";
-import { worded, type Data, type Wording } from "./wording";
+import { catalogOfTwo, worded, type CatalogOfTwo } from "./wording";
 
 /** A finding in words: what is wrong or doubtful, and what to do about it. */
-export function wordingOf({ code, data }: Finding, unit: Unit): [finding: string, remedy: string] {
-  if (code === "plan.fault") {
-    const fault = data.fault as Fault;
-    return [message(fault, unit), remedyOf(fault)];
-  }
-  const [finding, remedy] = FINDINGS[code] ?? [code, ""];
+export function wordingOf(found: Finding, unit: Unit): [finding: string, remedy: string] {
+  if (found.code !== "plan.fault") return wordsOf(found.code, found.data, unit);
+  const { fault } = found.data;
+  return [message(fault, unit), remedyOf(fault)];
+}
+
+function wordsOf<C extends keyof InWords>(code: C, data: InWords[C], unit: Unit): [finding: string, remedy: string] {
+  const words: CatalogOfTwo<InWords> = FINDINGS;
+  const [finding, remedy] = words[code];
   return [worded(finding, data, unit), worded(remedy, data, unit)];
 }
 
-const FINDINGS: Record<string, readonly [finding: Wording, remedy: Wording]> = {
+/** What a plan's fault says is among the messages. */
+type InWords = Omit<Findings, "plan.fault">;
+
+const FINDINGS = catalogOfTwo<InWords>()({
   "heading.unread": [
     "The column {heading} is not read.",
     "Nothing to do where it is your own; else give it a heading of the table.",
   ],
   "standard.unused": [
     ({ names }) =>
-      `The standard${(names as string[]).length > 1 ? "s {names} have" : " {names} has"} no effect: no opening has {lacks}.`,
+      `The standard${names.length > 1 ? "s {names} have" : " {names} has"} no effect: no opening has {lacks}.`,
     "Nothing to do where it waits for another job; else take it out, or choose {lacks}.",
   ],
   "zero.blank": [
@@ -321,10 +327,9 @@ const FINDINGS: Record<string, readonly [finding: Wording, remedy: Wording]> = {
     "See the slide's own data sheet for its side clearance or undermount deduction.",
   ],
   "fit.unlikely": [
+    (data, unit) => `The side space is likely up to ${missWords(data, unit)} of what the slide allows.`,
     (data, unit) =>
-      `The side space is likely up to ${missWords(data as unknown as Verdict, unit)} of what the slide allows.`,
-    (data, unit) =>
-      `${changeWords(data as unknown as Verdict, unit)} A larger or smaller box is set by the ${data.slide === "undermount" ? "undermount deduction, as the slide's data sheet allows" : "side clearance, with slide tolerances to match"}.`,
+      `${changeWords(data, unit)} A larger or smaller box is set by the ${data.slide === "undermount" ? "undermount deduction, as the slide's data sheet allows" : "side clearance, with slide tolerances to match"}.`,
   ],
   "screw.through": [
     "A {name} of {size} comes out of its stock, {most} in all.",
@@ -332,11 +337,11 @@ const FINDINGS: Record<string, readonly [finding: Wording, remedy: Wording]> = {
   ],
   "screw.pocket": [
     ({ most }) =>
-      isZero(most as Rational)
+      isZero(most)
         ? "A pocket screw of {size} finds no hold in stock {stock} thick: its point may come out."
         : "A pocket screw of {size} is longer than {most}, what stock {stock} thick takes: its point may come out.",
     ({ most }) =>
-      isZero(most as Rational)
+      isZero(most)
         ? "Take thicker stock, or another corner joint or fastening."
         : "Take one of {most}, or set the corner screw length to auto.",
   ],
@@ -387,7 +392,7 @@ const FINDINGS: Record<string, readonly [finding: Wording, remedy: Wording]> = {
   "stock.none": [
     ({ thickness }) => `{parts}: there is no stock of {material}${thickness ? " {thickness} thick" : ""}.`,
     ({ material }) =>
-      `Add a row of stock of that material, as thick to within 1/32 in (0.8 mm)${isSolidWood(String(material)) ? ", or solid stock up to 3/8 in (10 mm) thicker" : ""}.`,
+      `Add a row of stock of that material, as thick to within 1/32 in (0.8 mm)${isSolidWood(material) ? ", or solid stock up to 3/8 in (10 mm) thicker" : ""}.`,
   ],
   "stock.roughUnknown": [
     "{material} is sold by the board foot, and its row has no thickness: it is tallied as thick as its finished parts.",
@@ -406,22 +411,18 @@ const FINDINGS: Record<string, readonly [finding: Wording, remedy: Wording]> = {
     "The {part} is given as {thickness}; sanded plywood sold by that name may measure {least} to {most} in (PS 1); hardwood plywood for cabinets follows another standard (HP-1), and is often thinner than its name.",
     "Measure the sheet, and give what it measures.",
   ],
-};
+});
 
 /** What two overlays leave of what they meet on. */
-const meeting = ({ room }: Data): string =>
-  isNegative(room as Rational)
-    ? ", and collide"
-    : isZero(room as Rational)
-      ? ", and meet"
-      : ": that leaves {room}, and the front gap is {gap}";
+const meeting = ({ room }: { room: Rational }) =>
+  isNegative(room) ? ", and collide" : isZero(room) ? ", and meet" : ": that leaves {room}, and the front gap is {gap}";
 
 /** By how much a solid piece moves, where its wood is known. */
-const yearWords = ({ moves }: Readonly<Record<string, unknown>>, unit: Unit, begin: string): string =>
-  moves === undefined ? "" : `${begin} by an estimated {moves} ${unit} between {low} and {high} % humidity`;
+const yearWords = ({ moves }: { moves?: number }, unit: Unit, begin: string) =>
+  moves === undefined ? "" : (`${begin} by an estimated {moves} ${unit} between {low} and {high} % humidity` as const);
 
-function heldAllRound(data: Data, unit: Unit): string {
-  return `The bottom is of {material}, which reads as solid wood, and is held all round ({fit}): it cannot move with the seasons${yearWords(data, unit, ",")}.`;
+function heldAllRound(data: { moves?: number }, unit: Unit) {
+  return `The bottom is of {material}, which reads as solid wood, and is held all round ({fit}): it cannot move with the seasons${yearWords(data, unit, ",")}.` as const;
 }
 
 const weight = (unit: Unit): string => (unit === "in" ? "lb" : "kg");

@@ -1,10 +1,11 @@
-import { isPositive, isZero, type Fault, type Rational, type Unit } from "../../core/length";
-import { worded, type Wording } from "./wording";
+import { isPositive, isZero, type Fault, type FaultCode, type Faults, type Told, type Unit } from "../../core/length";
+import { catalog, worded, type Catalog } from "./wording";
 import { mayBeDate } from "../cells";
 
 /** The wording of a fault, for the unit of the call: which argument, what was received, what is allowed. */
-export function message(fault: Fault, unit: Unit): string {
-  const text = worded(CATALOG[fault.code] ?? fault.code, fault.data, unit);
+export function message<C extends FaultCode>(fault: Fault<C>, unit: Unit): string {
+  const words: Catalog<Data> = CATALOG;
+  const text = worded(words[fault.code], fault.data, unit);
   const { openingLabel, argument } = fault.data;
   // In a plan a sum has no arguments: their names are the trade's words with the opening before them.
   return openingLabel === undefined || argument !== undefined
@@ -13,19 +14,22 @@ export function message(fault: Fault, unit: Unit): string {
 }
 
 const MAY_BE_DATE = "Such a number may be a date that the spreadsheet made of a fraction: format the cell as text.";
-const zero = (data: Fault["data"], unit: Unit): string =>
-  `{argument} is 0, which an empty cell also gives: write none or 0 ${String(data.mark ?? unit)} for zero`;
+const zero = ({ mark }: { mark?: string | undefined }, unit: Unit) =>
+  `{argument} is 0, which an empty cell also gives: write none or 0 ${mark ?? unit} for zero` as const;
 const LENGTHS = `a number, or a text such as 23 7/16, 1' 11 7/16" or 595 mm`;
 
 const BOTH = "in rows {first} and {second}";
 /** A part as a person finds it: by its row where they typed it, by its drawer where it was planned. */
-function partOf({ row, part, drawer }: Fault["data"]): string {
+function partOf({ row, part, drawer }: { row?: number; part: string; drawer?: string | undefined }) {
   const name = drawer ? "{part} of {drawer}" : "{part}";
   if (!row) return name;
-  return part === `row ${row}` ? "parts, row {row}" : `parts, row {row} (${name})`;
+  return part === `row ${row}` ? "parts, row {row}" : (`parts, row {row} (${name})` as const);
 }
 
-const CATALOG: Record<string, Wording> = {
+type DataOf<C extends FaultCode> = Faults[C] & Told;
+type Data = { readonly [C in FaultCode]: DataOf<C> };
+
+const CATALOG = catalog<Data>()({
   "argument.blank": ({ wanted, received }) =>
     `{argument} is ${received === 0 ? "0" : "blank"}. It needs ${wanted === "length" ? `a length: ${LENGTHS}` : "a {wanted}"}.`,
   "zero.doubtful": (data, unit) => `${zero(data, unit)}, or leave it out for {usual}.`,
@@ -52,7 +56,7 @@ const CATALOG: Record<string, Wording> = {
 
   "word.unknown": ({ argument }) =>
     '{argument} is {"received"}. It can be {"allowed"}' +
-    ({ slide: ", or a length per side.", stiffness: ", or a modulus of elasticity." }[String(argument)] ?? "."),
+    ({ slide: ", or a length per side.", stiffness: ", or a modulus of elasticity." }[argument ?? ""] ?? "."),
   "number.notWhole": '{argument} is {"received"}. It must be a whole number from {least} to {most}.',
   "number.wrongType": '{argument} is {"received"}. It must be a plain number, such as 12.5.',
   "number.outOfRange": '{argument} is {"received"}. It must be from {least} to {most}.',
@@ -86,8 +90,8 @@ const CATALOG: Record<string, Wording> = {
   "fronts.noRoom": ({ count, first, last }) => {
     const taken = [
       count === 1 ? "" : "gaps of {gap}",
-      isZero(first as Rational) ? "" : "a reveal of {first}",
-      isZero(last as Rational) ? "" : "a reveal of {last}",
+      isZero(first) ? "" : "a reveal of {first}",
+      isZero(last) ? "" : "a reveal of {last}",
     ];
     const fronts = count === 1 ? "a front" : "{count} fronts";
     return `A face of {face} has no room for ${fronts}: ${taken.filter(Boolean).join(" and ")} take it all.`;
@@ -120,8 +124,7 @@ const CATALOG: Record<string, Wording> = {
   "table.tooLong": ({ rows, most }) =>
     `{table} has ${grouped(rows)} rows. At most ${grouped(most)} are planned at once.`,
   "table.headingTwice": "{table} has the heading {Name} twice.",
-  "table.headingMissing": ({ missing }) =>
-    `{table} lacks the heading${(missing as string[]).length > 1 ? "s" : ""} {Missing}.`,
+  "table.headingMissing": ({ missing }) => `{table} lacks the heading${missing.length > 1 ? "s" : ""} {Missing}.`,
   "table.headingMisspelled":
     '{table} has the heading {"heading"}. Is it {Nearest}? A column of your own needs a name less like it.',
   "table.headingUnit": '{table}: {"heading"} has no unit in its bracket. It can be in, ft, mm, cm or m.',
@@ -175,7 +178,7 @@ const CATALOG: Record<string, Wording> = {
   "box.heightsCount": "box heights lists {given} heights for {count} drawers. Give one for all, or one a drawer.",
   "box.heightTall": "a box height of {height} is asked for. Its space has room for {room}.",
   "box.zoneLow": ({ height }) =>
-    isPositive(height as Rational)
+    isPositive(height)
       ? "behind front {front} there are {height}, of which {below} below and {above} above the box leave nothing."
       : "front {front} lies wholly before the carcase: there is no opening behind it for a box.",
   "box.low": "a box of {height} has no inside height: its bottom and what is below take {bottom}.",
@@ -228,7 +231,7 @@ const CATALOG: Record<string, Wording> = {
     `${partOf(data)} finds no stock${material ? " of {material}" : ""}${thickness ? " {thickness} thick" : ""}.`,
   "sheets.noStock": "stock is blank: there is nothing to cut from.",
   "sheets.partTooLarge": (data) =>
-    `${partOf(data)}, {length} × {width}, fits no sheet of its stock${isZero(data.trim as Rational) ? "" : " once that is trimmed"}${data.grain === "any" ? "" : ", the way its grain allows"}.`,
+    `${partOf(data)}, {length} × {width}, fits no sheet of its stock${isZero(data.trim) ? "" : " once that is trimmed"}${data.grain === "any" ? "" : ", the way its grain allows"}.`,
   "sheets.groupTooLarge": 'The parts of grain group {"group"} in one row fit no sheet of their stock.',
   "sheets.noneAvailable": (data) => `${partOf(data)} fits only stock of which none is available.`,
   "sheets.stockExhausted": "No way was found to cut all parts from the stock that is available.",
@@ -244,7 +247,7 @@ const CATALOG: Record<string, Wording> = {
     "The answer has {rows} rows, about {size} MB, and the spreadsheet may lose more than {most} MB. Give fewer openings or parts a call, and let several calls stand one below the other (PARTS is shorter grouped).",
   "result.longText":
     "The answer's row {row} has a text of {length} characters, and a cell holds at most {most}. Give fewer openings or parts a call, or shorter names.",
-};
+});
 
 const hundredfold = (typed: unknown): number => Number((Number(String(typed).replace(",", ".")) * 100).toFixed(6));
 

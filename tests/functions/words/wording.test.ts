@@ -2,37 +2,34 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import ts from "typescript";
 import { describe, expect, test } from "vitest";
-import { ratio } from "../../../src/core/length";
-import { worded } from "../../../src/functions/words/wording";
+import { doubtful } from "../../../src/core/drawer";
+import { Fault, isZero, ratio, type Rational } from "../../../src/core/length";
+import { catalog, catalogOfTwo, worded } from "../../../src/functions/words/wording";
 
 const sources = (folder: string): ts.SourceFile[] =>
   readdirSync(folder, { recursive: true, encoding: "utf8" })
     .filter((name) => name.endsWith(".ts"))
     .map((name) => parsed(join(folder, name)));
 
-const parsed = (file: string): ts.SourceFile =>
-  ts.createSourceFile(file, readFileSync(file, "utf8"), ts.ScriptTarget.Latest, true);
+const files = new Map<string, ts.SourceFile>();
+function parsed(file: string): ts.SourceFile {
+  const read = files.get(file) ?? ts.createSourceFile(file, readFileSync(file, "utf8"), ts.ScriptTarget.Latest, true);
+  files.set(file, read);
+  return read;
+}
 
 function walk(node: ts.Node, visit: (node: ts.Node) => void): void {
   visit(node);
   node.forEachChild((child) => walk(child, visit));
 }
 
-/** A place that gives a code, and the names of its data; no names where they are not written out there. */
-interface Given {
-  code: string;
-  names?: string[];
-}
-
 /** The codes given to `new Fault`, or to `doubtful` and `wrong`. */
-function given(files: readonly ts.SourceFile[], to: RegExp): Given[] {
-  const found: Given[] = [];
+function given(files: readonly ts.SourceFile[], to: RegExp): string[] {
+  const found: string[] = [];
   const visit = (node: ts.Node): void => {
     if (!(ts.isNewExpression(node) || ts.isCallExpression(node)) || !to.test(node.expression.getText())) return;
-    const [code, data] = node.arguments ?? [];
-    const written = data && ts.isObjectLiteralExpression(data) && !data.properties.some(ts.isSpreadAssignment);
-    const names = !data ? [] : written ? data.properties.map((one) => one.name!.getText()) : undefined;
-    if (code) for (const one of codesIn(code)) found.push({ code: one, ...(names && { names }) });
+    const [code] = node.arguments ?? [];
+    if (code) found.push(...codesIn(code));
   };
   files.forEach((file) => walk(file, visit));
   return found;
@@ -44,43 +41,82 @@ function codesIn(expression: ts.Expression): string[] {
   return ts.isStringLiteral(expression) ? [expression.text] : [];
 }
 
-/** Of each code of a catalog, the holes in its words. */
-function catalog(file: string): Map<string, Set<string>> {
-  const holes = new Map<string, Set<string>>();
-  walk(parsed(`src/functions/words/${file}.ts`), (node) => {
-    if (!ts.isPropertyAssignment(node) || !ts.isStringLiteral(node.name) || !/^\w+\.\w+$/.test(node.name.text)) return;
-    const names = [...node.initializer.getText().matchAll(/(?<!\$)\{"?(\w+)"?\}/g)].map(([, name]) => name!);
-    holes.set(node.name.text, new Set(names.map((name) => name[0]!.toLowerCase() + name.slice(1))));
-  });
-  return holes;
+/** The codes that the interface has in these files. */
+function declared(files: readonly ts.SourceFile[], name: "Faults" | "Findings"): string[] {
+  const found: string[] = [];
+  files.forEach((file) =>
+    walk(file, (node) => {
+      if (!ts.isInterfaceDeclaration(node) || node.name.text !== name) return;
+      found.push(...node.members.map((member) => (member.name as ts.StringLiteral).text));
+    }),
+  );
+  return found;
 }
 
 const all = [...sources("src/core"), ...sources("src/functions")];
 const faults = given(all, /^Fault$/);
-const findings = given(all, /^(doubtful|wrong)$/).filter(({ code }) => code !== "plan.fault");
+const findings = given(all, /^(doubtful|wrong)$/);
 
-describe.each([
-  ["messages", faults, 50],
-  ["findings", findings, 25],
-] as const)("the catalog of %s", (file, places, least) => {
-  const words = catalog(file);
-  // What a fault is about is named on its way out.
-  const added = file === "messages" ? ["argument"] : [];
+test.each(declared(all, "Faults"))("somebody raises the fault %s", (code) => expect(faults).toContain(code));
+test.each(declared(all, "Findings"))("somebody finds %s", (code) => expect(findings).toContain(code));
 
-  test("has codes to look for", () => expect(new Set(places.map(({ code }) => code)).size).toBeGreaterThan(least));
+/** What each folder stands on. */
+const BENEATH: Record<string, readonly string[]> = {
+  "core/length": [],
+  "core/wood": ["core/length"],
+  "core/drawer": ["core/length", "core/wood"],
+  "core/sheets": ["core/length"],
+  "core/money": ["core/length", "core/drawer", "core/sheets"],
+  "functions/cells": ["core/length"],
+  "functions/arguments": ["core/length", "functions/cells"],
+  "functions/tables": ["core/length", "functions/cells"],
+  "functions/calls": ["core/length", "functions/cells", "functions/arguments", "functions/tables"],
+};
 
-  test.each([...new Set(places.map(({ code }) => code))])("has words for %s", (code) =>
-    expect(words.has(code)).toBe(true),
-  );
+test.each(Object.keys(BENEATH))("%s raises only what it declares, or a folder that it stands on", (folder) => {
+  const own = sources(`src/${folder}`);
+  const known = [folder, ...BENEATH[folder]!].flatMap((one) => sources(`src/${one}`));
+  expect(declared(known, "Faults")).toEqual(expect.arrayContaining(given(own, /^Fault$/)));
+  expect(declared(known, "Findings")).toEqual(expect.arrayContaining(given(own, /^(doubtful|wrong)$/)));
+});
 
-  test.each([...words.keys()])("every hole in the words of %s is filled by all who give it", (code) => {
-    for (const { names } of places.filter((place) => place.code === code && place.names))
-      expect([...names!, ...added]).toEqual(expect.arrayContaining([...words.get(code)!]));
+/** The compiler reads these; each line below a mark must fail there, or the mark does. */
+describe("what does not compile", () => {
+  type Two = { "box.deep": { depth: Rational }; "kerf.none": object };
+  const none = "No blade cuts so thin.";
+
+  test("a code without words, words for no code, a hole without data, data that are not there", () => {
+    catalog<Two>()({ "box.deep": "It is {depth} deep.", "kerf.none": none });
+    catalog<Two>()({
+      "box.deep": ({ depth }) => (isZero(depth) ? "It is flat." : "It is {depth}."),
+      "kerf.none": none,
+    });
+    // @ts-expect-error a code without words
+    catalog<Two>()({ "box.deep": "It is {depth} deep." });
+    // @ts-expect-error words for no code
+    catalog<Two>()({ "box.deep": "It is {depth} deep.", "kerf.none": none, "kerf.thin": none });
+    // @ts-expect-error a hole without data
+    catalog<Two>()({ "box.deep": "It is {room} deep.", "kerf.none": none });
+    // @ts-expect-error a hole without data, in words that depend on the data
+    catalog<Two>()({ "box.deep": ({ depth }) => (isZero(depth) ? "Flat." : '{"Room"}'), "kerf.none": none });
+    // @ts-expect-error data that are not there
+    catalog<Two>()({ "box.deep": ({ room }) => `${String(room)} deep`, "kerf.none": none });
+    // @ts-expect-error a remedy's hole without data
+    catalogOfTwo<Two>()({ "box.deep": ["It is {depth} deep.", "Make it {room}."], "kerf.none": [none, none] });
   });
 
-  test.each([...words.keys()])("somebody gives %s", (code) =>
-    expect(places.map((place) => place.code)).toContain(code),
-  );
+  test("a fault or a finding of no such code, or without its data", () => {
+    const depth = ratio(1);
+    expect(new Fault("box.deep", { depth, room: depth }).is("box.deep")).toBe(true);
+    // @ts-expect-error no such code
+    expect(new Fault("box.deeep", { depth, room: depth }).is("box.deep")).toBe(false);
+    // @ts-expect-error data are missing
+    expect(new Fault("box.deep", { depth }).data.depth).toBe(depth);
+    // @ts-expect-error data of another kind
+    expect(new Fault("box.deep", { depth: "1", room: depth }).data.room).toBe(depth);
+    // @ts-expect-error data are missing
+    expect(doubtful("box.rubs", { below: depth }).code).toBe("box.rubs");
+  });
 });
 
 describe("worded(wording, data, unit)", () => {

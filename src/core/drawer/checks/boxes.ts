@@ -89,7 +89,7 @@ export function checkStock(planned: PlannedOpening): Found[] {
   }
   const blocking = blockingOf(drawers[0]!);
   // A center-mount slide hangs on the frame's rail.
-  if (!blocking && s.slide !== "center-mount") found.push(doubtful("blocking.unknown"));
+  if (!blocking && s.slide !== "center-mount") found.push(doubtful("blocking.unknown", {}));
   if (blocking && isNegative(blocking)) found.push(doubtful("blocking.narrow", { by: negate(blocking) }));
   return found;
 }

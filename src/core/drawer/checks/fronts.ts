@@ -1,4 +1,5 @@
 import { equal, isNegative, isPositive, less, negate, roundFigure, subtract } from "../../length";
+import { movingOf } from "../loads";
 import { isSolidWood } from "../material";
 import { stripOf } from "../plan/parts";
 import type { PlannedOpening } from "../plan/plan";
@@ -38,7 +39,7 @@ export function checkFronts(planned: PlannedOpening, ends: { left: boolean; righ
       doubtful("front.solidUpright", {
         width,
         material: s["front material"],
-        ...yearOf(s["front material"], width, opening),
+        ...yearOf(movingOf(s["front material"], width, s), unit),
       }),
     );
   }

@@ -21,7 +21,7 @@ export function checkPull(drawer: Drawer): Found[] {
   const { opening, front } = drawer;
   const s = opening.standards;
   const pulls = pullsOf(drawer);
-  if (pulls.length === 0) return s["pulls per front"] === 0 ? [] : [doubtful("pull.noLine")];
+  if (pulls.length === 0) return s["pulls per front"] === 0 ? [] : [doubtful("pull.noLine", {})];
   const width = front.width.value;
   const height = pullHeightOf(drawer).value;
   const pastSide = pullHolesOf(drawer).some((hole) => isNegative(hole) || isMoreThan(hole, width));
@@ -39,8 +39,8 @@ function checkHoles(drawer: Drawer): Found[] {
   const behind = behindHoles(drawer);
   const found = (where: Behind, finding: Found): Found[] => (behind.includes(where) ? [finding] : []);
   return [
-    ...found("cabinet", wrong("pull.meetsCabinet")),
-    ...found("side", wrong("pull.meetsSide")),
+    ...found("cabinet", wrong("pull.meetsCabinet", {})),
+    ...found("side", wrong("pull.meetsSide", {})),
     ...found("beside", doubtful("pull.pastBox", { where: "beside" })),
     ...found("above", doubtful("pull.pastBox", { where: "above" })),
     ...found("below", doubtful("pull.pastBox", { where: "below" })),

@@ -17,6 +17,7 @@ import { checkInnerReveals, checkMeasurements } from "./measurements";
 import { checkUndermount, checkUndermountBox } from "./undermount";
 import { checkUnused } from "./unused";
 
+export type * from "./findings";
 export { doubtful, wrong, type Finding } from "./finding";
 
 /**
@@ -133,5 +134,5 @@ const keyOf = (value: unknown): string =>
   value instanceof Fault ? `${value.code} ${String(value.data.argument)}` : String(value);
 
 /** Whether a finding is of one cell, and not of each opening that it stands in. */
-const isOfCell = ({ data: { fault } }: Finding): boolean =>
-  !(fault instanceof Fault) || fault.data.argument !== undefined;
+const isOfCell = (finding: Finding): boolean =>
+  finding.code !== "plan.fault" || finding.data.fault.data.argument !== undefined;

@@ -1,9 +1,9 @@
 import { equal, half, less, roundFigure, roundUp, times, toDouble, type Rational, type Unit } from "../../length";
-import { acrossFront, movingOf } from "../loads";
+import { acrossFront, movingOf, type Moving } from "../loads";
 import { isSolidWood } from "../material";
-import type { Opening } from "../opening";
 import type { Drawer } from "../plan/plan";
 import { doubtful, isMoreThan, type Found } from "./finding";
+import type { YearOfWood } from "./findings";
 
 /** A solid front that swells by more than the gaps round it leave. */
 export function checkMoving(drawer: Drawer, ends: { left: boolean; right: boolean }): Found[] {
@@ -27,10 +27,8 @@ export function checkMoving(drawer: Drawer, ends: { left: boolean; right: boolea
 }
 
 /** By how much a solid piece moves over a year, where its wood is known, for the words of a finding. */
-export function yearOf(material: string, across: Rational, { standards, unit }: Opening): Record<string, unknown> {
-  const moving = movingOf(material, across, standards);
-  return moving ? { moves: fine(moving.range, unit), low: moving.low, high: moving.high } : {};
-}
+export const yearOf = (moving: Moving | undefined, unit: Unit): YearOfWood =>
+  moving ? { moves: fine(moving.range, unit), low: moving.low, high: moving.high } : {};
 
 /** An estimate, as fine as it can be taken. */
 export const fine = (length: Rational, unit: Unit): number => Number(toDouble(length).toFixed(unit === "in" ? 3 : 1));

@@ -1,7 +1,8 @@
-import { half, isPositive, roundFigure, roundUp, subtract, type Rational } from "../../length";
+import { half, isPositive, roundFigure, roundUp, subtract } from "../../length";
 import { movingOf, slotOf, type Moving } from "../loads";
 import { isSolidWood } from "../material";
 import type { PlannedOpening } from "../plan/plan";
+import type { Findings } from "./findings";
 import { fine, yearOf } from "./moving";
 import { doubtful, isMoreThan, type Found } from "./finding";
 
@@ -12,14 +13,13 @@ export function checkSolidBottom(planned: PlannedOpening): Found[] {
   const material = s["bottom material"];
   if (!isSolidWood(material)) return [];
   const across = drawers[0]!.stock.bottomDepth.value;
-  const year = { material, fit: s["bottom fit"], ...yearOf(material, across, opening) };
+  const moving = movingOf(material, across, s);
+  const year = { material, fit: s["bottom fit"], ...yearOf(moving, opening.unit) };
   switch (s["bottom fit"]) {
     case "under back":
-      return [doubtful("bottom.solidGrain", year), ...checkSlot(planned, across)];
-    case "grooved": {
-      const moving = movingOf(material, across, s);
+      return [doubtful("bottom.solidGrain", year), ...checkSlot(planned, moving)];
+    case "grooved":
       return moving ? checkPlay(planned, moving, year) : [doubtful("bottom.solidHeld", year)];
-    }
     default:
       return [doubtful("bottom.solidHeld", year)];
   }
@@ -29,9 +29,8 @@ export function checkSolidBottom(planned: PlannedOpening): Found[] {
  * Where it shrinks by half of the back, its screws stand before its rear edge; where its slots are longer than the back is
  * thick, they are seen from inside.
  */
-function checkSlot({ opening, drawers }: PlannedOpening, across: Rational): Found[] {
+function checkSlot({ opening, drawers }: PlannedOpening, moving: Moving | undefined): Found[] {
   const { "bottom material": material, ...s } = opening.standards;
-  const moving = movingOf(material, across, opening.standards);
   const { end } = drawers[0]!.stock;
   const length = slotOf(drawers[0]!)?.length.value;
   const past = length && isMoreThan(length, end) ? [doubtful("bottom.slotsPast", { length, end })] : [];
@@ -41,7 +40,7 @@ function checkSlot({ opening, drawers }: PlannedOpening, across: Rational): Foun
 }
 
 /** A bottom in grooves all round swells into their play, and shrinks out of what they hold. */
-function checkPlay({ opening }: PlannedOpening, moving: Moving, year: Record<string, unknown>): Found[] {
+function checkPlay({ opening }: PlannedOpening, moving: Moving, year: Findings["bottom.solidHeld"]): Found[] {
   const { "groove depth": groove, "bottom play": play } = opening.standards;
   const { unit } = opening;
   const { swelling, shrinking, low, middle, high } = moving;

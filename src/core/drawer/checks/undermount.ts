@@ -43,7 +43,7 @@ const differ = (s: Standards, a: Rational, b: Rational): boolean => isMoreThan(a
 function checkRecess(s: Standards): Found[] {
   const asked = s["undermount bottom recess"];
   if (asked && isZero(asked)) return [];
-  if (s["bottom fit"] === "applied") return [wrong("bottom.noRecess")];
+  if (s["bottom fit"] === "applied") return [wrong("bottom.noRecess", {})];
   const recess = bottomRecess(s);
   return asked && differ(s, recess, asked) ? [wrong("undermount.recess", { recess, asked })] : [];
 }

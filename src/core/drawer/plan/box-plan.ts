@@ -71,7 +71,7 @@ function widthOf(opening: Opening): Size {
   const clearance = clearanceOf(s, opening.unit);
   if (clearance) return boxWidth(opening.least.width, clearance);
   const deduction = s["undermount deduction"];
-  if (!deduction) throw new Fault("slide.deductionMissing");
+  if (!deduction) throw new Fault("slide.deductionMissing", {});
   const width = sum(
     plus("opening width", opening.least.width),
     minus("undermount deduction", deduction),

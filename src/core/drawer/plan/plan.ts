@@ -179,5 +179,4 @@ export const within = <T>(opening: AnyOpening, work: () => T): T =>
     throw ofOpening(opening, fault);
   });
 
-const ofOpening = ({ label }: AnyOpening, { code, data }: Fault): Fault =>
-  new Fault(code, { ...data, openingLabel: label });
+const ofOpening = ({ label }: AnyOpening, fault: Fault): Fault => fault.told({ openingLabel: label });

@@ -57,7 +57,7 @@ const MOST_PULLS = 2;
 /** From the cabinet's left outer edge to the front's. The stiles of a face frame are not among the openings. */
 function leftEdge({ opening, cabinet, face }: Drawer): Size {
   const s = opening.standards;
-  if (s.construction === "face frame") throw new Fault("pull.lineUnknown");
+  if (s.construction === "face frame") throw new Fault("pull.lineUnknown", {});
   const before = cabinet.openings.slice(0, cabinet.openings.indexOf(opening));
   return sum(
     plus("cabinet thickness", s["cabinet thickness"]),

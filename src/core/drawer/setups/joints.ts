@@ -120,7 +120,7 @@ function passes(
   offset: Rational,
   depth: Rational,
 ): Cut[] {
-  if (isZero(kerf)) throw new Fault("kerf.none");
+  if (isZero(kerf)) throw new Fault("kerf.none", {});
   const fences = groovePasses(width, kerf, offset, depth);
   return parts.flatMap((part) => [
     need(operation, "blade", depth, depth, part),
