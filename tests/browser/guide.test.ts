@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import type axe from "axe-core";
 import type { Frame, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
+import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
 import { GUIDE_PAGES } from "../../src/guide/index";
 import { openDesk, type Desk, type Visit } from "./desk";
 
@@ -10,12 +10,12 @@ let desk: Desk;
 let visit: Visit;
 beforeAll(async () => {
   desk = await openDesk();
+  visit = await desk.visit();
 });
 afterAll(() => desk.close());
-afterEach(async () => {
+afterEach(() => {
   expect(visit.faults).toEqual([]);
   expect(visit.elsewhere).toEqual([]);
-  await visit.close();
 });
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
@@ -29,31 +29,7 @@ async function violations(where: Page | Frame): Promise<string[]> {
   });
 }
 
-/** The narrowest pane, and a window; one is light, the other dark. */
-const SCREENS = [
-  { width: 320, height: 740, colorScheme: "dark" },
-  { width: 1280, height: 800, colorScheme: "light" },
-] as const;
-
-describe.each(SCREENS)("the guide, $width wide and $colorScheme", ({ width, height, colorScheme }) => {
-  test("every page opens, is accessible, and no wider than the screen", async () => {
-    visit = await desk.visit({ viewport: { width, height }, colorScheme });
-    const { page } = visit;
-    for (const { name, title } of GUIDE_PAGES) {
-      await page.goto(`${desk.address}guide/${name}.html`);
-      expect(await page.locator("h1").textContent()).toBe(title);
-      expect(await page.evaluate(() => document.documentElement.scrollWidth), name).toBe(width);
-      expect(await violations(page), name).toEqual([]);
-      const pictures = await page
-        .locator("img")
-        .evaluateAll((all) => all.map((one) => (one as HTMLImageElement).naturalWidth));
-      expect(pictures, name).not.toContain(0);
-    }
-  });
-});
-
 test("opens in the pane from a function's front at that function's help, and the pane comes back", async () => {
-  visit = await desk.visit();
   const { page, pane } = visit;
   await pane.getByText("BOXWIDTH", { exact: true }).click();
   await pane.getByRole("link", { name: "BOXWIDTH in the guide" }).click();
@@ -66,6 +42,35 @@ test("opens in the pane from a function's front at that function's help, and the
   expect(await violations(page.frames().find((frame) => frame.url().endsWith("pane.html"))!)).toEqual([]);
   await pane.getByRole("button", { name: "‹ Functions" }).click();
   await pane.getByText("BOXWIDTH", { exact: true }).waitFor();
-  // The page beside it, and what was typed there, have seen nothing of it.
-  await visit.expectValue("B29", 17);
+  // The functions have seen nothing of it.
+  await visit.enter("B7", "20");
+  await visit.expectValue("B29", 19);
 });
+
+/** The narrowest pane, a window, and paper, which is white whatever the screen is. */
+const SHOWN = [
+  { width: 320, media: "screen", colorScheme: "dark" },
+  { width: 1280, media: "screen", colorScheme: "light" },
+  { width: 720, media: "print", colorScheme: "dark" },
+] as const;
+
+test.each(SHOWN)(
+  "every page opens on $media, $width wide and $colorScheme, accessible and no wider than that",
+  async ({ width, media, colorScheme }) => {
+    const { page } = visit;
+    await page.setViewportSize({ width, height: 800 });
+    await page.emulateMedia({ media, colorScheme });
+    for (const { name, title } of GUIDE_PAGES) {
+      await page.goto(`${desk.address}guide/${name}.html`);
+      expect(await page.locator("h1").textContent()).toBe(title);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth), name).toBeLessThanOrEqual(width);
+      expect(await violations(page), name).toEqual([]);
+      const widths = await page
+        .locator("img")
+        .evaluateAll((pictures) => pictures.map((picture) => (picture as HTMLImageElement).naturalWidth));
+      expect(widths, name).not.toContain(0);
+      if (media === "print")
+        expect(await page.evaluate(() => getComputedStyle(document.body).backgroundColor)).toBe("rgb(255, 255, 255)");
+    }
+  },
+);
