@@ -23,7 +23,8 @@ export function benchCuts(): void {
       offcut += used.reduce((most, row) => Math.max(most, area(String(row[names!.indexOf("Largest offcut")]))), 0);
     }
     console.log(
-      `${effort}: ${JOBS} jobs, ${sheets} sheets, ${cuts} cuts, ${settings} settings; largest offcuts ${offcut.toFixed(0)} sq in`,
+      `${effort}: ${JOBS} jobs, ${sheets} sheets, ${cuts} cuts, ${settings} settings, ` +
+        `${(cuts / JOBS).toFixed(1)} and ${(settings / JOBS).toFixed(1)} a job; largest offcuts ${offcut.toFixed(0)} sq in`,
     );
   }
 }
