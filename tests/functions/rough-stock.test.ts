@@ -44,6 +44,9 @@ describe("solid stock sold by the board foot", () => {
         1, 1, 1, 1.25, 1.25, 1.25, 1.5, 1.5, 2, 2,
       ]);
     }
+    // Boards of other thicknesses lie nearer together: both of these leave something to plane.
+    for (const stock of [boards(1, "15/16"), boards("15/16", 1)])
+      expect(bought(stock, parts("3/4"))).toEqual([[0.9375, 1]]);
     expect(bought(boards(1, "1 1/4"), parts("3/4", 1))).toEqual([
       [1, 1],
       [1.25, 1.25],
@@ -64,7 +67,7 @@ describe("solid stock sold by the board foot", () => {
 
   test("sheets stay within 1/32 in of their parts", () => {
     const sheets = [STOCK, ["Cherry", 1, 60, "", "", 150, 48]];
-    expectNotAvailable(() => bought(sheets, parts("3/4")), /no stock/);
+    for (const thin of ["3/4", "61/64"]) expectNotAvailable(() => bought(sheets, parts(thin)), /no stock/);
     expect(bought([...sheets, boards(1)[1]!], parts("31/32"))[0]!.slice(0, 2)).toEqual([1, 1]);
   });
 
