@@ -32,6 +32,7 @@ function added(...[stock, rates, standards, job]: Parameters<typeof checked>): s
   return checked(stock, rates, standards, job).filter((row) => !bare.includes(row));
 }
 
+/** Common practice: a cut list is held against the stock in the rack before a saw is set. */
 describe("CHECKS(openings, standards, stock, rates) covers what is cut from and what is charged", () => {
   test("nothing is added by stock that suffices and rates that are all there, nor by blanks", () => {
     expect(checked()).toEqual(["||All clear|"]);

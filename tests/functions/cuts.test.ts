@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { CUTS, LAYOUT, SHEETS } from "../../src/functions";
+import { CUTS, LAYOUT, PARTS, SETUPS, SHEETS } from "../../src/functions";
 import { shown } from "../cell";
-import { column } from "./tables";
+import { column, openings } from "./tables";
 
 const cuts = (...args: unknown[]) => (CUTS as (...a: unknown[]) => unknown[][])(...args);
 
@@ -80,6 +80,37 @@ describe("CUTS(parts, stock, kerf, trim, effort, unit)", () => {
         .flat()
         .join(),
     ).not.toContain("Caution");
+  });
+
+  // Common practice: crosscuts under 6 in (150 mm) and rips under 3 in (75 mm).
+  test.each<[string, unknown, unknown, boolean, boolean]>([
+    ["in", 6, 3, false, false],
+    ["in", "5 63/64", 3, true, false],
+    ["in", 6, "2 63/64", false, true],
+    ["mm", 150, 75, false, false],
+    ["mm", 149.5, 75, true, false],
+    ["mm", 150, 74.5, false, true],
+  ])("one limit holds in SETUPS and CUTS (%s): a pull %s long and %s wide", (unit, length, width, short, narrow) => {
+    const scale = unit === "in" ? 1 : 25;
+    const job = [
+      openings(["A", 18 * scale, 12 * scale, 22 * scale, 1]),
+      [
+        ["unit", unit],
+        ["pull kind", "shop-made"],
+        ["pull length", length],
+        ["pull width", width],
+        ["pull standoff", 3 * scale],
+      ],
+    ] as const;
+    const sheets = [
+      ["Length", "Width"],
+      [96 * scale, 48 * scale],
+    ];
+    const said = (table: unknown[][], words: RegExp) => table.some((row) => words.test(row.join(" ")));
+    const setups = SETUPS(...(job as unknown as [never, never]));
+    const sawn = cuts(PARTS(...(job as unknown as [never, never])), sheets, undefined, undefined, "quick", unit);
+    expect([said(setups, /here on short pieces/), said(setups, /here on narrow rips/)]).toEqual([short, narrow]);
+    expect([said(sawn, /Caution: a short piece/), said(sawn, /Caution: a narrow rip/)]).toEqual([short, narrow]);
   });
 
   // 48 − 47 3/4 leaves 1/4 in, of which a kerf of 1/8 in takes half: what is left is no wider than the kerf.

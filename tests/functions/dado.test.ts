@@ -14,6 +14,7 @@ const passes = (operation: string, standards: unknown[][], table = one) =>
     .filter((row) => row[1] === operation && /^Fence/.test(String(row[2])))
     .map((row) => row[3]);
 
+/** Common practice: a dado has wood on both sides, a rabbet lies at the end, so that only the first makes the inside shorter. */
 describe("a dado stands in from the end of the side, a rabbet at it", () => {
   test("inside depth and a grooved bottom are less deep by both insets", () => {
     expect(column(PLAN(one, joint("dado")), "Inside depth")).toEqual([20 - 1 - 0.5]);

@@ -23,6 +23,7 @@ const two = (partition: unknown, standards: unknown[][] = []) =>
   );
 const ALL_CLEAR = [["", "", "All clear", ""]];
 
+/** Common practice: fronts of two openings lie side by side on the stile or rail between them, a gap apart. */
 describe("fronts on the stiles and rails of a face frame", () => {
   test("between two openings a stile takes two overlays and the front gap, or it cannot be built", () => {
     // Two overlays of 1/2 and a gap of 1/8 want 1 1/8.

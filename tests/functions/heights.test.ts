@@ -8,6 +8,7 @@ const table = [
 ];
 const frame = [["construction", "face frame"]];
 
+/** Common practice: heights behind a face frame are measured from its rail, for that is what a tape rests on. */
 describe("heights in the opening of a face frame", () => {
   test("say that they are measured from the rail's top edge", () => {
     expect(column(MOUNTING(table, frame), "Heights from")).toEqual(["top edge of the rail", "top edge of the rail"]);

@@ -8,6 +8,7 @@ const boxes = (table: unknown[][], match: string) =>
   column(PLAN(table, [low, ["match heights", match]]), "Box height") as number[];
 const fronts = (table: unknown[][]) => column(PLAN(table, [low]), "Front height");
 
+/** Common practice: boxes behind equal fronts are made alike, from one setting of the saw. */
 describe("boxes behind fronts of equal share are equally high", () => {
   test("though the step gives the lowest front its spare sixteenth", () => {
     // A face of 20 3/4 in three with two gaps: 6 5/6, so twice 6 13/16, and 6 7/8.

@@ -24,6 +24,7 @@ const screws = (standards: [string, unknown][], table = two) =>
     .map((row) => row.slice(1, 3));
 const ALL_CLEAR = [["", "", "All clear"]];
 
+/** Common practice: screws of pulls go in from inside the box, where there is one behind the hole and no side or slide. */
 describe("holes of pulls, and what lies behind them", () => {
   test("before the box screws go through box front and front, and nothing is found", () => {
     expect(found([])).toEqual(ALL_CLEAR);

@@ -21,6 +21,7 @@ const fronts = (parts: unknown[][]) =>
     .filter((row) => /^Front$|\d front/.test(String(row["Part"])))
     .sort((a, b) => num(a["From bottom"]) - num(b["From bottom"]) || num(a["From left"]) - num(b["From left"]));
 
+/** Common practice: grain that runs on over several fronts is that of one strip, cut in the order in which they hang. */
 describe("matched fronts whose grain runs from side to side", () => {
   const parts = PARTS(table, HORIZONTAL);
   const rows = records(parts).filter((row) => row["Part"] === "Front");
