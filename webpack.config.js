@@ -17,6 +17,7 @@ const {
   GuidePlugin,
   ICON_SIZES,
   renderIcon,
+  withColors,
 } = await tsImport("./src/build/index.ts", import.meta.url);
 
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
@@ -69,7 +70,7 @@ export default async function addin(env, { mode }) {
             info: { minimized: true },
             transform: (template) => fill(template.toString(), { version }),
           },
-          { from: here("src/taskpane/taskpane.css") },
+          { from: here("src/taskpane/taskpane.css"), transform: (css) => withColors(css.toString()) },
           ...ICON_SIZES.map((size) => ({
             from: here("manifest/icon.svg"),
             to: `icons/icon-${size}.png`,

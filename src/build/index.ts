@@ -8,3 +8,4 @@ export { fill } from "./fill";
 export { ICON_SIZES, renderIcon } from "./icon";
 export { fillManifest } from "./manifest";
 export { addinOrigin, PLACEHOLDER_ORIGIN } from "./origin";
+export { withColors } from "./styles";

@@ -71,7 +71,7 @@ test("the guide is all pages of its folder, and shows all of its pictures", () =
 
 test("its style sheet has the pane's colors, light and dark", () => {
   const css = readFileSync(join(folder, "guide.css"), "utf8");
-  const pane = readFileSync("src/taskpane/taskpane.css", "utf8");
+  const pane = readFileSync("src/taskpane/colors.css", "utf8");
   const colors = (text: string) => [...text.matchAll(/:root \{[^}]*--ground[^}]*\}/g)].map(([rule]) => rule);
   expect(colors(pane)).toHaveLength(2);
   expect(colors(css)).toEqual(expect.arrayContaining(colors(pane)));

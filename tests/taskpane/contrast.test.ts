@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 
-const css = readFileSync("src/taskpane/taskpane.css", "utf8");
+const css = readFileSync("src/taskpane/colors.css", "utf8");
 
 /** The colors of the page by name, as light and as dark. */
 const [light, dark] = [...css.matchAll(/:root \{([^}]*)\}/g)].map(([, rules]) =>

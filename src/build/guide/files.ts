@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { GUIDE_PAGES, pageAddress } from "../../guide/index";
+import { withColors } from "../styles";
 import { guidePage } from "./page";
 
 /** The guide as it is served, by the names of its files: pages, pictures, and one style sheet. */
@@ -19,16 +20,8 @@ export function guideFiles(): ReadonlyMap<string, Buffer> {
     ...pages,
     ...pictures,
     ["guide/icon.svg", icon],
-    ["guide/guide.css", Buffer.from(`${colors()}${read("guide.css")}`)],
+    ["guide/guide.css", Buffer.from(withColors(read("guide.css")))],
   ]);
-}
-
-/** The pane's colors stand in one place, at the head of its own style sheet. */
-function colors(): string {
-  const [head, rest] = read("../taskpane/taskpane.css").split("*,\n::before");
-  if (!rest || !head!.includes("prefers-color-scheme: dark"))
-    throw new Error("taskpane.css no longer begins with its colors.");
-  return head!;
 }
 
 /** Every file of the guide's source, so that a build that watches knows of it. */

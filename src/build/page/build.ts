@@ -5,6 +5,7 @@ import { functionFiles } from "../function-files";
 import { functionReference } from "../function-reference";
 import { guideFiles } from "../guide/index";
 import { ATTRIBUTIONS, attributions, banner, bundledFiles } from "../notices/index";
+import { withColors } from "../styles";
 import { panePage } from "./pane-page";
 
 /** The page's files by name: everything that the embedded workbook needs, and nothing from elsewhere. */
@@ -19,7 +20,10 @@ export async function buildPage(start?: string): Promise<PageFiles> {
   const files = new Map(outputFiles.map(({ path, contents }) => [path.slice(1), contents]));
   files.set("index.html", readFileSync(here("../../workbook/browser/index.html")));
   files.set("icon.svg", readFileSync(here("../../../manifest/icon.svg")));
-  files.set("taskpane.css", readFileSync(here("../../taskpane/taskpane.css")));
+  files.set(
+    "taskpane.css",
+    new TextEncoder().encode(withColors(readFileSync(here("../../taskpane/taskpane.css"), "utf8"))),
+  );
   files.set(
     "pane.html",
     new TextEncoder().encode(panePage(readFileSync(here("../../taskpane/taskpane.html"), "utf8"))),

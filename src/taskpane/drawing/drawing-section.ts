@@ -1,11 +1,12 @@
 import { svgOf, type Drawing } from "../../drawing/index";
 import { element } from "../element";
 import type { Host } from "../host/host";
+import { saveFile } from "../host/save-file";
 import { faultMessage, MESSAGES } from "../messages";
 import { patiently } from "../patiently";
 import { PictureFollower } from "./follower";
 import type { Picture } from "./picture-of";
-import { fileName, pngOf, saveFile } from "./save-picture";
+import { fileName, pngOf } from "./save-picture";
 
 /** The drawings on the page. */
 export interface DrawingSection {

@@ -9,16 +9,6 @@ export const fileName = (title: string, kind: string): string =>
       .slice(0, 60) || "drawing"
   }.${kind}`;
 
-/** Hands a file to the browser, as one that was downloaded. */
-export function saveFile(file: Blob, name: string): void {
-  const link = document.createElement("a");
-  link.href = URL.createObjectURL(file);
-  link.download = name;
-  link.click();
-  // The browser may still be reading.
-  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
-}
-
 /** A drawing as a picture of 300 points to the inch, as printers want it. */
 export async function pngOf(svg: string, { box }: Drawing): Promise<Blob> {
   const image = new Image();
