@@ -33,7 +33,8 @@ export default defineConfig({
     root: new URL("..", import.meta.url).pathname,
     coverage: { include: ["src/core/**"], reporter: ["text"], reportsDirectory: "node_modules/.cache/coverage" },
     projects: [
-      project("unit", ["core", "drawing", "functions", "guide", "handbook", "worked"], SHARED),
+      project("unit", ["core", "drawing", "functions", "guide", "handbook"], SHARED),
+      project("jobs", ["worked", "limits"], { ...WITH_PROGRAMS, ...SHARED }),
       project("laws", ["laws"], SHARED),
       project("workbook", ["workbook"], WITH_PROGRAMS),
       project("build", ["build", "lint", "manifest", "taskpane"], WITH_PROGRAMS),

@@ -5,11 +5,11 @@ import { add, isPositive, keyOf, safeSizes, subtract } from "../../src/core/leng
 import { lengthOf, piecesOf, sawCuts } from "../../src/core/sheets";
 import { crossSection, elevation, section, svgOf } from "../../src/drawing";
 import { readJob, readOpenings, readStandardValues } from "../../src/functions/tables";
-import { anyCutting, anyJob } from "./any-job";
-import { clashes } from "./clashes";
-import type { TypedJob } from "./jobs";
-import { groupsOf, sheetDrawings } from "./sheets";
-import { readSvg } from "./read-svg";
+import { anyCutting, anyJob } from "../drawing/any-job";
+import { clashes } from "../drawing/clashes";
+import type { TypedJob } from "../drawing/jobs";
+import { groupsOf, sheetDrawings } from "../drawing/sheets";
+import { readSvg } from "../drawing/read-svg";
 
 const openingsOf = ({ openings, standards }: TypedJob): PlannedOpening[] =>
   planJob(readJob(readOpenings(openings), readStandardValues(standards))).filter(

@@ -1,6 +1,6 @@
 import { afterEach, describe, expect, test } from "vitest";
 import { ALTERNATES, CHECKS, CUTS, FIT, LAYOUT, MOUNTING, PARTS, PIECES, PLAN, SETUPS } from "../../src/functions";
-import { openings } from "./tables";
+import { openings } from "../functions/tables";
 
 afterEach(() => (globalThis.drawerHost = undefined));
 
