@@ -23,15 +23,3 @@ export function edgeLine(kind: Kind, piece: Piece, of: Piece, keeps: CutLine["ke
   const at = keeps === "before" ? start + size : start;
   return { at: lengthOf(at, exact), from: lengthOf(from, exact), to: lengthOf(from + length, exact), keeps };
 }
-
-/**
- * On which side of its line a piece lies. Each is cut off at its far edge, but where nothing is left beyond the farthest:
- * then those beyond the piece that is left over are cut off at their near edges, so that no two cuts share a line.
- * @param last what is cut off last, or left over
- */
-export function sideKept(kind: Kind, kept: Piece, last: Piece, of: Piece): CutLine["keeps"] {
-  const start = (piece: Piece): number => (kind === "rip" ? piece.y : piece.x);
-  const end = (piece: Piece): number => start(piece) + (kind === "rip" ? piece.width : piece.length);
-  const isFilled = of.cut!.into.some((piece) => end(piece) === end(of));
-  return isFilled && start(kept) > start(last) ? "after" : "before";
-}

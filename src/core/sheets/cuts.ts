@@ -1,5 +1,5 @@
 import { less, type Rational, type SafeSizes } from "../length";
-import { edgeLine, sideKept, type CutLine } from "./cut-line";
+import { edgeLine, type CutLine } from "./cut-line";
 import { lengthOf, type Rectangle } from "./exact";
 import { memberOf, runsOn } from "./grain-row";
 import { isOffcut, isWaste, type Piece, type Solution } from "./solution";
@@ -46,8 +46,6 @@ interface InHand {
   piece: Piece;
   now: Rectangle;
   rest: Piece[];
-  /** The one of them that comes last. */
-  last: Piece;
   /** What is to come off the end first, so that the grain runs on to the next front of a strip. */
   waste: number;
 }
@@ -101,9 +99,8 @@ class Sheet {
       // The fence is set to what is kept; an offcut is what is left. A strip of matched fronts is cut in its order.
       const rest = [...piece.cut!.into];
       if (!this.isStrip(piece)) rest.sort((a, b) => +isOffcut(a) - +isOffcut(b) || size(b) - size(a));
-      const last = rest[rest.length - 1]!;
       const now = { length: piece.length, width: piece.width };
-      return { number: this.number(piece), piece, now, rest, last, waste: 0 };
+      return { number: this.number(piece), piece, now, rest, waste: 0 };
     });
     for (;;) {
       const [next] = hands.filter((hand) => this.unfinished(hand)).sort((a, b) => this.order(a, b));
@@ -150,7 +147,8 @@ class Sheet {
     const gives = [this.name(kept)];
     if (hand.rest.length === 1 && hand.rest[0]![side] === hand.now[side]) gives.push(this.name(hand.rest[0]!));
     else if (hand.rest.length > 0) gives.push(this.shownPiece(hand, hand.now));
-    const line = edgeLine(kind, kept, hand.piece, sideKept(kind, kept, hand.last, hand.piece), exact);
+    // They lie in the order in which they are cut off: each at its far edge, so that no two cuts share a line.
+    const line = edgeLine(kind, kept, hand.piece, "before", exact);
     this.made.push(this.cut(kind, kept[side], from, before, line, gives));
   }
 

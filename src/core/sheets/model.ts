@@ -44,7 +44,7 @@ export interface Draft {
 
 export interface DraftSheet {
   size: number;
-  root: Block;
+  root: Divided;
 }
 
 /** Blocks side by side (`x`) or one above another (`y`) from the lower left; what they leave is left over. */
@@ -76,3 +76,6 @@ export const withCounts = (model: Model, counts: Int32Array): Model => ({
   kinds: model.kinds.map((kind, k) => ({ ...kind, count: counts[k]! })),
   pieces: counts.reduce((sum, count) => sum + count, 0),
 });
+
+export const weightOf = ({ sizes }: Model, sheets: readonly DraftSheet[]): number =>
+  sheets.reduce((sum, { size }) => sum + sizes[size]!.weight, 0);

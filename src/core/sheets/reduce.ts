@@ -66,7 +66,7 @@ function membersOf({ parts }: Problem): Member[] {
       const stacked = order.length > 1 && isStacked(parts, grainGroup);
       const row = order.map((index) => ({ part: index, flipped: (parts[index]!.grain === "width") !== stacked }));
       const rows = rowsOf(parts, grainGroup);
-      if (row.length > 0) for (let n = 0; n < rows; n++) members.push({ row, stacked });
+      for (let n = 0; n < rows; n++) members.push({ row, stacked });
     }
   });
   return members;

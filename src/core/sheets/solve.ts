@@ -10,7 +10,7 @@ import { reduce, type Reduced } from "./reduce";
 import { shares, simplerProblems } from "./simpler";
 import type { CutSheet, Least, Solution } from "./solution";
 import { tightened } from "./tighten";
-import { flaws } from "./verify";
+import { checked } from "./verify";
 
 /**
  * Cuts the parts from the stock at least cost, then from fewest sheets, then leaving the largest single offcut.
@@ -32,17 +32,14 @@ export function solve(problem: Problem, effort: Effort, meter = new Meter(), loo
     bestOf(problem, reduced, sizes, effort, bound, meter) ?? tryHarder(problem, reduced, sizes, effort, bound, meter);
   if (!best) throw new Fault("sheets.stockExhausted", { parts: problem.parts.map(({ name }) => name) });
   const least = best.least ?? bound;
-  const solution: Solution = {
+  return checked({
     problem,
     exact: sizes,
     sheets: best.cut(look),
     least: leastOf(problem, sizes, least, model.pieces),
     proven: best.weight <= least,
     isShort: meter.isShort && best.weight > least,
-  };
-  const [flaw] = flaws(solution);
-  if (flaw) throw new Error(`An answer cannot be cut as it says: ${flaw}.`);
-  return solution;
+  });
 }
 
 /** With so many pieces a step takes twice as long: less of what it reads is at hand. */

@@ -41,13 +41,13 @@ export const loosened = (draft: Draft, sizes: readonly SheetSize[]): Draft => ({
 });
 
 /** A block on a sheet of its own. */
-export function onSheet(block: Block, { w, h }: SheetSize): Divided {
+export function onSheet(block: Block, { w, h }: Pick<SheetSize, "w" | "h">): Divided {
   const whole = grown(block, w, h);
   return isPlaced(whole) ? { w, h, axis: "x", blocks: [whole] } : whole;
 }
 
 /** A block with so much left beside it and above it that it is this large. */
-export function grown(block: Block, w: number, h: number): Block {
+export function grown<B extends Block>(block: B, w: number, h: number): B | Divided {
   if (block.w < w) return grown(longer(block, "x", w), w, h);
   return block.h < h ? longer(block, "y", h) : block;
 }

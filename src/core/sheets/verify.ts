@@ -9,6 +9,16 @@ import { isStacked, rowOf, rowsOf, type Problem } from "./problem";
  */
 export const flaws = (solution: Solution): string[] => [...flawsOf(solution)];
 
+/**
+ * An answer in which nothing is wrong, as it is.
+ * @throws Error where something is: then an algorithm is to blame, never the problem
+ */
+export function checked(solution: Solution): Solution {
+  const [flaw] = flaws(solution);
+  if (flaw) throw new Error(`An answer cannot be cut as it says: ${flaw}.`);
+  return solution;
+}
+
 function* flawsOf(solution: Solution): Generator<string> {
   for (const [number, sheet] of solution.sheets.entries())
     for (const flaw of sheetFlaws(solution, sheet)) yield `sheet ${number + 1}: ${flaw}`;

@@ -112,6 +112,19 @@ const CASES: [string, string, Problem, Record<string, unknown>][] = [
     asked([top()], [sheet({ price: ratio(1, 999_983) }), sheet({ price: ratio(10_000_000_000_001, 1_000_003) })]),
     {},
   ],
+  [
+    // 6 712 345.67 in cents, times the square of 10 001, is more than 2 ** 53.
+    "prices that are too fine for so many parts",
+    "sheets.tooFine",
+    asked([top({ quantity: 10_000 })], [sheet({ price: ratio(671_234_567, 100) }), sheet({ price: ratio(1) })]),
+    {},
+  ],
+  [
+    "parts that only a size of which there are too few takes, though of a smaller one there is no end",
+    "sheets.stockExhausted",
+    asked([top({ quantity: 5 })], [sheet({ available: 1 }), sheet({ name: "small", length: ratio(24) })]),
+    { parts: ["Top"] },
+  ],
 ];
 
 describe("solve(problem, effort) refuses", () => {
@@ -119,6 +132,16 @@ describe("solve(problem, effort) refuses", () => {
     expect(() => solve(problem, "quick")).toThrow(
       expect.objectContaining({ code, data: expect.objectContaining(data) }) as Fault,
     );
+  });
+
+  test("stock that has the area and not the room, after trying harder", () => {
+    // 50 + 50 > 96 and 30 + 30 > 48: no two lie on one sheet, though all have less area than it.
+    const two = top({ quantity: 2, length: ratio(50), width: ratio(30) });
+    const asks = (available: number): Problem => asked([two], [sheet({ available })]);
+    for (const effort of ["quick", "standard", "thorough"] as const) {
+      expect(() => solve(asks(1), effort)).toThrow(expect.objectContaining({ code: "sheets.stockExhausted" }) as Fault);
+      expect(solve(asks(2), effort).sheets).toHaveLength(2);
+    }
   });
 
   test("nothing without a case here: every fault of the folder has one", () => {

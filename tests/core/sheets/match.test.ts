@@ -48,6 +48,20 @@ describe("matchStock(parts, stock, isSolid, unit)", () => {
     ]);
   });
 
+  test("a part of any material joins what stood apart, and leaves what its thickness keeps apart", () => {
+    const stock = [sheet(1, "Birch"), sheet(2, "Maple"), sheet(3, "Oak", ratio(3, 4))];
+    const parts = [part(1, "Birch"), part(2, "Maple"), part(3, "Oak", ratio(3, 4)), part(4, "")];
+    const { sheets } = match(parts, stock);
+    expect(sheets.map((group) => group.parts.map(({ name, from }) => [name, from]))).toEqual([
+      [
+        ["P1", [0]],
+        ["P2", [1]],
+        ["P4", [0, 1]],
+      ],
+      [["P3", [0]]],
+    ]);
+  });
+
   test("materials apart are groups apart, by the order of their stock; boards take their parts without a layout", () => {
     const { sheets, solid } = match(
       [part(1, "Oak"), part(2, "Maple"), part(3, "Birch")],

@@ -1,7 +1,13 @@
 import { describe, expect, test } from "vitest";
 import { ratio } from "../../../src/core/length";
 import { offcuts, solve, type Part, type Problem } from "../../../src/core/sheets";
+import { gatherOffcut } from "../../../src/core/sheets/algorithms/offcut";
+import { countsOn } from "../../../src/core/sheets/algorithms/patterns";
+import { exact } from "../../../src/core/sheets/exact";
+import { weightOf, type Block, type DraftSheet } from "../../../src/core/sheets/model";
 import { rowsOf } from "../../../src/core/sheets/problem";
+import { reduce } from "../../../src/core/sheets/reduce";
+import { onSheet } from "../../../src/core/sheets/tighten";
 
 const part = (length: number, width: number, quantity: number, more: Partial<Part> = {}): Part => ({
   name: `${length} × ${width}`,
@@ -43,6 +49,21 @@ describe("of answers with equal sheets, the one with the larger single offcut", 
   test("what an emptier sheet holds goes into the rests of the others where it can", () => {
     // Two sheets at least: 60 × 48 leaves 36 × 48, which takes a 30 × 40; the other sheet keeps the second 60 × 48 alone.
     expect(largest(on([part(60, 48, 2), part(30, 40, 1)]))).toBe(36 * 48);
+  });
+});
+
+describe("gatherOffcut(model, draft, steps)", () => {
+  test("leaves out a sheet of which all pieces find room on another", () => {
+    const asked = on([part(60, 48, 1), part(30, 40, 1)]);
+    const { model } = reduce(asked, exact(asked));
+    const [large, small] = model.kinds.map(({ w, h }, kind) => ({ w, h, kind, turned: false }));
+    const alone = (block: Block): DraftSheet => ({ size: 0, root: onSheet(block, model.sizes[0]!) });
+    const sheets = [alone(large!), alone(small!)];
+    const draft = { weight: weightOf(model, sheets), waiting: 0, sheets };
+    const gathered = gatherOffcut(model, draft, 200);
+    expect(gathered.sheets).toHaveLength(1);
+    expect(gathered.weight).toBe(model.sizes[0]!.weight);
+    expect([...countsOn(model, gathered.sheets[0]!)]).toEqual([1, 1]);
   });
 });
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { ratio } from "../../../src/core/length";
 import { flaws, piecesOf, type Part, type Piece, type Solution } from "../../../src/core/sheets";
+import { checked } from "../../../src/core/sheets/verify";
 import { eighths, piece, single, workedAnswer } from "./worked";
 
 /** An answer that may be spoilt. */
@@ -73,6 +74,19 @@ describe("flaws(solution)", () => {
     expect(flaws(cut("47 7/8", []))).toEqual([]);
     expect(flaws(cut("47 3/4", []))).toEqual(["sheet 1: something is left that is not listed"]);
     expect(flaws(cut("47 3/4", [piece(0, "47 7/8", 96, "1/8")]))).toEqual([]);
+  });
+});
+
+describe("checked(solution)", () => {
+  test("hands back an answer that can be cut", () => {
+    const answer = workedAnswer();
+    expect(checked(answer)).toBe(answer);
+  });
+
+  test("throws at one that cannot, and says what is wrong first", () => {
+    const answer = workedAnswer();
+    partOf(answer, 0).part!.turned = true;
+    expect(() => checked(answer)).toThrow("An answer cannot be cut as it says: sheet 1: Side has not its size.");
   });
 });
 

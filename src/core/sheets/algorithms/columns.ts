@@ -1,5 +1,5 @@
 import { SUMS, type Meter } from "../meter";
-import type { Draft, DraftSheet, Model } from "../model";
+import { weightOf, type Draft, type DraftSheet, type Model } from "../model";
 import { areaOf, Patterns, take, type Pattern } from "./patterns";
 import { Simplex } from "./simplex";
 
@@ -92,33 +92,26 @@ class Mix {
   }
 
   private enterBest(simplex: Simplex, worth: Float64Array, stacks: boolean): boolean {
-    let entered = false;
     for (const size of this.sizes) {
       const found = this.source.best(size, worth, stacks);
       if (!found || found.worth <= this.cost(size) * (1 + GAIN)) continue;
       const entries = Float64Array.from(this.wanted, (k) => found.pattern.counts[k]!);
       this.patterns.push(found.pattern);
-      entered = simplex.enter(this.patterns.length - 1, entries, this.cost(size)) || entered;
-      break;
+      return simplex.enter(this.patterns.length - 1, entries, this.cost(size));
     }
-    return entered;
+    return false;
   }
 
   private whole(simplex: Simplex): Draft {
     const { model, patterns } = this;
     const left = Int32Array.from(model.kinds, ({ count }) => count);
-    const sheets: DraftSheet[] = [];
-    let weight = 0;
-    simplex.basis.forEach((column, b) => {
-      if (column < 0) return;
+    const sheets = simplex.basis.flatMap((column, b): DraftSheet[] => {
+      if (column < 0) return [];
       const { size, root } = patterns[column]!;
-      for (let times = Math.floor(simplex.amounts[b]! + GAIN); times > 0; times--) {
-        const taken = take(root, left);
-        if (!taken) break;
-        sheets.push({ size, root: taken });
-        weight += model.sizes[size]!.weight;
-      }
+      const times = Math.floor(simplex.amounts[b]! + GAIN);
+      const roots = Array.from({ length: times }, () => take(root, left)).filter((taken) => taken !== undefined);
+      return roots.map((taken) => ({ size, root: taken }));
     });
-    return { weight, waiting: areaOf(model, left), sheets };
+    return { weight: weightOf(model, sheets), waiting: areaOf(model, left), sheets };
   }
 }

@@ -1,4 +1,4 @@
-import { isPlaced, type Block, type Draft, type DraftSheet, type Model } from "../model";
+import { isPlaced, type Block, type Divided, type Draft, type DraftSheet, type Model } from "../model";
 
 /**
  * Guillotine trees of all sheets in one array of whole numbers, so that a whole state is copied at once.
@@ -27,8 +27,7 @@ export class Forest {
   }
 
   copy(from: Forest): void {
-    const length = this.nodes(from.data[TOP]!);
-    this.data.set(length === from.data.length ? from.data : from.data.subarray(0, length));
+    this.data.set(from.data.subarray(0, from.end));
     this.weight = from.weight;
   }
 
@@ -141,7 +140,7 @@ export class Forest {
     const sheets: DraftSheet[] = [];
     for (let node = this.nodes(0); node < this.end; node += STRIDE)
       if (this.data[node + KIND] === BLOCK && this.data[node + PARENT] === NONE)
-        sheets.push({ size: this.data[node + SIZE]!, root: this.block(node) });
+        sheets.push({ size: this.data[node + SIZE]!, root: this.divided(node) });
     const waiting = this.model.kinds.reduce((area, { w, h }, k) => area + w * h * this.waiting(k), 0);
     return { weight: this.weight, waiting, sheets };
   }
@@ -153,13 +152,10 @@ export class Forest {
   }
 
   loadSheet(sheet: DraftSheet): void {
-    const { root } = sheet;
+    const { axis, blocks } = sheet.root;
     const node = this.open(sheet.size);
-    if (isPlaced(root)) this.grow(node, root);
-    else {
-      this.data[node + AXIS] = root.axis === "x" ? AXIS_X : AXIS_Y;
-      for (const block of root.blocks) this.grow(node, block);
-    }
+    this.data[node + AXIS] = axis === "x" ? AXIS_X : AXIS_Y;
+    for (const block of blocks) this.grow(node, block);
   }
 
   private grow(parent: number, block: Block): void {
@@ -179,7 +175,12 @@ export class Forest {
   private block(node: number): Block {
     const { data } = this;
     const [w, h, kind] = [data[node + W]!, data[node + H]!, data[node + KIND]!];
-    if (kind >= 0) return { w, h, kind: kind >> 1, turned: (kind & 1) === 1 };
+    return kind >= 0 ? { w, h, kind: kind >> 1, turned: (kind & 1) === 1 } : this.divided(node);
+  }
+
+  private divided(node: number): Divided {
+    const { data } = this;
+    const [w, h] = [data[node + W]!, data[node + H]!];
     const blocks: Block[] = [];
     for (let child = data[node + CHILD]!; child !== NONE; child = data[child + NEXT]!) blocks.push(this.block(child));
     return { w, h, axis: data[node + AXIS] === AXIS_X ? "x" : "y", blocks: blocks.reverse() };
@@ -249,22 +250,18 @@ export class Forest {
     this.data[FREE] = node;
   }
 
-  /** A block that holds one block of its own size is that block; its children join those of the block above. */
+  /**
+   * A block that holds one block of its own size is that block; its children join those of the block above. One that holds
+   * a piece of its own size stays.
+   */
   private tidy(node: number): void {
     const { data } = this;
     const only = data[node + CHILD]!;
     const parent = data[node + PARENT]!;
     if (data[only + NEXT] === NONE) {
       const length = data[node + AXIS] === AXIS_X ? data[node + W]! : data[node + H]!;
-      if (data[node + USED] !== length) {
+      if (data[node + USED] !== length || data[only + KIND]! >= 0) {
         this.shrink(node, parent);
-        return;
-      }
-      if (data[only + KIND]! >= 0) {
-        if (parent === NONE) return;
-        this.unlink(node);
-        this.bury(node);
-        this.link(parent, only);
         return;
       }
       const heir = parent === NONE ? node : parent;

@@ -1,5 +1,5 @@
 import { isPlaced, usedOf, type Block, type Divided, type Draft, type Model } from "../model";
-import { grown } from "../tighten";
+import { grown, onSheet } from "../tighten";
 import { restOf } from "./offcut";
 import { stripLayouts } from "./strips";
 
@@ -12,7 +12,6 @@ import { stripLayouts } from "./strips";
  * the rows of grain groups, which are the same in every layout.
  */
 export function neat(model: Model, draft: Draft): Draft {
-  if (draft.waiting > 0 || draft.sheets.length === 0) return draft;
   // Large jobs repeat their sheets.
   const known = new Map<string, Choice[]>();
   const choices = draft.sheets.map(({ size, root }) => {
@@ -40,7 +39,7 @@ export function neat(model: Model, draft: Draft): Draft {
 }
 
 interface Choice {
-  root: Block;
+  root: Divided;
   rest: number;
   cuts: number;
   settings: number;
@@ -49,12 +48,12 @@ interface Choice {
 const isNeater = (a: Choice, b: Choice): boolean =>
   a.cuts < b.cuts || (a.cuts === b.cuts && (a.settings < b.settings || (a.settings === b.settings && a.rest > b.rest)));
 
-function choicesOf(model: Model, size: number, root: Block): Choice[] {
+function choicesOf(model: Model, size: number, root: Divided): Choice[] {
   const layouts = [root, ...stripLayouts(model, size, root)];
   return [...layouts, ...layouts.flatMap((layout) => freed(layout, root))].map((layout) => choiceOf(layout, model));
 }
 
-function choiceOf(root: Block, { kerf }: Model): Choice {
+function choiceOf(root: Divided, { kerf }: Model): Choice {
   const stages: Set<string>[] = [];
   return {
     root,
@@ -65,17 +64,17 @@ function choiceOf(root: Block, { kerf }: Model): Choice {
 }
 
 /** What is beside and above all pieces of a sheet left in one piece along either edge, or beside or above one block. */
-function freed(layout: Block, { w, h }: { w: number; h: number }): Block[] {
-  if (isPlaced(layout)) return [grown(layout, w, h)];
+function freed(layout: Divided, { w, h }: { w: number; h: number }): Divided[] {
   const whole = compact(layout, w, h);
-  if (isPlaced(whole)) return [whole];
+  // One piece as large as the sheet.
+  if (isPlaced(whole)) return [];
   const need = needOf(whole);
   const across = whole.axis === "x" ? { w, h: need.h } : { w: need.w, h };
-  return [whole, grown(compact(whole, across.w, across.h), w, h), ...given(whole)];
+  return [whole, onSheet(compact(whole, across.w, across.h), { w, h }), ...given(whole)];
 }
 
 /** What a block leaves along its axis given to one of its blocks: a rest above that one, or beside it, is wider then. */
-function given(whole: Divided): Block[] {
+function given(whole: Divided): Divided[] {
   const { axis, blocks } = whole;
   const [along, across] = axis === "x" ? (["w", "h"] as const) : (["h", "w"] as const);
   const rest = whole[along] - usedOf(whole);

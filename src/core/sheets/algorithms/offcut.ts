@@ -24,7 +24,6 @@ import { areaOf, countsOn, take } from "./patterns";
  * Limits: looks at one sheet, and at a rest along one whole edge of it. Never adds a sheet or weight.
  */
 export function gatherOffcut(model: Model, draft: Draft, steps: number): Draft {
-  if (draft.waiting > 0 || draft.sheets.length === 0) return draft;
   const [others, sheet] = emptied(model, draft);
   if (!sheet) return others;
   const { kerf } = model;

@@ -1,11 +1,11 @@
-import { isPlaced, TURNED, UPRIGHT, type Block, type DraftSheet, type Model } from "../model";
+import { isPlaced, TURNED, UPRIGHT, type Block, type Divided, type DraftSheet, type Model } from "../model";
 
 /** One filling of one sheet size. */
 export interface Pattern {
   size: number;
   /** Pieces of each kind. */
   counts: Int32Array;
-  root: Block;
+  root: Divided;
 }
 
 /** A piece as it may lie on a size, with what it is worth. `along` a strip and `across` it. */
@@ -59,7 +59,7 @@ export class Patterns {
     const row: Block = { w, h: piece.h, axis: "x", blocks: Array<Block>(columns).fill(piece) };
     const counts = new Int32Array(this.model.kinds.length);
     counts[kind] = most;
-    const root: Block = { w, h, axis: "y", blocks: Array<Block>(rows).fill(row) };
+    const root: Divided = { w, h, axis: "y", blocks: Array<Block>(rows).fill(row) };
     return { worth: most, pattern: { size, counts, root } };
   }
 
@@ -74,7 +74,7 @@ export class Patterns {
     worth: ArrayLike<number>,
     stacks: boolean,
     axis: "x" | "y",
-  ): { worth: number; build: () => Block } {
+  ): { worth: number; build: () => Divided } {
     const { w, h } = this.model.sizes[size]!;
     const [long, wide] = axis === "y" ? [w, h] : [h, w];
     const pieces = this.lying(size, worth, axis);
@@ -206,6 +206,8 @@ class Knapsack {
 }
 
 /** A filling with no more of any kind than are left, which it takes; none where nothing is left for it. */
+export function take(block: Divided, left: Int32Array): Divided | undefined;
+export function take(block: Block, left: Int32Array): Block | undefined;
 export function take(block: Block, left: Int32Array): Block | undefined {
   if (isPlaced(block)) {
     if (left[block.kind]! === 0) return undefined;

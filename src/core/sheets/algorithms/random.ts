@@ -1,10 +1,7 @@
 /** A stream of whole numbers from a fixed seed (xorshift, 32 bits): every host draws the same. */
 export class Random {
-  private state: number;
-
-  constructor(seed: number) {
-    this.state = seed | 0 || 0x9e3779b9;
-  }
+  /** @param state where it starts: a whole number of 32 bits, but 0, from which nothing else comes */
+  constructor(private state: number) {}
 
   /** A whole number from 0 up to, but without, `bound`. */
   below(bound: number): number {

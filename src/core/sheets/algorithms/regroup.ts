@@ -1,4 +1,4 @@
-import { withCounts, type Draft, type DraftSheet, type Model } from "../model";
+import { weightOf, withCounts, type Draft, type DraftSheet, type Model } from "../model";
 import { Random } from "./random";
 import { areaOf, count, countsOn } from "./patterns";
 
@@ -18,7 +18,6 @@ export function regroup(model: Model, start: Draft, options: Options): Draft {
       { weight: weightOf(model, some), waiting: 0, sheets: some },
       round,
     );
-    if (answer.waiting > 0 || answer.weight > weightOf(model, some)) continue;
     best = { weight: weightOf(model, rest) + answer.weight, waiting: 0, sheets: [...rest, ...answer.sheets] };
   }
   return best;
@@ -30,6 +29,7 @@ export interface Options {
   sheets: number;
   least: number;
   seed: number;
+  /** Gives no worse than it starts from. */
   recut: (part: Model, start: Draft, round: number) => Draft;
 }
 
@@ -43,9 +43,6 @@ export function remainder(model: Model, rest: readonly DraftSheet[]): Model {
     sizes: model.sizes.map((size, s) => ({ ...size, available: Math.max(0, size.available - used[s]!) })),
   };
 }
-
-const weightOf = (model: Model, sheets: readonly DraftSheet[]): number =>
-  sheets.reduce((sum, { size }) => sum + model.sizes[size]!.weight, 0);
 
 /** Two in three of those chosen are chance; the rest are the emptiest for their weight. */
 function choose(model: Model, { sheets }: Draft, most: number, random: Random): [DraftSheet[], DraftSheet[]] {

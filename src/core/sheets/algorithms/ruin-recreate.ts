@@ -17,7 +17,7 @@ import { Random } from "./random";
 export function ruinAndRecreate(
   model: Model,
   start: Draft,
-  options: { steps: number; least: number; below?: number; seed: number; meter?: Meter },
+  options: { steps: number; least: number; below?: number; seed: number; meter: Meter },
 ): Draft {
   const search = new Search(model, start, options.below ?? Infinity, options.seed);
   return search.run(options.steps, options.least, options.meter);
@@ -78,15 +78,15 @@ class Search {
     this.current.load(start);
   }
 
-  run(steps: number, least: number, meter?: Meter): Draft {
+  run(steps: number, least: number, meter: Meter): Draft {
     const { current, kept, places } = this;
     const history = new Float64Array(memoryOf(steps));
     let now = this.begin(history);
-    const most = meter?.left ?? Infinity;
+    const most = meter.left;
     let round = 0;
     for (; places.steps < steps; round++) {
       if (places.steps + ROUND * round > most) {
-        meter!.isShort = true;
+        meter.isShort = true;
         break;
       }
       if (this.complete()) {
@@ -110,7 +110,7 @@ class Search {
       } else current.copy(kept);
       if (now < history[late]!) history[late] = now;
     }
-    meter?.take(places.steps + ROUND * round);
+    meter.take(places.steps + ROUND * round);
     return this.best;
   }
 

@@ -1,4 +1,4 @@
-import { isPlaced, TURNED, UPRIGHT, type Block, type Model, type Placed } from "../model";
+import { isPlaced, TURNED, UPRIGHT, type Block, type Divided, type Model, type Placed } from "../model";
 import { grown } from "../tighten";
 
 /**
@@ -8,7 +8,7 @@ import { grown } from "../tighten";
  *
  * Limits: each piece goes into the first strip that takes it. Layouts that need more than the sheet are left out.
  */
-export function stripLayouts(model: Model, size: number, sheet: Block): Block[] {
+export function stripLayouts(model: Model, size: number, sheet: Divided): Divided[] {
   const pieces = piecesOf(sheet);
   if (pieces.length > MOST) return [];
   return AXES.flatMap((axis) =>
@@ -83,13 +83,12 @@ function inStrips(
   { w, h }: Block,
   axis: Axis,
   mode: (typeof MODES)[number],
-): Block | undefined {
+): Divided | undefined {
   const mixed = mode !== "alike";
   const [long, wide] = axis === "y" ? [w, h] : [h, w];
   const strips: Strip[] = [];
   let used = 0;
   for (const { piece, along, across } of lying) {
-    if (along > long) return undefined;
     const column = mixed ? columnFor(strips, along, across) : undefined;
     if (column) {
       column.blocks.push(piece);

@@ -11,7 +11,6 @@ import { sideFunctions, type SideFunction } from "./dual-feasible";
  */
 export function leastWeight(model: Model, most = 40): number {
   const { kinds, ways } = model;
-  if (model.pieces === 0) return 0;
   const sizes = model.sizes.filter(({ available }) => available > 0);
   const lying = kinds.map((_, k) => {
     let way = 0;
