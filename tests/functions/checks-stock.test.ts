@@ -91,6 +91,47 @@ describe("CHECKS(openings, standards, stock, rates) covers what is cut from and 
     ]);
   });
 
+  test("fronts in one grain that no sheet takes in one row: one finding for each opening", () => {
+    const matched = [...STANDARDS, ["front match", "opening"]];
+    const two = openings(["A", 18, 20, 20.5, 2], ["B", 18, 20, 20.5, 2]);
+    // Each front, 10 5/8 by 19, fits; two of them and what lies between do not.
+    const small = [...STOCK.slice(0, 3), ["Birch plywood", "3/4", 20, 20, 90]];
+    expect(added(small, undefined, matched, two)).toEqual(
+      ["A", "B"].map((opening) =>
+        expect.stringMatching(
+          `^${opening}1\\|wrong\\|The parts of grain group "${opening}" in one row fit no sheet of their stock`,
+        ),
+      ),
+    );
+    expect(added(STOCK, undefined, matched, two)).toEqual([]);
+  });
+
+  test("sizes that have no measure in common are found for each stock, with its name and a remedy", () => {
+    // A width in 64ths, a kerf in ten-thousandths of an inch, sheets in millimeters: together finer than any saw.
+    const metric = STOCK.map((row, i) => (i === 0 ? row : [row[0], row[1], "2440 mm", "1220 mm", row[4]]));
+    const job = openings(["A", "18 1/64", 20, 20.5, 2]);
+    expect(added(metric, undefined, STANDARDS, job)).toEqual([]);
+    expect(added(metric, undefined, [...STANDARDS, ["kerf", 0.0937]], job)).toEqual(
+      ["Plywood 1/2 in", "Plywood 1/4 in", "Birch plywood 3/4 in"].map((stock) =>
+        expect.stringMatching(
+          `^stock\\|wrong\\|${stock} thick cannot be laid out. The sizes of parts and stock are too fine to be laid out together: .*\\|Give openings, kerf, trim and sheets in one unit`,
+        ),
+      ),
+    );
+  });
+
+  test("a discount beyond the price, where all of the price is known", () => {
+    const discount = ["extra discount", -1000];
+    expect(added(STOCK, [...RATES, discount])).toEqual([
+      expect.stringMatching(/^rates\|wrong\|rates: the extras take the price to -\d+\.\d+, below 0/),
+    ]);
+    // What is still missing makes the price more.
+    expect(added(STOCK, [...RATES.slice(1), discount])).toEqual([
+      expect.stringMatching(/^rates\|wrong\|.*slide price/),
+    ]);
+    expect(added(undefined, [...RATES, discount])).toEqual([]);
+  });
+
   test("headings of stock that are not read, and zeros that could be meant", () => {
     const own = [
       [...STOCK[0]!, "Note", "Available"],
@@ -127,6 +168,8 @@ describe("CHECKS(openings, standards, stock, rates) covers what is cut from and 
     ];
     expect(added(solid)).toEqual([]);
     expect(added(solid, RATES)).toEqual([expect.stringMatching(/^stock\|wrong\|stock, row 4 has no price/)]);
+    const priced = [...solid.slice(0, 3), ["Birch plywood", "3/4", "", "", 9, "board foot"]];
+    expect(added(priced, RATES)).toEqual([]);
   });
 });
 

@@ -88,6 +88,19 @@ describe("MOUNTING(openings, standards)", () => {
     expect(at(mounted, "B2", "Pull from left")).toBe(6.8125);
   });
 
+  test("the order in which the places of pull line are typed does not matter", () => {
+    const table = openings(["A", 30, 20, 20.5, 1]);
+    const pulls = (line: string) => {
+      const mounted = MOUNTING(table, [["pull line", line]]);
+      return [column(mounted, "Pull from left")[0], column(mounted, "Second pull")[0]];
+    };
+    // The front's left edge is 1/16 in from the cabinet's.
+    expect([pulls("22; 8"), pulls("8; 22")]).toEqual([
+      [7.9375, 21.9375],
+      [7.9375, 21.9375],
+    ]);
+  });
+
   test("pull line that falls three times on a front, or behind a face frame, is refused for that opening alone", () => {
     const table = openings(["A", 18, 20, 20.5, 1], ["B", 24, 20, 20.5, 1]);
     const rows = MOUNTING(table, [["pull line", "8; 22; 26; 36"]]);

@@ -43,7 +43,8 @@ export function piecesOf(plans: readonly PlannedOpening[], unit: Unit): Piece[] 
       ...place(part.name, i % each, each),
       ...(of > 1 && { copy: { number: Math.floor(i / each) + 1, of } }),
       ...(part.name === "Front" && isPositive(band) && { band }),
-      setUps: steps.get(keyOf(part.name, drawer)) ?? [],
+      // Every piece is sawn, and so has steps.
+      setUps: steps.get(keyOf(part.name, drawer))!,
     }));
   });
 }

@@ -64,7 +64,7 @@ export function sum(...terms: Term[]): Size {
 
 /** One of `count` equal shares of a sum. */
 export const shared = (whole: Size, count: number): Size =>
-  count === 1 ? whole : new Size(share(whole.value, count), (write) => `(${whole.how(write)}) / ${count}`);
+  new Size(share(whole.value, count), (write) => `(${whole.how(write)}) / ${count}`);
 
 /** A sum and what it comes to; what is one size alone comes to nothing else. */
 export const withResult = (how: string, result: string): string =>

@@ -63,7 +63,7 @@ function simplestBetween(a: bigint, b: bigint, c: bigint, d: bigint): [bigint, b
   let [p0, q0, p1, q1] = [0n, 1n, 1n, 0n];
   for (;;) {
     const floor = a / b;
-    const ceiling = floor * b === a ? floor : floor + 1n;
+    const ceiling = (a + b - 1n) / b;
     if (ceiling * d <= c) return [ceiling * p1 + p0, ceiling * q1 + q0];
     [p0, q0, p1, q1] = [p1, q1, floor * p1 + p0, floor * q1 + q0];
     [a, b, c, d] = [d, c - floor * d, b, a - floor * b];

@@ -1,15 +1,7 @@
 import { cutList, doubtful, wrong, type Finding, type Job, type Part, type PlannedOpening } from "../drawer";
 import { Fault, greaterOf, less, orElse, subtract, writeLength, ZERO, type Unit } from "../length";
-import {
-  halvingsOf,
-  isQuarter,
-  matchStock,
-  planing,
-  type PartToCut,
-  type SheetGroup,
-  type SolidGroup,
-} from "../sheets";
-import { costed, toCut, unpricedOf, type Costing } from "./costed";
+import { halvingsOf, isQuarter, matchStock, planing, type SheetGroup, type SolidGroup } from "../sheets";
+import { costed, toCut, unpricedOf, type Costing, type PlannedPart } from "./costed";
 import { quoteOf } from "./quote";
 import type { RateName, Rates } from "./rates";
 import { isSolid, type AnyStock, type SolidStock } from "./solid-stock";
@@ -76,16 +68,16 @@ function checkSolid({ stock, parts }: SolidGroup<SolidStock>, unit: Unit): Findi
 }
 
 /** Parts without stock: those of one material and thickness stand together. */
-function unmatched(parts: readonly PartToCut[], faults: readonly (Fault | undefined)[]): Finding[] {
-  const missing = new Map<string, { first: PartToCut; names: Set<string>; drawers: Set<string> }>();
+function unmatched(parts: readonly PlannedPart[], faults: readonly (Fault | undefined)[]): Finding[] {
+  const missing = new Map<string, { first: PlannedPart; names: Set<string>; drawers: Set<string> }>();
   const others: Finding[] = [];
   parts.forEach((part, i) => {
     const fault = faults[i];
     if (!fault) return;
-    const drawers = (part.drawer ?? "").split(", ");
+    const drawers = part.drawer.split(", ");
     if (fault.code !== "sheets.noStockFor") others.push(asFinding(drawers.join(", "), fault));
     else {
-      const key = `${part.material} ${part.thickness ? writeLength(part.thickness, "in") : ""}`;
+      const key = `${part.material} ${writeLength(part.thickness, "in")}`;
       const like = missing.get(key) ?? { first: part, names: new Set<string>(), drawers: new Set<string>() };
       missing.set(key, like);
       like.names.add(part.name);
@@ -109,7 +101,7 @@ function checkGroup(job: Job, group: SheetGroup, halvings: number, usesOf: Costi
     if (!fault) break;
     const part = "index" in fault.data ? parts[fault.data.index] : undefined;
     if (part) {
-      found.push(asFinding(part.drawer ?? "", fault));
+      found.push(asFinding(part.drawer!, fault));
       parts = parts.filter((other) => other !== part && !(part.grainGroup && other.grainGroup === part.grainGroup));
     } else if (fault.is("sheets.priceMissing")) {
       const { stock: unpriced } = fault.data;
@@ -120,7 +112,7 @@ function checkGroup(job: Job, group: SheetGroup, halvings: number, usesOf: Costi
       found.push(
         fault.is("sheets.stockExhausted")
           ? { where: "stock", ...wrong("stock.short", { material, thickness }) }
-          : asFinding("stock", fault),
+          : { where: "stock", ...wrong("stock.uncut", { material, thickness, fault }) },
       );
       break;
     }

@@ -91,9 +91,15 @@ export function unpricedOf({ stock }: SheetGroup, all: readonly AnyStock[]): She
 }
 
 /** A part as the table that PARTS gives would bring it to SHEETS, its header row first, so that both lay out the same. */
-export const toCut = ({ drawers, ...part }: Part, i: number): PartToCut => ({
+export const toCut = ({ drawers, ...part }: Part, i: number): PlannedPart => ({
   ...part,
   place: i + 2,
   planned: true,
   drawer: drawers.join(", "),
 });
+
+/** One of the plan's own: a row of a person's table may leave its drawer and its thickness open. */
+export interface PlannedPart extends PartToCut {
+  drawer: string;
+  thickness: Rational;
+}

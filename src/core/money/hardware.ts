@@ -31,7 +31,8 @@ export function hardwareLines(plan: readonly PlannedOpening[], rates: Rates, uni
 /** One price for slides of a length, whatever they carry. */
 const ofAnyRating = (items: readonly Item[]): Item[] =>
   groupsOf(items, ({ name, size, purpose }, i) =>
-    /slide$/.test(name) ? `${name} ${size ? keyOf(size) : ""} ${purpose}` : String(i),
+    // Slides are sold by their length.
+    /slide$/.test(name) ? `${name} ${keyOf(size!)} ${purpose}` : String(i),
   ).map((same) => ({
     ...same[0]!,
     quantity: total(same.map(({ quantity }) => quantity)),

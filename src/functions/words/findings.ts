@@ -403,15 +403,22 @@ const FINDINGS = catalogOfTwo<InWords>()({
     "Take the next quarter, for rough stock loses about 3/16 in until it is flat; nothing to do where it is sold planed.",
   ],
   "stock.short": [
-    ({ material, thickness }) =>
-      `${[material && "{material}", thickness && "{thickness} thick"].filter(Boolean).join(" ") || "The stock"}: no way was found to cut all parts from the sheets that are available.`,
+    (data) => `${stockOf(data)}: no way was found to cut all parts from the sheets that are available.`,
     "Raise Available, or leave it blank where more can be bought.",
+  ],
+  "stock.uncut": [
+    (data, unit) => `${stockOf(data)} cannot be laid out. ${message(data.fault as Fault, unit)}`,
+    ({ fault }) => remedyOf(fault as Fault),
   ],
   "stock.nominal": [
     "The {part} is given as {thickness}; sanded plywood sold by that name may measure {least} to {most} in (PS 1); hardwood plywood for cabinets follows another standard (HP-1), and is often thinner than its name.",
     "Measure the sheet, and give what it measures.",
   ],
 });
+
+/** Sheets of one kind. */
+const stockOf = ({ material, thickness }: Data): string =>
+  [material && "{material}", thickness && "{thickness} thick"].filter(Boolean).join(" ") || "The stock";
 
 /** What two overlays leave of what they meet on. */
 const meeting = ({ room }: { room: Rational }) =>
@@ -448,6 +455,7 @@ const REMEDIES: readonly (readonly [RegExp, string])[] = [
   [/^cabinet\./, "Give them one value, or different names under Cabinet."],
   [/^argument\.date|^length\.tooLarge/, "Format the cell as text before typing a fraction."],
   [/^sheets\.(part|group)TooLarge/, "Take a larger sheet, or let the grain run the other way."],
+  [/^sheets\.tooFine/, "Give openings, kerf, trim and sheets in one unit, as a ruler reads."],
   [/^sheets\.noneAvailable/, "Raise Available, or leave it blank where more can be bought."],
   [/^(sheets|stock)\.priceMissing/, "Give the row its price; a quote cannot be given before."],
   [/^stock\.severalMeasures/, "Give one of the rows another Material or Thickness."],

@@ -1,16 +1,4 @@
-import {
-  add,
-  compare,
-  divide,
-  isPositive,
-  less,
-  multiply,
-  negate,
-  ratio,
-  roundFigure,
-  subtract,
-  wholePart,
-} from "../../length";
+import { add, compare, divide, less, multiply, negate, ratio, roundFigure, subtract, wholePart } from "../../length";
 import type { Rational, Unit } from "../../length";
 import type { Standards } from "../standards";
 
@@ -67,7 +55,7 @@ export function pocketScrew(stock: Rational, unit: Unit): Rational | undefined {
 
 /** So many that none is further from the next than `spacing`, but at least `least`. */
 export const everyFew = (length: Rational, spacing: Rational, least: number): number =>
-  isPositive(length) ? Math.max(least, Number(-wholePart(negate(divide(length, spacing))))) : least;
+  Math.max(least, Number(-wholePart(negate(divide(length, spacing)))));
 
 export const scaled = (length: Rational, numerator: number, denominator = 1): Rational =>
   multiply(length, ratio(numerator, denominator));

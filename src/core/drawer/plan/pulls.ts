@@ -1,4 +1,4 @@
-import { add, divide, Fault, isPositive, less, ratio, subtract, total, type Rational } from "../../length";
+import { add, compare, divide, Fault, isPositive, less, ratio, subtract, total, type Rational } from "../../length";
 import { widthOf } from "../opening";
 import { minus, plus, shared, sum, type Size } from "../size";
 import { partitionRightOf } from "./face";
@@ -42,9 +42,7 @@ function onLines(drawer: Drawer, lines: readonly Rational[]): Size[] {
   const { front, opening } = drawer;
   const left = leftEdge(drawer);
   const right = add(left.value, front.width.value);
-  const falling = lines
-    .filter((line) => less(left.value, line) && less(line, right))
-    .sort((a, b) => (less(a, b) ? -1 : 1));
+  const falling = lines.filter((line) => less(left.value, line) && less(line, right)).sort(compare);
   if (falling.length > MOST_PULLS) {
     throw new Fault("pull.lineMany", { count: falling.length, most: MOST_PULLS, opening: opening.label });
   }
