@@ -168,6 +168,26 @@ describe("ALTERNATES(openings, standards, stock, rates)", () => {
     expect(column(rows, "Sheets")).toEqual(column(compare(), "Sheets"));
   });
 
+  test("without rates solid stock needs no price either", () => {
+    const boards = (price: unknown) => [
+      ["Material", "Thickness", "Length", "Width", "Price", "Sold by"],
+      ["Plywood", "1/4", 96, 48, price, ""],
+      ["Plywood", "1/2", 96, 48, price, ""],
+      ["Cherry", 1, "", "", price, "board foot"],
+    ];
+    const fronts = [
+      ["", "Plywood", "Cherry"],
+      ["front material", "", "Cherry"],
+      ["front thickness", "1/2", "3/4"],
+    ];
+    const free = ALTERNATES(OPENINGS, fronts, boards(""));
+    expect(column(free, "Sheets")).toEqual(column(ALTERNATES(OPENINGS, fronts, boards(9), RATES), "Sheets"));
+    expect([column(free, "Total"), messageOf(ALTERNATES(OPENINGS, fronts, boards(""), RATES)[2]![3])]).toEqual([
+      ["", ""],
+      expect.stringMatching(/^#VALUE! stock, row \d has no price/),
+    ]);
+  });
+
   test("an alternate that cannot be planned gives error cells and the reason, and the others are right", () => {
     const rows = compare([
       ["", "Base", "No slide", "Nonsense", "Thick"],

@@ -159,6 +159,22 @@ const PAIRS: [finding: RegExp, loud: Job, quiet: Job][] = [
     { standards: { "bottom reveal": "-1/8", "rail below": 1 } },
   ],
   [
+    /Fronts stand 1\/8 in past the carcase at the top/,
+    { standards: { "top reveal": "-1/8" } },
+    { standards: { "top reveal": "-1/8", "rail above": 1 } },
+  ],
+  [
+    // Half of the gap lies above the lower front, 1/4 in and what the height step leaves above its box.
+    /A2 doubtful The box stands 3\/16 in above its front/,
+    { standards: { "front gap": 1 } },
+    { standards: { "front gap": "1/2" } },
+  ],
+  [
+    /A1 doubtful The height asked for leaves 1\/8 in above the box; the standard is 1\/4 in/,
+    { rows: [["A", 18, 20, 20.5, 1, "19 3/8"]], heads: ["Box heights"] },
+    { rows: [["A", 18, 20, 20.5, 1, "19 1/4"]], heads: ["Box heights"] },
+  ],
+  [
     /measured from 18 in to 18 3\/64 in/,
     { rows: [["A", "18; 18 3/64", 20, 20.5, 2]] },
     { rows: [["A", "18; 18 1/32", 20, 20.5, 2]] },

@@ -158,6 +158,16 @@ describe("HARDWARE(openings, standards)", () => {
     expect(of("Bottom screw")).toEqual([]);
   });
 
+  test("a bottom screw of three times its bottom that would come out of a low back, or that is not sold, gives way to the longest that holds", () => {
+    const thick = [
+      ["bottom fit", "under back"],
+      ["bottom thickness", "1/2"],
+    ];
+    // A box of 1 3/4 has a back of 7/8: through 1/2 into it, 1/8 short of its upper edge.
+    expect(of("Bottom screw", thick, openings(["A", 18, 2.5, 20.5, 1]))).toEqual([[1.25, 2, "each"]]);
+    expect(of("Bottom screw", [...thick, ["screw lengths", "3/4; 1 1/4"]])).toEqual([[1.25, 2, "each"]]);
+  });
+
   test("front screws stay 1/8 in inside box and front; two, or four on a wide front", () => {
     expect(of("Front screw")).toEqual([[1, 2, "each"]]);
     expect(of("Front screw", [["side thickness", "3/4"]])).toEqual([[1.25, 2, "each"]]);

@@ -167,6 +167,25 @@ describe("how far bottoms sag", () => {
     expect(found(inside(32, 21), /sags/, [["sag limit", "1/60"]])).toEqual([]);
   });
 
+  test("in millimeters the sag is told to a tenth", () => {
+    // Sides of 12 and side spaces of 12.7, ends of 12, 12 behind the box; 73 kg/m² on 800 × 500.
+    const table = openings(["A", 800 + 49.4, 300, 500 + 36, 1]);
+    const [row] = CHECKS(table, [
+      ["unit", "mm"],
+      ["slide lengths", 524],
+    ]).filter(([, , finding]) => /sags/.test(String(finding)));
+    const by = SAG(800, 500, 6, 29.2, "plywood", undefined, "mm" as never).toFixed(1);
+    expect(row![2]).toBe(
+      `The bottom, 6 mm thick, sags by an estimated ${by} mm under 29.2 kg, more than 1/240 of its span, 500 mm.`,
+    );
+  });
+
+  test("Baltic birch is plywood by another name", () => {
+    const birch = working(inside(16, 20), /sags/, [["bottom material", "Baltic birch"]]);
+    expect(birch).toEqual(working(inside(16, 20), /sags/));
+    expect(working(inside(16, 20), /sags/, [["bottom material", "Steel"]])).toBeUndefined();
+  });
+
   test("a bottom that would break is wrong, and one whose stiffness nobody knows is not judged", () => {
     expect(found(inside(40, 28, { Load: 9000 }), /would break/, [["bottom thickness", "1/8"]])[0]![1]).toBe("wrong");
     expect(found(inside(40, 28), /sags/, [["bottom material", "Glass"]])).toEqual([]);
@@ -255,6 +274,11 @@ describe("how solid wood moves with the seasons", () => {
     expect(bottom("under back")).toMatch(
       /reads as solid wood\. It moves by an estimated 0\.2\d* in between 30 and 60 % humidity\.$/,
     );
+    // An applied one is as deep as its box.
+    const applied = MOVEMENT(20, "cherry", EMC(70, 30), EMC(70, 60));
+    expect(bottom("applied")).toContain(
+      `is held all round (applied): it cannot move with the seasons, by an estimated ${Number(applied.toFixed(3))} in`,
+    );
   });
 
   test.each([
@@ -314,6 +338,22 @@ describe("whether the cabinet stands", () => {
   const heavy = (more: unknown[][] = []) => [["cabinet weight", 20], ["load", 80], ["balance depth", 10], ...more];
   const row = (size: string, standards: unknown[][], table: unknown[][] = bench) =>
     WORKING(table, "A1", standards).find(([name]) => name === size);
+
+  test("drawers on slides so short that their weight stays behind the front cannot tip it", () => {
+    const on = (slide: number) =>
+      heavy([
+        ["box depth", 20],
+        ["slide lengths", slide],
+      ]);
+    // Boxes of 20 have their weight at 10: on slides of 8 it comes out to 2 behind the front, on slides of 18 to 8 before it.
+    expect([balance(on(8)), row("Balance, this drawer out", on(8)), row("Balance, all drawers out", on(8))]).toEqual([
+      [],
+      undefined,
+      undefined,
+    ]);
+    expect(balance(on(18))).toHaveLength(1);
+    expect(row("Balance, all drawers out", on(18))).toBeDefined();
+  });
 
   test("WORKING shows the sum for one drawer out and for all, and CHECKS goes by the least of them", () => {
     const own = ["A1", "A2", "A3"].map(

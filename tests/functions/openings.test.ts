@@ -36,6 +36,12 @@ describe("OPENINGS(cabinets, [standards])", () => {
     ]);
   });
 
+  test("columns of fixed widths that fill the cabinet stand as they are", () => {
+    const table = cabinets(["Seeds", 36, 34.5, 24, "20; 13 3/4", 4]);
+    expect(column(OPENINGS(table), "Width")).toEqual([20, 13.75]);
+    expect(outside(table, "Seeds A1")).toContainEqual(["Cabinet outside width", 36]);
+  });
+
   test("a frameless cabinet loses two ends, its partitions, toe kick, top, bottom, back and inset", () => {
     const table = [
       [

@@ -243,6 +243,43 @@ describe("PLAN(openings, standards): an opening that cannot be planned", () => {
     [["A", 18, 2, 20.5, 3], "Opening A: behind front 1 there are "],
   ])("%j says why", (row, expected) => expect(message(row)).toContain(expected));
 
+  test.each<[string, unknown[][], string]>([
+    [
+      "a reveal higher than the opening",
+      [["top reveal", 14]],
+      "#VALUE! Opening A: reveals and gaps leave no height for the fronts: it would be -1/2 in.",
+    ],
+    [
+      "an inset gap of half the opening",
+      [
+        ["front style", "inset"],
+        ["inset gap", 9],
+      ],
+      "#VALUE! Opening A: reveals and gaps leave no width for the fronts: it would be 0 in.",
+    ],
+    [
+      "an edge band thicker than half a front",
+      [["edge band", 8]],
+      "#VALUE! Opening A: an edge band of 8 in all round leaves nothing of a front of 13 3/8 in.",
+    ],
+    [
+      "an undermount deduction wider than opening and sides",
+      [
+        ["slide", "undermount"],
+        ["undermount deduction", 19],
+      ],
+      "#VALUE! Opening A: opening width is 18 in. An undermount deduction of 19 in leaves no box.",
+    ],
+    [
+      "a box shorter than any slide",
+      [["box depth", 9]],
+      "#N/A Opening A: No slide on sale is as short as the box is deep, 9 in.",
+    ],
+  ])("%s says why", (_, standards, expected) => {
+    const opening = expected.includes("width for") ? ["A", 18, 20, 20.5, 1] : ["A", 18, 12, 20.5, 1];
+    expect(message(opening, standards)).toBe(expected);
+  });
+
   test("standards of a cabinet that disagree fail its openings, and name both", () => {
     const table = [
       ["Opening", "Width", "Height", "Depth", "Drawers", "Construction", "Quantity", "Cabinet"],

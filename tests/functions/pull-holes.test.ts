@@ -26,6 +26,11 @@ const ALL_CLEAR = [["", "", "All clear"]];
 
 /** Common practice: screws of pulls go in from inside the box, where there is one behind the hole and no side or slide. */
 describe("holes of pulls, and what lies behind them", () => {
+  test("fronts that are to have no pull have none, and nothing is found", () => {
+    expect(found([["pulls per front", "none"]])).toEqual(ALL_CLEAR);
+    expect(HARDWARE(two, [["pulls per front", "none"]]).some(([item]) => /pull/i.test(String(item)))).toBe(false);
+  });
+
   test("before the box screws go through box front and front, and nothing is found", () => {
     expect(found([])).toEqual(ALL_CLEAR);
     // 15/32 + 3/4 + 1/4 is 1 15/32.

@@ -212,6 +212,17 @@ describe("QUOTE(openings, standards, stock, rates)", () => {
     expect(lines(runners, "Hardware").map(([item]) => item)).not.toContainEqual(expect.stringMatching(/slide|runner/i));
   });
 
+  test("a job without screws has no line of them, and needs no price for them", () => {
+    const none = [
+      ["corner joint", "dovetail"],
+      ...["slide screws", "front screws", "pulls per front"].map((name) => [name, "none"]),
+    ];
+    const job = (standards: unknown[][]) =>
+      QUOTE(ONE_DRAWER, standards, sheetsAt(40), rates({ "slide price": 18.4, "pull price": 6 }));
+    expect(lines(job(none), "Hardware").map(([item]) => item)).not.toContain("Screws and nails");
+    expect(() => job(none.slice(0, 2))).toThrow(/screw price/);
+  });
+
   test("used charges the part of a sheet that becomes pieces, whole the sheets", () => {
     const used = lines(simple({ "charge sheets": "used" }, sheetsAt(46.08)), "Sheets")[0]!;
     const area = PARTS(ONE_DRAWER)

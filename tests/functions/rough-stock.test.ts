@@ -122,6 +122,22 @@ describe("CHECKS of solid stock", () => {
     expect(found(1)).toEqual([]);
   });
 
+  test("stock that names no material is told by what is cut from it; a cubic meter is of finished wood", () => {
+    const cherry = ["side material", "bottom material", "front material"].map((name) => [name, "Cherry"]);
+    const said = (soldBy: string) =>
+      CHECKS(openings(["A", 18, 12, 21.5, 1]), cherry, [
+        ["Price", "Sold by"],
+        [9, soldBy],
+      ])
+        .slice(1)
+        .filter(([where]) => where === "stock")
+        .map(([, , finding]) => finding);
+    expect(said("board foot")).toEqual([
+      "Cherry is sold by the board foot, and its row has no thickness: it is tallied as thick as its finished parts.",
+    ]);
+    expect(said("cubic meter")).toEqual([]);
+  });
+
   test("rough stock that leaves nothing to plane is doubtful", () => {
     const [row] = found(1, "7/8");
     expect(row).toEqual([

@@ -188,6 +188,16 @@ describe("a solid bottom in grooves", () => {
     expect(by).toBeLessThan(1 / 8);
   });
 
+  test("in a groove too shallow for that play wants a deeper one besides", () => {
+    const shrinks = moved(19.375 - 1 / 16, 30, 45);
+    // What 1/8 of play leaves in a groove of 3/16.
+    expect(shrinks).toBeGreaterThan(1 / 16);
+    expect(of([["groove depth", "3/16"]])[3]).toMatch(
+      /^Make the bottom play at least 1\/8 in, and the groove depth more than 3\/16 in, glue it nowhere/,
+    );
+    expect(of([])[3]).not.toMatch(/groove depth/);
+  });
+
   test("with the play that it needs floats, and is not to be glued", () => {
     const row = of([["bottom play", "1/8"]]);
     expect(row[2]).toMatch(/floats in its grooves/);
@@ -236,4 +246,76 @@ describe("the gap round a solid inset front", () => {
     expect(found([...boards, ["species", "cherry"]], /how far it moves/i, single)).toEqual([]);
     expect(found([["front material", "Shop boards"]], /how far it moves/i, single)).toEqual([]);
   });
+});
+
+describe("the gaps above and below a solid front whose grain runs from side to side", () => {
+  const lying = (more: unknown[][], drawers: unknown, unit: unknown[][] = []) =>
+    found(
+      [["front material", "Cherry"], ["front grain", "horizontal"], ...unit, ...more],
+      /swells/,
+      openings(["A", 18, 20, 21.5, drawers]),
+    );
+  /** What is found of a front: its drawers, its room, and the gap that it needs. */
+  const told = (rows: unknown[][]) =>
+    rows.map(([where, , words, remedy]) => [
+      where,
+      /and has (.*) of room/.exec(String(words))![1],
+      /^Make the (.*), turn/.exec(String(remedy))![1],
+    ]);
+  const inset = (inner: string, between: string) => [
+    ["front style", "inset"],
+    ["inset gap", inner],
+    ["front gap", between],
+  ];
+
+  test("two stacked fronts swell by half each into the gap between them", () => {
+    const by = moved(8, 45, 60);
+    expect(by).toBeGreaterThan(1 / 32);
+    expect(by).toBeLessThan(1 / 16);
+    const rows = lying([["front gap", "1/32"]], "8 in; 8 in");
+    expect(told(rows)).toEqual([["A1, A2", "1/32 in", "front gap more than 1/16 in"]]);
+    expect(rows[0]![2]).toContain(`8 in across its grain, swells by an estimated ${Number(by.toFixed(3))} in`);
+    expect(lying([["front gap", "1/16"]], "8 in; 8 in")).toEqual([]);
+  });
+
+  test("an overlay front that stands alone has nothing to swell into", () => {
+    expect(lying([["front gap", "1/64"]], 1)).toEqual([]);
+  });
+
+  test("inset, the ends of the stack have the inset gap at one side: the lesser room counts", () => {
+    // 6 in swell by 1/32 to 1/16; half of it is up to 1/32.
+    const by = moved(6, 45, 60);
+    expect(by).toBeGreaterThan(1 / 32);
+    expect(by).toBeLessThan(1 / 16);
+    const three = "6 in; 6 in; 6 in";
+    expect(told(lying(inset("1/64", "1/8"), three))).toEqual([["A1, A3", "1/32 in", "inset gap more than 1/32 in"]]);
+    expect(told(lying(inset("1/8", "1/32"), three))).toEqual([
+      ["A1, A2, A3", "1/32 in", "front gap more than 1/16 in"],
+    ]);
+    expect(lying(inset("1/32", "1/16"), three)).toEqual([]);
+  });
+
+  test("one inset front has the inset gap at both sides", () => {
+    expect(told(lying(inset("1/64", "1/8"), "6 in"))).toEqual([["A1", "1/32 in", "inset gap more than 1/32 in"]]);
+  });
+});
+
+test("in millimeters what swells is told to a tenth, and the gap that it needs in halves", () => {
+  const [row] = found(
+    [
+      ["unit", "mm"],
+      ["front style", "inset"],
+      ["inset gap", 1],
+      ["front material", "Cherry"],
+    ],
+    /swells/,
+    openings(["A", 450, 500, 540, 1]),
+  );
+  const by = 448 * 0.00248 * (EMC(21, 60, "C" as never) - EMC(21, 45, "C" as never));
+  expect(row![2]).toBe(
+    `The front of Cherry, black, 448 mm across its grain, swells by an estimated ${by.toFixed(1)} mm as the air goes from 45 to 60 % humidity, and has 2 mm of room.`,
+  );
+  expect(by / 2).toBeGreaterThan(1);
+  expect(by / 2).toBeLessThan(1.5);
+  expect(row![3]).toMatch(/^Make the inset gap more than 1\.5 mm,/);
 });

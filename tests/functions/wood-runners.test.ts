@@ -200,9 +200,21 @@ describe("wood runners in grooves of the sides", () => {
       "doubtful",
       "Only 1/8 in of the side stands below the runner's groove.",
     ]);
+    // Sides 9 1/8 high, half of a groove of 1/2.
+    expect(found([...grooved, ["slide centerline", "8 3/4"]])).toContainEqual([
+      "A1, A2",
+      "doubtful",
+      "Only 1/8 in of the side stands above the runner's groove.",
+    ]);
     expect(found([...grooved, ["runner groove depth", "1/4"]])).toEqual([
       ["A", "doubtful", "The runner's groove, 1/4 in deep, takes more than half of the side's 15/32 in."],
     ]);
+  });
+
+  test("over an applied bottom there is no groove to meet", () => {
+    const low = [...grooved, ["slide centerline", "3/4"], ["runner groove depth", "1/4"]];
+    const meets = (standards: unknown[][]) => found(standards).some(([, , words]) => /meets/.test(String(words)));
+    expect([meets(low), meets([...low, ["bottom fit", "applied"]])]).toEqual([true, false]);
   });
 
   test("WORKING tells how strip and groove came about", () => {

@@ -51,6 +51,26 @@ describe("WORKING(openings, drawer, standards)", () => {
     expect(how("A1", [["construction", "face frame"]]).has("Cabinet outside width")).toBe(false);
   });
 
+  test("tells what a banded front is cut to; one without a band is cut to its size", () => {
+    const banded = how("A1", [
+      ["edge band", "1/16"],
+      ["pre-mill", "1/32"],
+    ]);
+    const less = "− 2 × edge band 1/16 + 2 × pre-mill 1/32";
+    expect(banded.get("Front cut width")).toEqual([18.9375, `front width 19 ${less}`]);
+    expect(banded.get("Front cut height")).toEqual([10.5625, `front height 10 5/8 ${less}`]);
+    expect([how("A1").has("Front cut width"), how("A1").has("Front cut height")]).toEqual([false, false]);
+  });
+
+  test("tells the share of a rail that is left beside the gap", () => {
+    const rails = how("A1", [
+      ["rail below", 1],
+      ["rail above", "3/4"],
+    ]);
+    expect(rails.get("Face lower edge")).toEqual([-0.4375, "− (rail 1 − front gap 1/8) / 2"]);
+    expect(rails.get("Face upper edge")).toEqual([20.3125, "opening height 20 + (rail 3/4 − front gap 1/8) / 2"]);
+  });
+
   test("gives the strip for fronts in one grain, the wider of gap and kerf between them", () => {
     const strip = (kerf: string) =>
       how("A1", [
