@@ -75,7 +75,7 @@ function unmatched(parts: readonly PlannedPart[], faults: readonly (Fault | unde
     const fault = faults[i];
     if (!fault) return;
     const drawers = part.drawer.split(", ");
-    if (fault.code !== "sheets.noStockFor") others.push(asFinding(drawers.join(", "), fault));
+    if (fault.code !== "sheets.noStockFor") others.push(asFinding(part.drawer, fault));
     else {
       const key = `${part.material} ${writeLength(part.thickness, "in")}`;
       const like = missing.get(key) ?? { first: part, names: new Set<string>(), drawers: new Set<string>() };
