@@ -1,4 +1,4 @@
-import type { Lengths, NoData, Rational } from "../length";
+import type { Fault, Lengths, NoData, Rational } from "../length";
 import type { RateName } from "./rates";
 
 declare module "../length" {
@@ -15,6 +15,7 @@ declare module "../drawer" {
   interface Findings {
     "stock.none": { parts: string[]; material: string; thickness: Rational | undefined };
     "stock.short": { material: string; thickness: Rational | undefined };
+    "stock.uncut": { material: string; thickness: Rational | undefined; fault: Fault };
     "stock.roughUnknown": { material: string };
     "stock.roughThin": Lengths<"rough" | "thickness" | "left"> & { material: string };
   }

@@ -407,8 +407,8 @@ const FINDINGS = catalogOfTwo<InWords>()({
     "Raise Available, or leave it blank where more can be bought.",
   ],
   "stock.uncut": [
-    (data, unit) => `${stockOf(data)} cannot be laid out. ${message(data.fault as Fault, unit)}`,
-    ({ fault }) => remedyOf(fault as Fault),
+    (data, unit) => `${stockOf(data)} cannot be laid out. ${message(data.fault, unit)}`,
+    ({ fault }) => remedyOf(fault),
   ],
   "stock.nominal": [
     "The {part} is given as {thickness}; sanded plywood sold by that name may measure {least} to {most} in (PS 1); hardwood plywood for cabinets follows another standard (HP-1), and is often thinner than its name.",
@@ -417,7 +417,7 @@ const FINDINGS = catalogOfTwo<InWords>()({
 });
 
 /** Sheets of one kind. */
-const stockOf = ({ material, thickness }: Data): string =>
+const stockOf = ({ material, thickness }: { material: string; thickness: Rational | undefined }): string =>
   [material && "{material}", thickness && "{thickness} thick"].filter(Boolean).join(" ") || "The stock";
 
 /** What two overlays leave of what they meet on. */
