@@ -58,7 +58,8 @@ export function sum(...terms: Term[]): Size {
     terms
       .filter(counts)
       .map((t, i) => written(t, i === 0, write))
-      .join(" "),
+      .join(" ")
+      .replace(/^\+ /, ""),
   );
 }
 
@@ -95,10 +96,11 @@ const term = (name: string, of: Rational | Size, count: number, isMinus: boolean
 /** A term of nothing only clutters the sum. */
 const counts = (t: Term, i: number): boolean => i === 0 || (t.count !== 0 && !isZero(t.value));
 
+/** With its sign, which the first of a sum shows where it is a minus. */
 function written({ name, value, count, minus: isMinus, sum: own }: Term, first: boolean, write: Write): string {
-  if (own) return `${isMinus ? "− " : first ? "" : "+ "}${own.how(write)}`;
-  const negative = isNegative(value);
   const sign = isMinus ? "−" : "+";
+  if (own) return `${sign} ${own.how(write)}`;
+  const negative = isNegative(value);
   const size = `${count === 1 ? "" : `${count} × `}${name} ${negative && !first ? `(${write(value)})` : write(value)}`;
-  return first ? (isMinus ? `− ${size}` : size) : `${sign} ${size}`;
+  return `${sign} ${size}`;
 }
