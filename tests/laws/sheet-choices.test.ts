@@ -15,12 +15,12 @@ const SEED = 1;
 describe.each<[Effort, number]>([
   ["quick", 60],
   ["standard", 8],
-])("laws of sheets, with a choice, %s", (effort, numRuns) => {
+])("laws of sheets, with a choice, %s, on %i problems", (effort, numRuns) => {
   const count = (asked: Problem): number => solve(asked, effort).sheets.length;
   const holds = <T extends [unknown, ...unknown[]]>(law: fc.IPropertyWithHooks<T>, runs = numRuns): void =>
     fc.assert(law, { numRuns: runs, seed: SEED });
 
-  test("a kerf never saves a sheet, nor does a wider one", () =>
+  test("a kerf saves no sheet, nor does a wider one", () =>
     holds(
       fc.property(many, (parts) => {
         const [none, small, wide] = [0, 1 / 8, 1].map((k) => count(problem(parts, k)));
@@ -44,7 +44,7 @@ describe.each<[Effort, number]>([
       }),
     ));
 
-  test("freedom to turn never costs a sheet, whether the parts have it or the stock has no grain", () =>
+  test("freedom to turn costs no sheet, whether the parts have it or the stock has no grain", () =>
     holds(
       fc.property(many, kerf, (parts, k) => {
         const free = parts.map((part) => ({ ...part, turns: true }));
@@ -92,7 +92,7 @@ describe.each<[Effort, number]>([
       }),
     ));
 
-  test("a cheaper size, an offcut of one's own or more of either never costs more", () =>
+  test("a cheaper size, an offcut of one's own or more of either costs no more", () =>
     holds(
       fc.property(many, kerf, fc.nat(3), (parts, k, available) => {
         const of = (...more: Problem["stock"]) =>

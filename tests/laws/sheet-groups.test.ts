@@ -86,7 +86,7 @@ describe.each<[Effort, number]>([
     );
   });
 
-  test("a group never needs fewer sheets than the same parts without it", () => {
+  test("a group needs no fewer sheets than the same parts without it", () => {
     fc.assert(
       fc.property(mixed, kerf, (parts, k) => {
         const free = solve(asked(parts.map(ungrouped), k), effort).sheets.length;
@@ -96,7 +96,7 @@ describe.each<[Effort, number]>([
     );
   });
 
-  test("stock without grain never costs a sheet more, and lays a group along or across, still in one row", () => {
+  test("stock without grain costs no sheet more, and lays a group along or across, still in one row", () => {
     fc.assert(
       fc.property(mixed, kerf, (parts, k) => {
         const grainless = solve(asked(parts, k, { stock: [sheet({ grain: "none" })] }), effort);
