@@ -45,6 +45,9 @@ export function bundlePage(start = here("../../workbook/browser/main.ts")) {
     },
     outdir: "/",
     bundle: true,
+    // What only some countries' texts need stands in files of its own, which are fetched when they are wanted.
+    splitting: true,
+    chunkNames: "parts/[name]-[hash]",
     write: false,
     metafile: true,
     minify: true,
