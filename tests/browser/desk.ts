@@ -32,9 +32,12 @@ export interface Desk {
   close(): Promise<void>;
 }
 
-/** @param start the module that starts the page and lets tests inside, where it is not the page's own */
-export async function openDesk(start?: string): Promise<Desk> {
-  const [server, browser] = await Promise.all([startServer(start), startBrowser()]);
+/**
+ * @param start the module that starts the page and lets tests inside, where it is not the page's own
+ * @param serving how else the page is served
+ */
+export async function openDesk(start?: string, serving = startServer(start)): Promise<Desk> {
+  const [server, browser] = await Promise.all([serving, startBrowser()]);
   return {
     address: server.address,
     visit: async (options = {}) => {

@@ -62,7 +62,7 @@ const listen = (server: Server, port: number): Promise<void> =>
  * attributes ('unsafe-inline'), by which it places its popups and editor, and the small pictures in its own script
  * (data:), which mark cells. No code is made out of texts, and nothing is asked from elsewhere.
  */
-const POLICY = [
+export const POLICY = [
   "default-src 'none'",
   "script-src 'self'",
   "worker-src 'self'",
