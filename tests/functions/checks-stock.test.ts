@@ -160,6 +160,16 @@ describe("CHECKS(openings, standards, stock, rates) covers what is cut from and 
     expect(column(CHECKS(bad, STANDARDS, STOCK.slice(0, 3), RATES), "Where")).toEqual(["A", "B1"]);
   });
 
+  test("a part that finds sheets and solid stock alike is told, with both rows", () => {
+    const both = [
+      ...STOCK.map((row, i) => [...row, i === 0 ? "Sold by" : ""]),
+      ["Birch plywood", "3/4", "", "", 9, "board foot"],
+    ];
+    expect(added(both)).toEqual([
+      "A1, A2|wrong|Front finds both rows 4 and 5 of stock, not all of them sheets. Tell them apart by Material or Thickness.|Give one of the rows another Material or Thickness.",
+    ]);
+  });
+
   test("solid stock counts as stock, and lacks a price alike", () => {
     const solid = [
       ["Material", "Thickness", "Length", "Width", "Price", "Sold by"],
