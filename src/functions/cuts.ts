@@ -2,7 +2,7 @@ import { equal, safeSizes, showNumber } from "../core/length";
 import { sawCuts, type PartToCut, type SawPiece } from "../core/sheets";
 import { cellFunction, laidOut, SHEET_ARGUMENTS, stockCells } from "./calls";
 import { lengthResult, letters, table, type CellResult } from "./cells";
-import { cutCaution } from "./words";
+import { cutCautions } from "./words";
 
 /** @customenum {string} */
 enum SheetEffort {
@@ -61,14 +61,14 @@ const call = cellFunction(SHEET_ARGUMENTS, (values) => {
       const what = part !== undefined ? labelOf(parts[part]!) : piece !== undefined ? `piece ${letters(piece)}` : rest;
       return `${what} ${showNumber(length, unit)} × ${showNumber(width, unit)}`;
     };
-    return sawCuts(solution, safe).map(({ sheet, step, kind, setting, from, gives, caution }) => [
+    return sawCuts(solution, safe).map(({ sheet, step, kind, setting, from, gives, caution, shaves }) => [
       first + sheet,
-      ...stockCells(stock[solution.sheets[sheet - 1]!.stock]!, parts[0]!, unit),
+      ...stockCells(stock[solution.sheets[sheet - 1]!.stock]!, parts, unit),
       step,
       kind,
       lengthResult(setting, unit),
       said(from),
-      gives.map(said).join("; ") + (caution ? `. ${cutCaution(caution)}` : ""),
+      [gives.map(said).join("; "), ...cutCautions({ caution, shaves }, unit)].join(". "),
     ]);
   });
   return table(HEADINGS, rows);

@@ -54,7 +54,7 @@ const call = cellFunction(SHEET_ARGUMENTS, (values) => {
     before += solution.sheets.length;
     return placements(solution).map(({ sheet, stock: row, part, fromLeft, fromBottom, length, width, turned }) => [
       first + sheet,
-      ...stockCells(stock[row]!, parts[part]!, unit),
+      ...stockCells(stock[row]!, [parts[part]!], unit),
       parts[part]!.name,
       parts[part]!.drawer ?? "",
       ...[fromLeft, fromBottom, length, width].map((size) => lengthResult(size, unit)),

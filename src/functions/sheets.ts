@@ -1,6 +1,6 @@
 import { multiply, toDouble, showNumber, type Rational, type Unit as LengthUnit } from "../core/length";
 import { rounded, solidQuantity, type SolidStock } from "../core/money";
-import { stockUses, type Least, type SolidGroup } from "../core/sheets";
+import { materialOf, stockUses, type Least, type SolidGroup } from "../core/sheets";
 import { cellFunction, laidOut, SHEET_ARGUMENTS, type LaidOutGroup } from "./calls";
 import { formatted, lengthResult, table, type CellResult } from "./cells";
 
@@ -69,14 +69,14 @@ const HEADINGS = [
   "Largest offcut",
 ];
 
-function rowsOf({ stock, solution }: LaidOutGroup, unit: LengthUnit): CellResult[][] {
+function rowsOf({ parts, stock, solution }: LaidOutGroup, unit: LengthUnit): CellResult[][] {
   const size = ({ length, width }: Pick<LaidOutGroup["stock"][number], "length" | "width">): string =>
     `${showNumber(length, unit)} × ${showNumber(width, unit)}`;
   const priced = stock.some(({ price }) => price !== undefined);
   return stockUses(solution).map((use, i) => {
     const row = stock[use.stock]!;
     return [
-      row.material,
+      materialOf(row, parts),
       row.thickness ? lengthResult(row.thickness, unit) : "",
       size(row),
       use.sheets,
@@ -106,7 +106,7 @@ const shortRow = (effort: string): CellResult[] => [
 function solidRow({ parts, stock }: SolidGroup<SolidStock>, unit: LengthUnit): CellResult[] {
   const quantity = solidQuantity(parts, stock, unit);
   return [
-    stock.material,
+    materialOf(stock, parts),
     stock.thickness ? lengthResult(stock.thickness, unit) : "",
     stock.soldBy,
     toDouble(quantity),

@@ -316,6 +316,41 @@ describe("CHECKS(openings, standards)", () => {
     expect(new Set(codes.map(([, code]) => code)).size).toBeGreaterThanOrEqual(20);
   });
 
+  test("what to do about an opening out of square goes by what was measured: no shim makes up for a depth", () => {
+    const remedies = Object.fromEntries(
+      CHECKS([
+        ["Opening", "Width", "Height", "Depth", "Drawers"],
+        ["A", "18; 18 1/8", "20; 20 1/8", "20 1/2; 20 5/8", 2],
+      ]).map(([, , finding, remedy]) => [/^The (\w+) is measured/.exec(String(finding))?.[1], String(remedy)]),
+    );
+    expect(remedies["width"]).toMatch(/shim the slides/);
+    expect([remedies["height"], remedies["depth"]].join()).not.toMatch(/shim/);
+    expect(remedies["depth"]).toMatch(/Slides have room everywhere/);
+  });
+
+  test.each([
+    ["front step", [["front step", "1/4"]], /^Rounding the fronts/],
+    ["end reveal", [["end reveal", "-1/4"]], /^Fronts stand/],
+  ])("a remedy's zero is one that the standards take: %s", (name, standards, finding) => {
+    const remedy = String(one(standards, 18, 20.125).find((row) => finding.test(String(row[2])))![3]);
+    const [, value] = /(?:step to|the reveal) (\w+)\.$/.exec(remedy)!;
+    // A cell that is typed into turns digits into a number.
+    const typed = Number.isNaN(Number(value)) ? value : Number(value);
+    expect(
+      one([[name, typed]])
+        .flat()
+        .join(),
+    ).not.toMatch(/empty cell/);
+  });
+
+  test("a box that its owner made low is to be made higher", () => {
+    const remedy = CHECKS([
+      ["Opening", "Width", "Height", "Depth", "Drawers", "Box heights"],
+      ["A", 18, 10, 20.5, 1, 2.5],
+    ]).find((row) => /left inside/.test(String(row[2])))![3];
+    expect(remedy).toMatch(/^A higher box/);
+  });
+
   test("headings that are not read, zeros read as blanks and reveals without effect are listed", () => {
     const table = [
       ["Opening", "Width", "Height", "Depth", "Drawers", "Note", "Front gap", "Left reveal", "Rail above"],

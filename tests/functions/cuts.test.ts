@@ -82,6 +82,47 @@ describe("CUTS(parts, stock, kerf, trim, effort, unit)", () => {
     ).not.toContain("Caution");
   });
 
+  // Common practice: a blade that cuts on one side alone bends away.
+  test("a cut that takes off less than the blade is wide says how much comes off", () => {
+    const strip = [
+      ["Part", "Drawer", "Length", "Width", "Qty", "Grain", "Grain group", "Grain gap"],
+      ...["A1", "A2"].map((drawer) => ["Front", drawer, 8, 20, 1, "length", "A", "3/16"]),
+    ];
+    const shaving =
+      "Caution: only 1/16 in comes off, less than the blade is wide: feed slowly, for the blade bends away from it.";
+    const given = cuts(
+      strip,
+      [
+        ["Length", "Width"],
+        [16.1875, 20],
+      ],
+      "1/8",
+    ).map((row) => row[7]);
+    expect(given.slice(1)).toEqual([
+      "Front (A1) 8 × 20; rest of the sheet 8 1/16 × 20",
+      `Front (A2) 8 × 20. ${shaving}`,
+    ]);
+  });
+
+  // Common practice: the fence measures one of them, yet both are kept.
+  test("a piece that is left over and kept is minded like the one that stop or fence measures", () => {
+    const caution = (length: number, width: number, size: [number, number]) =>
+      String(
+        cuts(
+          [
+            ["Part", "Length", "Width", "Qty", "Grain"],
+            ["Long", 20, 20, 1, "length"],
+            ["Small", length, width, 1, "length"],
+          ],
+          [["Length", "Width"], size],
+        )[1]![7],
+      );
+    expect(caution(4, 20, [24.125, 20])).toMatch(/Small 4 × 20\. Caution: a short piece/);
+    expect(caution(6, 20, [26.125, 20])).not.toMatch(/Caution/);
+    expect(caution(20, 2, [20, 22.125])).toMatch(/Small 20 × 2\. Caution: a narrow rip/);
+    expect(caution(20, 3, [20, 23.125])).not.toMatch(/Caution/);
+  });
+
   // Common practice: crosscuts under 6 in (150 mm) and rips under 3 in (75 mm).
   test.each<[string, unknown, unknown, boolean, boolean]>([
     ["in", 6, 3, false, false],

@@ -120,13 +120,28 @@ describe("FIT(openings, standards): the verdict", () => {
 
   test("loose: how far, and to make the boxes wider or shim", () => {
     expect(verdict(tolerances("1/32", "1/64", "1/64", "1/16", 0))).toBe(
-      "May be loose: up to 1/32 in over a side. Make the boxes 1/16 in wider, or shim the slides.",
+      "May be loose: up to 1/32 in over a side. Make the boxes 1/16 in wider, or shim the slides where they are loose.",
     );
   });
 
   test("both ways: measure closer", () => {
     expect(verdict(tolerances("1/32", "1/64", "1/64", "1/128", "1/128"))).toBe(
       "May bind or be loose: up to 1/64 in short or 1/64 in over a side. Measure closer: opening and stock vary more than the slide allows.",
+    );
+  });
+
+  test("too narrow in one place and too wide in another: no box gets wider, which would bind the more; slides are shimmed", () => {
+    const spread = (low: unknown) =>
+      FIT(openings(["A", "20; 20 3/8", 20, 20.5, 1]), [["slide tolerance low", low]])[1]![8];
+    const closer = "measure closer: opening and stock vary more than the slide allows.";
+    const shim = `Shim the slides where they are loose, and ${closer}`;
+    expect(spread(0)).toBe(`May bind or be loose: up to 1/32 in short or 3/16 in over a side. ${shim}`);
+    expect(spread("1/16")).toBe(`May be loose: up to 3/16 in over a side. ${shim}`);
+  });
+
+  test("a shim takes play away and gives none: boxes that may bind are made narrower, and shimmed where they are loose", () => {
+    expect(verdict(tolerances("1/16", "1/32", "1/64", 0, "1/32"))).toBe(
+      "May bind or be loose: up to 3/64 in short or 1/64 in over a side. Make the boxes 1/32 in narrower, shim the slides where they are loose, and measure closer: opening and stock vary more than the slide allows.",
     );
   });
 

@@ -184,6 +184,7 @@ describe("HARDWARE(openings, standards)", () => {
       `from inside the box into its front; a packer ${size} thick at each, for the box front stands in from the sides' ends; No. 8, truss head (common practice)`;
     expect(note("Front screw", dado())).toBe(packed("1/4 in"));
     expect(note("Front screw", dado(["dado inset", "3/8"]))).toBe(packed("3/8 in"));
+    expect(note("Pull screw", dado())).toMatch(/through box and front; a packer 1\/4 in thick at each/);
     for (const flush of [
       dado(["dado inset", "none"]),
       [],
@@ -192,7 +193,7 @@ describe("HARDWARE(openings, standards)", () => {
         ["joint depth", "1/4"],
       ],
     ])
-      expect(note("Front screw", flush)).not.toMatch(/packer/);
+      for (const screw of ["Front screw", "Pull screw"]) expect(note(screw, flush)).not.toMatch(/packer/);
   });
 
   test("pull screws go through box and front and 1/4 in on; a pull without spacing has one", () => {

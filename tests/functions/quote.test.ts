@@ -104,12 +104,15 @@ describe("QUOTE(openings, standards, stock, rates)", () => {
     ]);
   });
 
-  test("stock that says nothing of itself is named for what it is for", () => {
+  test("stock that names no material is named by that of its parts", () => {
     const boards = [
       ["Price", "Sold by"],
       [10, "board foot"],
     ];
-    expect(lines(simple({}, boards), "Solid stock")[0]![0]).toBe("All materials");
+    expect(lines(simple({}, boards), "Solid stock")[0]![0]).toBe("Plywood");
+    const item = (standards: unknown[][]) => lines(simple({}, sheetsAt(40), standards), "Sheets")[0]![0];
+    expect(item([])).toBe("Plywood, 96 × 48 in");
+    expect(item([["front material", "Oak"]])).toBe("Plywood, Oak, 96 × 48 in");
   });
 
   test.each(["board feet", "board ft", "bd ft", "BF"])("%s is the board foot", (soldBy) => {

@@ -176,7 +176,7 @@ describe("SETUPS(openings, standards)", () => {
     ]);
     const fronts = matched.filter((row) => String(row[5]).startsWith("Front") && row[1] !== "Pull holes");
     expect(fronts.map((row) => row.slice(1, 5))).toEqual([
-      ["Set aside", "Length of the strip, cuts between its fronts included", 21.375, 1],
+      ["Set aside", "Length of the strip across its grain, cuts between its fronts included", 21.375, 1],
       ["Set aside", "To cut away between two fronts, kerf included", 0.125, 1],
       ["Crosscut", "Stop", 19.375, 1],
       ["Rip", "Fence, in order down the strip", 10.625, 2],
@@ -204,6 +204,54 @@ describe("SETUPS(openings, standards)", () => {
         ["pre-mill", "1/32"],
       ]),
     ).toEqual([["Taken off each edge", 0.03125, 1]]);
+  });
+
+  // common practice: bottoms' grooves, rabbets and dadoes are cut inside, what nobody is to see outside
+  test.each<[string, RegExp, unknown[][]]>([
+    ["grooves for the bottom", /inner face against fence and table/, []],
+    [
+      "rabbets",
+      /inner face on the table, the end against the fence/,
+      [
+        ["corner joint", "rabbet"],
+        ["joint depth", 0.25],
+      ],
+    ],
+    [
+      "dadoes",
+      /inner face on the table, the end against the fence/,
+      [
+        ["corner joint", "dado"],
+        ["joint depth", 0.25],
+      ],
+    ],
+    [
+      "grooves of runners",
+      /outer face against fence and table/,
+      [
+        ["slide", "wood runner"],
+        ["runner", "side groove"],
+      ],
+    ],
+    ["pocket holes", /into the outer faces/, []],
+  ])("the face that a piece is worked on is named: %s", (_, face, standards) => {
+    expect(cautions(one, standards).join()).toMatch(face);
+  });
+
+  test("grooves for runners have the outer face named right before them, those for bottoms the inner one", () => {
+    const rows = SETUPS(one, [
+      ["slide", "wood runner"],
+      ["runner", "side groove"],
+    ]);
+    const before = (operation: string) => String(rows[rows.findIndex((row) => row[1] === operation) - 1]![2]);
+    expect(before("Groove")).toMatch(/inner face/);
+    expect(before("Runner groove")).toMatch(/outer face/);
+  });
+
+  test("fronts are banded before their pull holes are drilled, which are measured on the finished front", () => {
+    const last = (standards: unknown[][]) => cautions(one, standards).slice(-2).join();
+    expect(last([["edge band", "1/16"]])).toMatch(/edge band goes on before the holes.*finished front.*test front/);
+    expect(last([])).not.toMatch(/edge band/);
   });
 
   test("cautions stand before what they belong to", () => {

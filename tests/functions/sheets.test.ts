@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { PARTS, SHEETS } from "../../src/functions";
+import { CUTS, LAYOUT, PARTS, SHEETS } from "../../src/functions";
 import { expectValueError, shown } from "../cell";
 import { PARTS_BENCH } from "../worked/plans";
 import { column } from "./tables";
@@ -27,6 +27,22 @@ describe("SHEETS(parts, stock, kerf, trim, effort, unit)", () => {
     expect(column(sheets(parts(["Whole", "95 1/2", "47 1/2", 1, ""]), SHEET, 0.125, "1/4"), "Sheets")).toEqual([1]);
     expect(shown(() => sheets(parts(["Whole", "95 33/64", "47 1/2", 1, ""]), SHEET, 0.125, "1/4"))).toMatch(
       /^#N\/A parts, row 2 \(Whole\), 95 33\/64 in × 47 1\/2 in, fits no sheet/,
+    );
+  });
+
+  test("where the stock names no material, that of its parts stands, as in LAYOUT and CUTS", () => {
+    const list = (...materials: string[]) => [
+      ["Part", "Length", "Width", "Qty", "Material"],
+      ...materials.map((material) => ["Shelf", 20, 10, 1, material]),
+    ];
+    const named = (table: unknown[][]) => [
+      ...new Set([SHEETS, CUTS].flatMap((of) => column(of(table as never, SHEET as never), "Material"))),
+    ];
+    expect(named(list("Birch plywood", "Birch plywood"))).toEqual(["Birch plywood"]);
+    expect(named(list("Birch plywood", "Oak plywood", ""))).toEqual(["Birch plywood, Oak plywood"]);
+    expect(named(list(""))).toEqual([""]);
+    expect(new Set(column(LAYOUT(list("Birch", "Oak") as never, SHEET as never), "Material"))).toEqual(
+      new Set(["Birch", "Oak"]),
     );
   });
 

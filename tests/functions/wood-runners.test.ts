@@ -18,14 +18,18 @@ const found = (standards: unknown[][], table = two) =>
     .map((row) => row.slice(0, 3));
 const ALL_CLEAR = [["", "", "All clear"]];
 
-test("WORKING says of the slide length that none is bought", () => {
-  const rows = WORKING(openings(["A", 18, 10, 20.5, 1]), "A1", [
+test.each<[number, unknown, string]>([
+  [18, 19, "longest slide on sale within the box depth 19"],
+  [18, 18, "longest slide on sale within opening depth 18 3/4 − rear clearance 1/2 = 18 1/4"],
+  [18, "slide", "longest slide on sale within opening depth 18 3/4 − rear clearance 1/2 = 18 1/4"],
+])("WORKING says of the slide length that none is bought: %s, box depth %s", (length, depth, how) => {
+  const rows = WORKING(openings(["A", 18, 10, depth === 19 ? 20.5 : 18.75, 1]), "A1", [
     ["slide", "wood runner"],
-    ["box depth", 19],
+    ["box depth", depth],
   ]);
   expect(rows.find(([size]) => size === "Slide length")!.slice(1)).toEqual([
-    18,
-    "longest slide on sale within the box depth 19; none is bought for wood runners",
+    length,
+    `${how}; none is bought for wood runners`,
   ]);
 });
 

@@ -3,6 +3,7 @@ import { Fault, multiply, ratio, ZERO, type Rational } from "../length";
 import {
   halvingsOf,
   matchStock,
+  materialOf,
   type Effort,
   type PartToCut,
   type SheetGroup,
@@ -47,7 +48,8 @@ export function costed(
     stock: [
       ...sheets.flatMap((group, i) => sheetCharges(job, group, halvings[i]!, stock, costing)),
       ...solid.map((group): StockCharge => {
-        const { material, thickness, soldBy, price, name } = group.stock;
+        const { thickness, soldBy, price, name } = group.stock;
+        const material = materialOf(group.stock, group.parts);
         if (costing.priced && !price) throw new Fault("stock.priceMissing", { stock: name });
         const bought = solidQuantity(group.parts, group.stock, job.unit);
         return { material, ...(thickness && { thickness }), soldBy, bought, used: bought, price: price ?? ZERO };
@@ -68,10 +70,11 @@ function sheetCharges(
   if (unpriced) throw new Fault("stock.priceMissing", { stock: unpriced.name });
   const uses = usesOf(group, { kerf: s.kerf, trim: s["sheet trim"], effort: s["sheet effort"], halvings });
   return uses.map((use) => {
-    const { material, thickness, length, width, price } = group.stock[use.stock]!;
+    const row = group.stock[use.stock]!;
+    const { thickness, length, width, price } = row;
     const bought = ratio(use.sheets);
     return {
-      material,
+      material: materialOf(row, group.parts),
       ...(thickness && { thickness }),
       length,
       width,

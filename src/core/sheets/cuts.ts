@@ -18,6 +18,8 @@ export interface SawCut {
   /** What lies on the table afterwards: what was kept, then what is left of the piece, if anything is. */
   gives: readonly SawPiece[];
   caution?: "short" | "narrow";
+  /** What comes off, where that is less than the blade is wide: the rest of the blade cuts air. */
+  shaves?: Rational;
   line: CutLine;
 }
 
@@ -170,12 +172,16 @@ class Sheet {
       gives,
       line,
     };
+    const off = before[kind === "rip" ? "width" : "length"] - setting;
+    if (off > 0 && off < exact.kerf) cut.shaves = lengthOf(off, exact);
     const { length, width } = this.safe;
+    // What is left over is no less to be minded than what the stop or the fence measures, where it is kept.
+    const kept = gives.filter(({ is }) => is === "part" || is === "piece");
     // The fence guides a rip along its length; a crosscut's piece is held by the sled.
-    if (kind === "crosscut" ? less(cut.setting, length) : less(lengthOf(before.length, exact), length))
-      cut.caution = "short";
-    else if (kind === "rip" && (less(cut.setting, width) || less(lengthOf(before.width, exact), width)))
-      cut.caution = "narrow";
+    const short = kind === "crosscut" ? kept.map((piece) => piece.length) : [lengthOf(before.length, exact)];
+    const narrow = [...kept.map((piece) => piece.width), lengthOf(before.width, exact)];
+    if (short.some((size) => less(size, length))) cut.caution = "short";
+    else if (kind === "rip" && narrow.some((size) => less(size, width))) cut.caution = "narrow";
     return cut;
   }
 

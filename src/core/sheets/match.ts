@@ -131,4 +131,8 @@ function stockFor<S extends OfMaterial>(
   });
 }
 
+/** What stock is made of; where it does not tell, whatever its parts are of. */
+export const materialOf = (stock: Pick<OfMaterial, "material">, parts: readonly OfMaterial[]): string =>
+  stock.material || [...new Set(parts.map(({ material }) => material).filter(Boolean))].join(", ");
+
 const sameText = (a: string, b: string): boolean => a.trim().toLowerCase() === b.trim().toLowerCase();

@@ -4,6 +4,7 @@ import { isSolid, type AnyStock, type SolidStock } from "../../core/money";
 import {
   halvingsOf,
   matchStock,
+  materialOf,
   type Effort,
   type OfMaterial,
   type PartToCut,
@@ -61,7 +62,7 @@ export function laidOut([parts, stock, kerf, trim, effort, unit]: Read<typeof SH
 }
 
 /** Material and thickness of what is cut; where the stock does not tell, those of its parts. */
-export const stockCells = (stock: OfMaterial, part: OfMaterial, unit: Unit): CellResult[] => {
-  const thickness = stock.thickness ?? part.thickness;
-  return [stock.material || part.material, thickness ? lengthResult(thickness, unit) : ""];
+export const stockCells = (stock: OfMaterial, parts: readonly OfMaterial[], unit: Unit): CellResult[] => {
+  const thickness = stock.thickness ?? parts[0]!.thickness;
+  return [materialOf(stock, parts), thickness ? lengthResult(thickness, unit) : ""];
 };

@@ -1,8 +1,9 @@
 import { isSolidWood, type Finding, type Findings } from "../../core/drawer";
 import { isNegative, isZero, type Fault, type Rational, type Unit } from "../../core/length";
+import type { SawCut } from "../../core/sheets";
 import { message } from "./messages";
 import { changeWords, missWords } from "./verdict";
-import { catalogOfTwo, worded, type CatalogOfTwo } from "./wording";
+import { catalogOfTwo, len, worded, type CatalogOfTwo } from "./wording";
 
 /** A finding in words: what is wrong or doubtful, and what to do about it. */
 export function wordingOf(found: Finding, unit: Unit): [finding: string, remedy: string] {
@@ -41,7 +42,7 @@ const FINDINGS = catalogOfTwo<InWords>()({
   ],
   "opening.outOfSquare": [
     "The {size} is measured from {least} to {most}, more apart than the opening tolerance of {tolerance}.",
-    "The least is planned with. True the opening up, or shim the slides where it is wider.",
+    ({ size }) => `The least is planned with. ${SQUARING[size]}`,
   ],
   "reveal.inner": [
     "The {side} reveal has no effect on a side that has a neighbor.",
@@ -73,11 +74,11 @@ const FINDINGS = catalogOfTwo<InWords>()({
   ],
   "reveal.past": [
     "Fronts stand {by} past the carcase at the {side}.",
-    "Meant where an end panel or a top is added later; else make the reveal 0 or more.",
+    "Meant where an end panel or a top is added later; else make the reveal none.",
   ],
   "fronts.remainder": [
     "Rounding the fronts down to {step} leaves {left} below the lowest.",
-    "Let the lowest front take it as a fixed height, or set the front step to 0.",
+    "Let the lowest front take it as a fixed height, or set the front step to none.",
   ],
   "fronts.unfilled": [
     "The fixed fronts leave {left} of the face free below the lowest.",
@@ -149,7 +150,10 @@ const FINDINGS = catalogOfTwo<InWords>()({
     "The box is {box} wide, and the inset front before it {front}.",
     "Make the inset gap no more than the side space, or the side clearance no less than the inset gap.",
   ],
-  "box.shallow": ["Only {inside} is left inside.", "Fewer drawers, a thinner bottom or an applied one leaves more."],
+  "box.shallow": [
+    "Only {inside} is left inside.",
+    "A higher box or front, fewer drawers, a thinner bottom or an applied one leaves more.",
+  ],
   "box.aboveFront": ["The box stands {by} above its front.", "Leave more space above, or a lower box."],
   "box.belowFront": ["The box reaches {by} below its front.", "Leave more space below."],
   "box.tightAbove": [
@@ -329,7 +333,7 @@ const FINDINGS = catalogOfTwo<InWords>()({
   "fit.unlikely": [
     (data, unit) => `The side space is likely up to ${missWords(data, unit)} of what the slide allows.`,
     (data, unit) =>
-      `${changeWords(data, unit)} A larger or smaller box is set by the ${data.slide === "undermount" ? "undermount deduction, as the slide's data sheet allows" : "side clearance, with slide tolerances to match"}.`,
+      `${changeWords(data, unit)} A larger or smaller box is set by the ${data.slide === "undermount" ? "undermount deduction, as the slide's data sheet allows" : "side clearance, with slide tolerances that end where the slide's do"}.`,
   ],
   "screw.through": [
     "A {name} of {size} comes out of its stock, {most} in all.",
@@ -420,6 +424,13 @@ const FINDINGS = catalogOfTwo<InWords>()({
 const stockOf = ({ material, thickness }: { material: string; thickness: Rational | undefined }): string =>
   [material && "{material}", thickness && "{thickness} thick"].filter(Boolean).join(" ") || "The stock";
 
+/** What to do about an opening that is not everywhere of one size. */
+const SQUARING = {
+  width: "True the opening up, or shim the slides where it is wider.",
+  height: "True the opening up where the gaps of its fronts would show it.",
+  depth: "Slides have room everywhere; measure again where one number may be misread.",
+} as const;
+
 /** What two overlays leave of what they meet on. */
 const meeting = ({ room }: { room: Rational }) =>
   isNegative(room) ? ", and collide" : isZero(room) ? ", and meet" : ": that leaves {room}, and the front gap is {gap}";
@@ -463,8 +474,19 @@ const REMEDIES: readonly (readonly [RegExp, string])[] = [
   [/^table\.|^openings\./, "Correct the table; nothing can be planned before."],
 ];
 
-/** What to mind where the piece in hand is small. */
-export const cutCaution = (caution: "short" | "narrow"): string =>
-  caution === "short"
-    ? "Caution: a short piece. Clamp it to a sled against its stop, or cut it from a longer one, never by hand or along the fence, as the saw's manual says."
-    : "Caution: a narrow rip. Use push blocks and a splitter or riving knife, or rip it from a wider piece, as the saw's manual says.";
+/** What to mind where a piece is small, or hardly anything comes off. */
+export const cutCautions = ({ caution, shaves }: Pick<SawCut, "caution" | "shaves">, unit: Unit): string[] => [
+  ...(caution ? [CUT_CAUTIONS[caution]] : []),
+  ...(shaves
+    ? [
+        `Caution: only ${len(shaves, unit)} comes off, less than the blade is wide: feed slowly, for the blade bends away from it.`,
+      ]
+    : []),
+];
+
+const CUT_CAUTIONS = {
+  short:
+    "Caution: a short piece. Clamp it to a sled against its stop, or cut it from a longer one, never by hand or along the fence, as the saw's manual says.",
+  narrow:
+    "Caution: a narrow rip. Use push blocks and a splitter or riving knife, or rip it from a wider piece, as the saw's manual says.",
+};

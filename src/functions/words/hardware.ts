@@ -50,12 +50,18 @@ const PURPOSES: Record<Purpose, Template> = {
   joints: "a bead along every corner and joint",
 };
 
+/** Through a box front that stands in from the ends of its sides: the screw would draw the front in there. */
+function packed({ purpose, detail }: Readonly<Record<string, unknown>>): string {
+  const packer = "; a packer {detail} thick at each, for the box front stands in from the sides' ends";
+  return `${PURPOSES[purpose as Purpose]}${detail ? packer : ""}`;
+}
+
 /** Items that their size tells less about than others. */
 const SPECIAL: Partial<Record<ItemName, Wording>> = {
   "runner screw": ({ purpose }) =>
-    `through the runner ${PURPOSES[purpose as Purpose]}; countersunk, and the runner waxed`,
-  "front screw": ({ purpose, detail }) =>
-    `${PURPOSES[purpose as Purpose]}${detail ? "; a packer {detail} thick at each, for the box front stands in from the sides' ends" : ""}`,
+    `through the runner ${PURPOSES[purpose as Purpose]}${purpose === "blocking" ? " and what stands behind it" : ""}; countersunk, and the runner waxed`,
+  "front screw": packed,
+  "pull screw": packed,
   pull: ({ size }, unit) =>
     size ? `size: spacing of its holes, ${len(multiply(size as Rational, unitsIn(unit, "mm")), "mm")}` : "one hole",
   "shop-made pull": "plate and strip are in the cut list",

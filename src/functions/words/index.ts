@@ -1,4 +1,4 @@
-export { cutCaution, wordingOf } from "./findings";
+export { cutCautions, wordingOf } from "./findings";
 export { hardwareRow } from "./hardware";
 export { heightsFrom } from "./heights";
 export { message } from "./messages";

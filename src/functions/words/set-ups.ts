@@ -43,6 +43,7 @@ const OPERATIONS: Partial<Record<Operation, string>> = {
 
 const SETTINGS: Record<Setting, Wording> = {
   strip: "Length of the strip, cuts between its fronts included",
+  stripAcross: "Length of the strip across its grain, cuts between its fronts included",
   between: "To cut away between two fronts, kerf included",
   fence: "Fence",
   stop: "Stop",
@@ -69,6 +70,11 @@ const SETTINGS: Record<Setting, Wording> = {
   left: "Stop block, from the left end to the hole",
 };
 
+const GUARD_OFF =
+  "Grooves do not go through: the guard comes off, so use push blocks and a featherboard, and put it back on at once; a riving knife lower than the blade stays. Cut a test piece;";
+const NOT_THROUGH =
+  "Not a through cut: guard off, push block or sled, guard back on at once. Where the blade meets the fence, a sacrificial fence. Try the joint in an offcut.";
+
 /** Common practice; the makers' manuals and local codes decide. */
 const CAUTIONS: Record<Caution, string> = {
   general:
@@ -82,18 +88,18 @@ const CAUTIONS: Record<Caution, string> = {
     "From here on narrow rips, under 3 in (75 mm): push blocks, featherboard, riving knife; rip them from stock that is long and still wide, never short pieces. The saw's manual decides.",
   short:
     "From here on short pieces, under 6 in (150 mm): clamp each to the sled against its stop, or cut it from a longer one; never by hand, never along the fence. The saw's manual decides.",
-  groove:
-    "Grooves do not go through: the guard comes off, so use push blocks and a featherboard, and put it back on at once; a riving knife lower than the blade stays. Cut a test piece; lower edge and inner face against fence and table.",
+  groove: `${GUARD_OFF} lower edge and inner face against fence and table.`,
+  runnerGroove: `${GUARD_OFF} the runners' grooves are in the sides' outer faces: lower edge and outer face against fence and table.`,
   stopped:
-    "The groove's end may show in these joints: let it run out within a tail or socket, or stop it short of both ends.",
+    "The groove's end may show in these joints: let it run out within a tail, finger or socket, or stop it short of both ends.",
   shortGroove:
     "Some of these pieces are under 6 in (150 mm) long, and the guard is off: groove the long strip before they are cut from it, or clamp them in a carrier; the saw's manual decides.",
-  joint:
-    "Both ends of each piece. Not a through cut: guard off, push block or sled, guard back on at once. Where the blade meets the fence, a sacrificial fence. Try the joint in an offcut.",
+  across: `Both ends of each side: inner face on the table, the end against the fence, the miter gauge behind it, for nothing is cut off here. ${NOT_THROUGH}`,
+  joint: `Both ends of each piece. ${NOT_THROUGH}`,
   router:
     "Clamp the piece, feed against the bit's turning, keep both hands on the handles. Try the joint in an offcut.",
   pocket:
-    "Clamp the piece and the jig, set the drill's collar as the jig's manual says, keep the hand out of the line of drill and screw, and wear eye protection.",
+    "The holes go into the outer faces, where front and cabinet hide them. Clamp the piece and the jig, set the drill's collar as the jig's manual says, keep the hand out of the line of drill and screw, and wear eye protection.",
   unstated:
     "Undermount slides, and not given: {names}. Take it from the slide's data sheet before the backs are notched, drilled and glued in.",
   notch:
@@ -102,6 +108,7 @@ const CAUTIONS: Record<Caution, string> = {
   trim: "A bit that meets a nail or staple throws splinters of steel: set them below the surface and out of the bit's way first. Clamp the box, both hands on the router, feed against the bit's turning; eye and ear protection; the router's manual decides.",
   slot: "Solid bottoms: their grain runs from side to side, so that they move front to back; slots at the rear edge, for the screws into the box back. Clamp the bottom on a waste board, both hands on the router, feed against the bit's turning; its manual decides. Finish both faces, glue the bottom nowhere but at its front edge, and drive the screws snug, not tight.",
   mill: "Fronts go past the cutter face down, flat and held down over their whole length, in one light pass; featherboards or the machine's own feed, hands never over the cutter; its manual decides.",
+  band: "The edge band goes on before the holes are drilled: from here on sizes are of the finished front. Trim it with the blade going away from the hand, as its maker says.",
   nailing:
     "Nail the bottom with glue: keep nails in the middle of the edge and away from corners, drill first where it may split, hands clear of where a nail can come out.",
   drill: "Clamp the stop block and a backing board; drill a test front. Clamp small fronts.",

@@ -31,8 +31,12 @@ export function missWords({ short, over }: Verdict, unit: Unit): string {
 export function changeWords({ narrower, spread, kind }: Verdict, unit: Unit): string {
   const measure = "easure closer: opening and stock vary more than the slide allows.";
   if (isZero(narrower)) return `M${measure}`;
-  const change = `Make the boxes ${len(abs(narrower), unit)} ${isNegative(narrower) ? "wider" : "narrower"}`;
-  return `${change}${kind === "binds" ? "" : ", or shim the slides"}${spread ? `, and m${measure}` : "."}`;
+  const by = len(abs(narrower), unit);
+  const shim = "him the slides where they are loose";
+  // A wider box would bind where the opening is narrowest.
+  if (isNegative(narrower)) return spread ? `S${shim}, and m${measure}` : `Make the boxes ${by} wider, or s${shim}.`;
+  const narrow = `Make the boxes ${by} narrower${kind === "either" ? `, s${shim}` : ""}`;
+  return `${narrow}${spread ? `, and m${measure}` : "."}`;
 }
 
 /** Up to the next 64th, or tenth of a millimeter. */

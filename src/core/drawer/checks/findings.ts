@@ -1,4 +1,5 @@
 import type { Fault, Lengths, NoData, Rational } from "../../length";
+import type { Measured } from "../opening";
 import type { Standards } from "../standards";
 import type { Verdict } from "../plan/fit";
 
@@ -17,7 +18,7 @@ export interface Findings {
 
   "standard.unused": { names: readonly string[]; lacks: string };
   "unit.doubtful": Lengths<"received"> & { size: string };
-  "opening.outOfSquare": Lengths<"least" | "most" | "tolerance"> & { size: string };
+  "opening.outOfSquare": Lengths<"least" | "most" | "tolerance"> & { size: Measured };
   "cabinet.heights": Lengths<"a" | "b">;
   "cabinet.tipsWithOne": Anchor & { drawer: string };
   "cabinet.tipsWithAll": Anchor;

@@ -69,7 +69,8 @@ function pullScrews({ opening, stock }: Drawer, box: boolean, count: number): It
   const { standards: s, unit } = opening;
   const through = total([...(box ? [stock.end, endInset(s)] : []), s["front thickness"]]);
   const asked = s["pull screw length"];
-  const screw = { name: "pull screw", quantity: ratio(count), unit: "each" } as const;
+  const packer = box && isPositive(endInset(s)) && { detail: endInset(s) };
+  const screw = { name: "pull screw", quantity: ratio(count), unit: "each", ...packer } as const;
   if (s["pull kind"] === "bought") {
     const rule = (): Rational | undefined => shortestScrew(s, add(through, roundFigure("1/4", "6", unit)));
     return { ...screw, size: lengthOrRule(asked, rule), purpose: box ? "pull" : "pullFront", through };

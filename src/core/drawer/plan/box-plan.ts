@@ -87,8 +87,13 @@ export const setbackOf = (s: Standards): Rational => (s["front style"] === "inse
 function slideAndDepth(opening: Opening): { slide: Size; depth: Size } {
   const s = opening.standards;
   const [depth, setback, own] = [opening.least.depth, setbackOf(s), s["box depth"]];
+  const unbought = (size: Size): Size =>
+    s.slide === "wood runner"
+      ? new Size(size.value, (write) => `${size.how(write)}; none is bought for wood runners`)
+      : size;
+  const longest = (): Size => unbought(slideLength(depth, s["rear clearance"], setback, s["slide lengths"]));
   if (own === "slide") {
-    const slide = slideLength(depth, s["rear clearance"], setback, s["slide lengths"]);
+    const slide = longest();
     return {
       slide,
       depth: sum(plus("slide length", slide), minus("undermount depth difference", depthDifference(s))),
@@ -104,14 +109,13 @@ function slideAndDepth(opening: Opening): { slide: Size; depth: Size } {
     const runner = given(own, "as long as the box, made in the shop");
     return { slide: runner, depth: given(own, "as the standard says") };
   }
-  const slide = slideLength(depth, s["rear clearance"], setback, s["slide lengths"]);
+  const slide = longest();
   const fitting = longestWithin(
     add(own, depthDifference(s)),
     s["slide lengths"].filter((length) => !less(slide.value, length)),
   );
   if (!fitting) throw new Fault("slide.noneFitsBox", { depth: own });
-  const unbought = s.slide === "wood runner" ? "; none is bought for wood runners" : "";
-  const shorter = new Size(fitting, (write) => `longest slide on sale within the box depth ${write(own)}${unbought}`);
+  const shorter = unbought(new Size(fitting, (write) => `longest slide on sale within the box depth ${write(own)}`));
   return { slide: less(fitting, slide.value) ? shorter : slide, depth: given(own, "as the standard says") };
 }
 

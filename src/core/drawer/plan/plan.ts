@@ -145,7 +145,7 @@ function centerline(s: Standards, boxBottom: Size, boxHeight: Size): Size {
       : ["half of slide height", s["slide height"]];
     return sum(from, plus(name, half(height)));
   }
-  return sum(from, plus("slide centerline", standard));
+  return sum(from, plus("slide centerline up the box", standard));
 }
 
 /** @throws Fault where a box so high has nothing inside, or is lower than its slide's centerline */

@@ -1,11 +1,11 @@
-import { equal, isZero, subtract, type Rational } from "../../length";
+import { equal, isPositive, isZero, subtract, type Rational } from "../../length";
 import { slotOf } from "../loads";
 import { within, type Drawer, type PlannedOpening } from "../plan/plan";
 import { pullHeightOf, pullHolesOf } from "../plan/pulls";
 import type { Opening } from "../opening";
 import { after, together, type Need, type Setting, type SetUp, type Step } from "./setup";
 
-/** Applied bottoms trimmed flush, solid ones slotted, fronts milled for their band, and the holes of the pulls. */
+/** Applied bottoms trimmed flush, solid ones slotted, fronts milled and banded, and the holes of the pulls. */
 export function finishing(plans: readonly PlannedOpening[]): Step[] {
   const needs = (of: (drawer: Drawer) => Need[]): Need[] =>
     plans.flatMap(({ opening, drawers }) => within(opening, () => drawers.flatMap(of)));
@@ -14,6 +14,8 @@ export function finishing(plans: readonly PlannedOpening[]): Step[] {
     ...after("trim", together(needs(trimmed))),
     ...after("slot", bySetting(needs(slots), ["slotWidth", "slotLength", "slotEnd"])),
     ...after("mill", together(needs(milled))),
+    // What is drilled is measured on the finished front.
+    ...(plans.some(({ opening }) => isPositive(opening.standards["edge band"])) ? [{ caution: "band" } as const] : []),
     ...after("drill", bySetting(needs(pullHoles), ["top", "end", "left"])),
   ];
 }

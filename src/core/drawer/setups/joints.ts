@@ -11,23 +11,26 @@ import { after, together, type Caution, type Need, type Operation, type Setting,
 /** Grooves for the bottoms, then the corner joints. Every blade height once, and under it every fence once. */
 export function jointing(plans: readonly PlannedOpening[], unit: Unit): Step[] {
   const needs = plans.flatMap(({ opening, drawers }) => within(opening, () => drawers.flatMap(cutsOf)));
-  const isShort = ({ operation, along }: Cut): boolean =>
-    /groove/.test(operation) && less(along, safeSizes(unit).length);
+  const short = (kind: Operation): Step[] =>
+    needs.some(({ operation, along }) => operation === kind && less(along, safeSizes(unit).length))
+      ? [{ caution: "shortGroove" }]
+      : [];
   return [
     ...after("groove", [
       ...(needs.some(({ stopped }) => stopped) ? [{ caution: "stopped" } as const] : []),
-      ...(needs.some(isShort) ? [{ caution: "shortGroove" } as const] : []),
+      ...short("groove"),
       ...byDepth(needs, "groove"),
-      ...byDepth(needs, "runner groove"),
     ]),
+    // On the other face of the sides.
+    ...after("runnerGroove", [...short("runner groove"), ...byDepth(needs, "runner groove")]),
     ...JOINTS.flatMap(([joint, caution]) => after(caution, byDepth(needs, joint))),
     ...after("pocket", together(needs.filter(({ operation }) => operation === "pocket hole"))),
   ];
 }
 
 const JOINTS: readonly (readonly [Operation, Caution])[] = [
-  ["rabbet", "joint"],
-  ["dado", "joint"],
+  ["rabbet", "across"],
+  ["dado", "across"],
   ["dovetail", "router"],
   ["half-blind dovetail", "router"],
   ["box joint", "joint"],

@@ -71,7 +71,7 @@ const frontsOf = (drawers: readonly string[]) => [{ name: "Front", drawers } as 
 
 const stripItself = (openings: readonly PlannedOpening[]): SetUp => ({
   operation: "strip",
-  setting: "strip",
+  setting: isUpright(openings[0]!.opening) ? "strip" : "stripAcross",
   value: stripOf(openings[0]!).length,
   pieces: copiesOf(openings),
   parts: frontsOf(openings.flatMap(({ drawers }) => drawers.map(({ label }) => label))),

@@ -29,6 +29,7 @@ export type Setting =
   | "stopInOrder"
   | "fenceInOrder"
   | "strip"
+  | "stripAcross"
   | "between"
   | "blade"
   | "pass"
@@ -59,8 +60,10 @@ export type Caution =
   | "short"
   | "strip"
   | "groove"
+  | "runnerGroove"
   | "stopped"
   | "shortGroove"
+  | "across"
   | "joint"
   | "router"
   | "pocket"
@@ -71,6 +74,7 @@ export type Caution =
   | "trim"
   | "slot"
   | "mill"
+  | "band"
   | "drill";
 
 /** One setting, and every piece that is worked with it. */
