@@ -31,7 +31,12 @@ const project = (
 export default defineConfig({
   test: {
     root: new URL("..", import.meta.url).pathname,
-    coverage: { include: ["src/core/**"], reporter: ["text"], reportsDirectory: "node_modules/.cache/coverage" },
+    coverage: {
+      include: ["src/core/**"],
+      reporter: ["text"],
+      thresholds: { branches: 100 },
+      reportsDirectory: "node_modules/.cache/coverage",
+    },
     projects: [
       project("unit", ["core", "drawing", "functions", "guide", "handbook"], SHARED),
       project("jobs", ["worked", "limits"], { ...WITH_PROGRAMS, ...SHARED }),

@@ -28,8 +28,8 @@ export function solve(problem: Problem, effort: Effort, meter = new Meter(), loo
   meter.shrink(1 / (1 + pieces / HEAVY));
   const bound = leastWeight(tightened(model), FUNCTIONS[meter.left < FEW_STEPS ? "quick" : effort]);
   // Before stock is said not to suffice, it is tried harder.
-  const best =
-    bestOf(problem, reduced, sizes, effort, bound, meter) ?? tryHarder(problem, reduced, sizes, effort, bound, meter);
+  const asked = { problem, reduced, sizes, effort, least: bound };
+  const best = bestOf(asked, meter) ?? tryHarder(asked, meter);
   if (!best) throw new Fault("sheets.stockExhausted", { parts: problem.parts.map(({ name }) => name) });
   const least = best.least ?? bound;
   return checked({
@@ -51,16 +51,19 @@ const FUNCTIONS: Record<Effort, number> = { quick: 12, standard: 60, thorough: 6
 /** With so few steps to search in, a bound of all functions would take as long as the search. */
 const FEW_STEPS = 2_000_000;
 
-function tryHarder(
-  problem: Problem,
-  whole: Reduced,
-  sizes: Exact,
-  effort: Effort,
-  least: number,
-  meter: Meter,
-): Answer | undefined {
+/** A problem on its way, and a weight below which no answer of it lies. */
+interface Asked {
+  problem: Problem;
+  reduced: Reduced;
+  sizes: Exact;
+  effort: Effort;
+  least: number;
+}
+
+function tryHarder(asked: Asked, meter: Meter): Answer | undefined {
+  const { problem, sizes, effort } = asked;
   if (effort === "thorough" || !enough(problem, sizes)) return undefined;
-  return bestOf(problem, whole, sizes, effort === "quick" ? "standard" : "thorough", least, meter);
+  return bestOf({ ...asked, effort: effort === "quick" ? "standard" : "thorough" }, meter);
 }
 
 /** Whether the stock has at least the area of the parts. */
@@ -83,7 +86,7 @@ interface Answer {
 export type Look = "neat" | "any";
 
 /** Of a few pieces the best there is, which need not be tried for where a quick answer is as good. */
-function bestOfFew(reduced: Reduced, sizes: Exact, effort: Effort, least: number, meter: Meter): Answer | undefined {
+function bestOfFew({ reduced, sizes, effort, least }: Asked, meter: Meter): Answer | undefined {
   const quick = search(reduced.model, "quick", least, meter);
   if (quick.waiting === 0 && quick.weight <= least) return answerOf(quick, reduced, sizes, effort);
   const draft = everything(reduced.model);
@@ -99,15 +102,9 @@ const answerOf = (draft: Draft, reduced: Reduced, sizes: Exact, effort: Effort):
   },
 });
 
-function bestOf(
-  problem: Problem,
-  whole: Reduced,
-  sizes: Exact,
-  effort: Effort,
-  least: number,
-  meter: Meter,
-): Answer | undefined {
-  if (isFew(whole.model)) return bestOfFew(whole, sizes, effort, least, meter);
+function bestOf(asked: Asked, meter: Meter): Answer | undefined {
+  const { problem, sizes, effort, least } = asked;
+  if (isFew(asked.reduced.model)) return bestOfFew(asked, meter);
   let best: Answer | undefined;
   const parts = shares(problem);
   const simpler = simplerProblems(problem);
@@ -130,7 +127,7 @@ function bestOf(
   for (const [i, { problem: share, times }] of parts.entries()) {
     if (meter.left === 0) break;
     const answer = meter.within(1 / (parts.length - i), (part) => bestOfShare(share, sizes, effort, part));
-    const made = repeated(whole, answer, times);
+    const made = repeated(asked.reduced, answer, times);
     if (made) best = better(made, best);
   }
   return best;
@@ -142,7 +139,8 @@ const WHOLE = 0.6;
 function bestOfShare(share: Problem, sizes: Exact, effort: Effort, meter: Meter): Answer | undefined {
   const reduced = reducedIfAny(share, sizes);
   if (!reduced) return undefined;
-  return bestOf(share, reduced, sizes, effort, leastWeight(tightened(reduced.model), FUNCTIONS[effort]), meter);
+  const least = leastWeight(tightened(reduced.model), FUNCTIONS[effort]);
+  return bestOf({ problem: share, reduced, sizes, effort, least }, meter);
 }
 
 /** The same sheets so many times over. */
