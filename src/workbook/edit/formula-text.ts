@@ -1,7 +1,7 @@
 import { columnLetters, columnNumber, MAX_COLUMNS, MAX_ROWS } from "../address";
 import { isNewFunction } from "../engine/index";
 import { tokens } from "../formula/lexer";
-import { nodesOf, type Node, type NodeOf } from "../formula/nodes";
+import { nodesOf, type Node } from "../formula/nodes";
 import { parseFormula } from "../formula/parse";
 import { CUSTOM_PREFIX, typedName } from "../formula/typed-name";
 import { applyEdits, type Edit } from "../text-edits";
@@ -30,7 +30,7 @@ export function toStored(typed: string, isOwn: (name: string) => boolean = isOwn
 
 /** A stored formula as a person reads it, with its equals sign. */
 export function toTyped(stored: string): string {
-  const spills = /anchorarray/i.test(stored) ? readable(stored).flatMap(marked) : [];
+  const spills = /anchorarray/i.test(stored) ? readable(stored).flatMap((node) => marked(node, stored)) : [];
   const names = tokens(stored).flatMap(({ kind, text, start, end }): Edit[] => {
     const isName = (kind === "call" || kind === "name") && !spills.some((spill) => spill.start === start);
     return isName ? [{ start, end, text: typedName(text) }] : [];
@@ -96,12 +96,16 @@ function anchored(node: Node): Edit[] {
 }
 
 /** The other way round, where a mark may stand behind what is asked for. */
-function marked(node: Node): Edit[] {
+function marked(node: Node, stored: string): Edit[] {
   if (node.kind !== "call" || node.name !== "ANCHORARRAY") return [];
-  const [cell] = node.args as [NodeOf<"reference">?];
-  if (node.args.length !== 1 || !cell || !["reference", "name", "table", "call"].includes(cell.kind)) return [];
+  const [cell, ...others] = node.args;
+  const isEnclosed = cell && /^\(.*\)$/s.test(stored.slice(cell.start, cell.end));
+  if (!cell || others.length > 0 || (WORKED_OUT.includes(cell.kind) && !isEnclosed)) return [];
   return [
     { start: node.start, end: cell.start, text: "" },
     { start: cell.end, end: node.end, text: "#" },
   ];
 }
+
+/** Behind these a mark would stand at their last part alone. */
+const WORKED_OUT: readonly Node["kind"][] = ["missing", "binary", "unary", "join"];

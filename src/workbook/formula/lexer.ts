@@ -42,6 +42,8 @@ const SHAPES = [
   ["text", `"(?:[^"]|"")*"`],
   ["error", ERROR_CODES.map((code) => code.replace(/[/?]/g, "\\$&")).join("|")],
   ["sheet", String.raw`'(?:[^']|'')+'!|\[\d+\][\p{L}\p{N}_.\\:]*!`],
+  // Not every program puts names that read as cells between quotes: those of two sheets cannot be a cell and a sheet.
+  ["sheet", String.raw`[A-Za-z]{1,3}\d{1,7}:[A-Za-z]{1,3}\d{1,7}!`],
   // To the end, for to try at each mark anew would take the square of a long text's time.
   ["unknown", String.raw`"(?:[^"]|"")*$|'(?:[^']|'')*(?:'|$)`],
   ["columns", `${COLUMN}:${COLUMN}${ALONE}`],

@@ -35,6 +35,25 @@ describe("a formula", () => {
     expect(toStored("=OTHER.BOXWIDTH(A2)+DRAWER.NOSUCH(A2)")).toBe("OTHER.BOXWIDTH(A2)+DRAWER.NOSUCH(A2)");
   });
 
+  test.each(
+    'A1 $B$2 Bench!A1 #REF! Bench!#REF! Widths Parts[Width] INDEX(A1:A3,2) (A1:B2) (A1,B2) (-A1) {1,2} 5 "x" TRUE A1#'.split(
+      " ",
+    ),
+  )("that asks for what %s spills is stored and read back", (operand) => {
+    expect(toStored(`=SUM(${operand}#)`)).toMatch(/^SUM\(_xlfn\.ANCHORARRAY\(.*\)\)$/);
+    expect(toTyped(toStored(`=SUM(${operand}#)`))).toBe(`=SUM(${operand}#)`);
+  });
+
+  test("keeps the function where a mark would say less", () => {
+    for (const stored of [
+      "_xlfn.ANCHORARRAY(A1:B2 C1)",
+      "_xlfn.ANCHORARRAY(A1+1)",
+      "_xlfn.ANCHORARRAY(-A1)",
+      "_xlfn.ANCHORARRAY()",
+    ])
+      expect(toTyped(stored)).toBe(`=${stored.replace("_xlfn.", "")}`);
+  });
+
   test("moves with its cell, but not where it is absolute or a text", () => {
     expect(shifted('A1+$B1+C$2+$D$3+Sheet2!E5&"A1"', 2, 1)).toBe('B3+$B3+D$2+$D$3+Sheet2!F7&"A1"');
     expect(shifted("LOG10(Z9)", 1, 1)).toBe("LOG10(AA10)");

@@ -13,6 +13,7 @@ describe("tokens(formula)", () => {
     ["3:$4", ["rows 3:$4"]],
     ["'it''s'!A1#", ["sheet 'it''s'!", "cell A1", "operator #"]],
     ["Jan:Mar!B2", ["sheet Jan:Mar!", "cell B2"]],
+    ["S1:S999!A1", ["sheet S1:S999!", "cell A1"]],
     ["A1:Bench!B2", ["cell A1", "operator :", "sheet Bench!", "cell B2"]],
     ["[1]Bench!Widths", ["sheet [1]Bench!", "name Widths"]],
     ["LOG10(XFE1)", ["call LOG10", "operator (", "name XFE1", "operator )"]],
