@@ -71,3 +71,6 @@ export function overlaps(a: Area, b: Area): boolean {
 export function sameArea(a: Area, b: Area): boolean {
   return a.top === b.top && a.left === b.left && a.bottom === b.bottom && a.right === b.right;
 }
+
+/** A row or column beyond the grid's edge, as it comes in again on the other side. */
+export const wrapped = (place: number, size: number): number => ((place % size) + size) % size;

@@ -2,7 +2,7 @@ import { createServer } from "node:http";
 import type { AddressInfo } from "node:net";
 import { gzipSync } from "node:zlib";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { buildPage } from "../../src/build/page/build";
+import { buildPage, typeOf } from "../../src/build/page/build";
 import { staticFiles } from "../../src/build/page/static";
 import { openDesk, type Desk } from "./desk";
 
@@ -19,7 +19,7 @@ beforeAll(async () => {
     space.sent += body.length;
     // What is kept comes after the page.
     if (name === "offline.js") space.forThePage = space.sent;
-    response.writeHead(200, { "Content-Type": TYPES[name.split(".").at(-1)!]!, "Content-Encoding": "gzip" });
+    response.writeHead(200, { "Content-Type": typeOf(name), "Content-Encoding": "gzip" });
     response.end(body);
   });
   await new Promise<void>((listening) => void server.listen(0, "127.0.0.1", listening));
@@ -27,14 +27,6 @@ beforeAll(async () => {
   desk = await openDesk(undefined, Promise.resolve({ address, close: async () => void server.close() }));
 }, 120_000);
 afterAll(() => desk.close());
-
-const TYPES: Record<string, string> = {
-  html: "text/html",
-  js: "text/javascript",
-  css: "text/css",
-  svg: "image/svg+xml",
-  txt: "text/plain",
-};
 
 test("static files in a folder of any web space are the page, and work without a network from then on", async () => {
   const visit = await desk.visit();

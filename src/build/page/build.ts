@@ -30,7 +30,7 @@ export async function buildPage(start?: string): Promise<PageFiles> {
   );
   for (const [name, bytes] of guideFiles()) files.set(name, bytes);
   files.set(ATTRIBUTIONS, new TextEncoder().encode(attributions("The page", bundledFiles(metafile))));
-  return new Map([...files].map(([name, bytes]) => [name, { type: TYPES[name.split(".").at(-1)!]!, bytes }]));
+  return new Map([...files].map(([name, bytes]) => [name, { type: typeOf(name), bytes }]));
 }
 
 /** The scripts and styles in memory, with esbuild's account of what is in them. */
@@ -61,6 +61,9 @@ export function bundlePage(start = here("../../workbook/browser/main.ts")) {
     loader: { ".woff": "dataurl", ".woff2": "dataurl", ".ttf": "dataurl" },
   });
 }
+
+/** A file's media type, by its ending. */
+export const typeOf = (name: string): string => TYPES[name.split(".").at(-1)!]!;
 
 const TYPES: Record<string, string> = {
   html: "text/html; charset=utf-8",

@@ -1,8 +1,9 @@
-import { columnLetters, columnNumber, MAX_COLUMNS, MAX_ROWS } from "../address";
+import { columnLetters, columnNumber, MAX_COLUMNS, MAX_ROWS, wrapped } from "../address";
 import { isNewFunction } from "../engine/index";
-import { tokens } from "../formula/lexer";
 import { nodesOf, type Node } from "../formula/nodes";
 import { parseFormula } from "../formula/parse";
+import { CORNER } from "../formula/parse-reference";
+import { tokenEdits } from "../formula/token-edits";
 import { CUSTOM_PREFIX, typedName } from "../formula/typed-name";
 import { applyEdits, type Edit } from "../text-edits";
 import { isOwnFunction } from "./own-functions";
@@ -21,9 +22,9 @@ export function toStored(typed: string, isOwn: (name: string) => boolean = isOwn
     if (bound.has(name.toLowerCase())) return `_xlpm.${name}`;
     return isOwn(name) ? ownName(name) : storedName(name);
   };
-  const names = tokens(text).flatMap(({ kind, text: name, start, end }): Edit[] => {
-    if (kind === "call") return [{ start, end, text: stored(name) }];
-    return kind === "name" && bound.has(name.toLowerCase()) ? [{ start, end, text: `_xlpm.${name}` }] : [];
+  const names = tokenEdits(text, ({ kind, text: name }) => {
+    if (kind === "call") return stored(name);
+    return kind === "name" && bound.has(name.toLowerCase()) ? `_xlpm.${name}` : undefined;
   });
   return applyEdits(text, [...nodes.flatMap(anchored), ...names]);
 }
@@ -31,9 +32,9 @@ export function toStored(typed: string, isOwn: (name: string) => boolean = isOwn
 /** A stored formula as a person reads it, with its equals sign. */
 export function toTyped(stored: string): string {
   const spills = /anchorarray/i.test(stored) ? readable(stored).flatMap((node) => marked(node, stored)) : [];
-  const names = tokens(stored).flatMap(({ kind, text, start, end }): Edit[] => {
+  const names = tokenEdits(stored, ({ kind, text, start }) => {
     const isName = (kind === "call" || kind === "name") && !spills.some((spill) => spill.start === start);
-    return isName ? [{ start, end, text: typedName(text) }] : [];
+    return isName ? typedName(text) : undefined;
   });
   return `=${applyEdits(stored, [...spills, ...names])}`;
 }
@@ -41,17 +42,14 @@ export function toTyped(stored: string): string {
 /** The formula as it reads in a cell so many rows down and columns to the right; what is absolute stays. */
 export function shifted(text: string, rows: number, columns: number): string {
   if (rows === 0 && columns === 0) return text;
-  const within = (number: number, size: number) => ((number % size) + size) % size;
   const moved = (corner: string) =>
-    corner.replace(/^(\$(?=[A-Za-z]))?([A-Za-z]*)(\$?)(\d*)$/, (_, fixed = "", letters, fixedRow, row) => {
+    corner.replace(CORNER, (_, fixed = "", letters, fixedRow = "", row) => {
       const isFixed = fixed !== "" || letters === "";
-      const column = isFixed ? letters : columnLetters(within(columnNumber(letters) + columns, MAX_COLUMNS));
-      return fixed + column + fixedRow + (fixedRow || !row ? row : within(Number(row) - 1 + rows, MAX_ROWS) + 1);
+      const column = isFixed ? letters : columnLetters(wrapped(columnNumber(letters) + columns, MAX_COLUMNS));
+      return fixed + column + fixedRow + (fixedRow || !row ? row : wrapped(Number(row) - 1 + rows, MAX_ROWS) + 1);
     });
-  const edits = tokens(text).flatMap(({ kind, text: token, start, end }): Edit[] =>
-    kind === "cell" || kind === "columns" || kind === "rows"
-      ? [{ start, end, text: token.split(":").map(moved).join(":") }]
-      : [],
+  const edits = tokenEdits(text, ({ kind, text: token }) =>
+    kind === "cell" || kind === "columns" || kind === "rows" ? token.split(":").map(moved).join(":") : undefined,
   );
   return applyEdits(text, edits);
 }

@@ -1,6 +1,6 @@
-import { tokens } from "../formula/lexer";
+import { tokenEdits } from "../formula/token-edits";
 import { CUSTOM_PREFIX } from "../formula/typed-name";
-import { applyEdits, type Edit } from "../text-edits";
+import { applyEdits } from "../text-edits";
 import { ownName, toStored } from "./formula-text";
 
 /** Writes formulas anew, and counts what was mended in them. */
@@ -30,9 +30,9 @@ export function mender(functions: Readonly<Record<string, unknown>>, namespace: 
     count: 0,
     formula(stored) {
       if (!isLikely.test(stored)) return undefined;
-      const edits = tokens(stored).flatMap(({ kind, text: call, start, end }): Edit[] => {
+      const edits = tokenEdits(stored, ({ kind, text: call }) => {
         const name = kind === "call" ? typed(call) : undefined;
-        return name === undefined || call === ownName(name) ? [] : [{ start, end, text: name }];
+        return name === undefined || call === ownName(name) ? undefined : name;
       });
       this.count += edits.length;
       return edits.length === 0

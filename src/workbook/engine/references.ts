@@ -1,4 +1,4 @@
-import { contains, MAX_COLUMNS, MAX_ROWS, overlaps, type Area } from "../address";
+import { contains, MAX_COLUMNS, MAX_ROWS, overlaps, wrapped, type Area } from "../address";
 import type { Corner } from "../formula/nodes";
 import type { CellSource } from "./source";
 import { fail, Reference, type CellError, type Scalar, type Scope, type SheetArea } from "./values";
@@ -55,17 +55,13 @@ export function overlap(left: Reference, right: Reference): Reference | CellErro
 
 /** Where a written reference points from this formula's cell; beyond the grid's edge it comes in again on the other side. */
 export function shiftedArea(from: Corner, to: Corner, shift: { rowShift: number; columnShift: number }): Area {
-  const row = (corner: Corner) => (corner.rowAbsolute ? corner.row : wrap(corner.row + shift.rowShift, MAX_ROWS));
+  const row = (corner: Corner) => (corner.rowAbsolute ? corner.row : wrapped(corner.row + shift.rowShift, MAX_ROWS));
   const column = (corner: Corner) =>
-    corner.columnAbsolute ? corner.column : wrap(corner.column + shift.columnShift, MAX_COLUMNS);
+    corner.columnAbsolute ? corner.column : wrapped(corner.column + shift.columnShift, MAX_COLUMNS);
   return {
     top: Math.min(row(from), row(to)),
     left: Math.min(column(from), column(to)),
     bottom: Math.max(row(from), row(to)),
     right: Math.max(column(from), column(to)),
   };
-}
-
-function wrap(value: number, size: number): number {
-  return ((value % size) + size) % size;
 }

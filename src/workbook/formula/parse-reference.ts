@@ -18,9 +18,12 @@ export function takeReference(cursor: Cursor): NodeOf<"reference"> | undefined {
   return { kind: "reference", from, to, start, end: cursor.end };
 }
 
+/** Mark and letters of a column, mark and number of a row, of which one pair may be missing. */
+export const CORNER = /^(\$(?=[A-Za-z]))?([A-Za-z]*)(\$)?(\d*)$/;
+
 /** @param missing the row of a whole column, the column of a whole row; the grid's last where it is beyond */
 function corner(text: string, missing: number): Corner {
-  const [, columnMark = "", letters, rowMark = "", row] = /^(\$(?=[A-Za-z]))?([A-Za-z]*)(\$)?(\d*)$/.exec(text)!;
+  const [, columnMark = "", letters, rowMark = "", row] = CORNER.exec(text)!;
   return {
     row: row ? Number(row) - 1 : Math.min(missing, MAX_ROWS - 1),
     column: letters ? columnNumber(letters) : Math.min(missing, MAX_COLUMNS - 1),

@@ -1,4 +1,5 @@
-import { tokens } from "./lexer";
+import { applyEdits } from "../text-edits";
+import { tokenEdits } from "./token-edits";
 
 /** How a file marks a function of an add-in: the prefix, the add-in's namespace, and the function's own name. */
 export const CUSTOM_PREFIX = "_xldudf_";
@@ -17,6 +18,7 @@ export function typedName(stored: string): string {
 
 /** A piece of a formula with such names in it, for sentences; what stands in quotes stays. */
 export const typedNames = (text: string): string =>
-  tokens(text)
-    .map((token) => (token.kind === "call" || token.kind === "name" ? typedName(token.text) : token.text))
-    .join("");
+  applyEdits(
+    text,
+    tokenEdits(text, (token) => (token.kind === "call" || token.kind === "name" ? typedName(token.text) : undefined)),
+  );
