@@ -39,7 +39,7 @@ const workbook = {
   look: ["xlsx", "engine"],
   sheets: ["xlsx", "formula"],
   edit: ["sheets", "look", "xlsx", "engine", "formula"],
-  author: ["edit", "xlsx"],
+  author: ["edit", "xlsx", "formula"],
   example: ["author", "edit"],
   "new-job": ["example", "author"],
   browser: ["new-job", "example", "edit", "look", "xlsx", "engine"],

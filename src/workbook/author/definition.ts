@@ -2,6 +2,8 @@
 export interface WorkbookDefinition<Style extends string = string> {
   sheets: SheetDefinition<Style>[];
   styles: Record<Style, StyleDefinition>;
+  /** Names for ranges, each with what it stands for, as in a formula. */
+  names?: Readonly<Record<string, string>>;
 }
 
 export interface SheetDefinition<Style extends string = string> {
@@ -31,6 +33,8 @@ export interface PageDefinition {
   onePage?: boolean;
   /** At the foot of each page; `&P` is the page's number, `&N` how many there are. */
   footer?: string;
+  /** The row, from 1, that stands at the head of every page. */
+  repeated?: number;
 }
 
 /** Numbers colored from the least to the greatest, or a look wherever a formula is true. */

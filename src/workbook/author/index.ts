@@ -1,6 +1,7 @@
 /** Workbooks written out of data. */
 export type {
   CellDefinition,
+  PageDefinition,
   RowDefinition,
   RuleDefinition,
   RuleLook,

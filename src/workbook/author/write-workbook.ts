@@ -1,5 +1,7 @@
 import { strToU8, zipSync } from "fflate";
 import { METADATA } from "../edit/dynamic-mark";
+import { toStored } from "../edit/formula-text";
+import { prefixText } from "../formula/sheet-prefix";
 import { escapeText } from "../xlsx/xml";
 import type { WorkbookDefinition } from "./definition";
 import { ruleLooks } from "./rules-part";
@@ -7,14 +9,14 @@ import { sheetPart } from "./sheet-part";
 import { stylesPart } from "./styles-part";
 
 /** Writes a workbook out as the bytes of an .xlsx file. The same definition gives the same bytes. */
-export function writeWorkbook({ sheets, styles }: WorkbookDefinition): Uint8Array {
+export function writeWorkbook({ sheets, styles, names: defined = {} }: WorkbookDefinition): Uint8Array {
   const names = Object.keys(styles);
   const styleNumber = (style: string): number => names.indexOf(style) + 1;
   const looks = ruleLooks(sheets);
   const parts: Record<string, string> = {
     "[Content_Types].xml": contentTypes(sheets.length),
     "_rels/.rels": relationships([["officeDocument", "xl/workbook.xml"]]),
-    "xl/workbook.xml": workbookPart(sheets.map(({ name }) => name)),
+    "xl/workbook.xml": workbookPart(sheets, defined),
     "xl/_rels/workbook.xml.rels": relationships([
       ...sheets.map((_, i): [string, string] => ["worksheet", `worksheets/sheet${i + 1}.xml`]),
       ["styles", "styles.xml"],
@@ -56,10 +58,25 @@ function relationships(targets: [type: string, target: string][]): string {
   return `${HEAD}<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships">${links.join("")}</Relationships>`;
 }
 
-function workbookPart(names: string[]): string {
-  const sheets = names.map((name, i) => `<sheet name="${escapeText(name)}" sheetId="${i + 1}" r:id="rId${i + 1}"/>`);
+function workbookPart(sheets: WorkbookDefinition["sheets"], names: Readonly<Record<string, string>>): string {
+  const listed = sheets.map(
+    ({ name }, i) => `<sheet name="${escapeText(name)}" sheetId="${i + 1}" r:id="rId${i + 1}"/>`,
+  );
+  const titles = sheets.flatMap(({ name, page }, i) => {
+    const row = page?.repeated;
+    if (row === undefined) return [];
+    const rows = `${prefixText({ first: name })}$${row}:$${row}`;
+    return [`<definedName name="_xlnm.Print_Titles" localSheetId="${i}">${escapeText(rows)}</definedName>`];
+  });
+  const all = [
+    ...titles,
+    ...Object.entries(names).map(
+      ([name, area]) => `<definedName name="${name}">${escapeText(toStored(area))}</definedName>`,
+    ),
+  ];
   return (
     `${HEAD}<workbook xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" xmlns:r="${OFFICE}">` +
-    `<bookViews><workbookView/></bookViews><sheets>${sheets.join("")}</sheets></workbook>`
+    `<bookViews><workbookView/></bookViews><sheets>${listed.join("")}</sheets>` +
+    `${all.length > 0 ? `<definedNames>${all.join("")}</definedNames>` : ""}</workbook>`
   );
 }

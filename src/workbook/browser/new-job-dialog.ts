@@ -27,8 +27,10 @@ export function askForJob(dialog: HTMLDialogElement, begin: (choices: Choices) =
 type Name = keyof Choices | (typeof DATA_SHEET)[number];
 
 const UNITS = { in: "inches", mm: "millimeters" };
+const FROM = { openings: "openings, as measured", cabinets: "cabinets, by their outside" };
 
 function fill(form: HTMLFormElement): void {
+  options(form, "from", FROM);
   options(form, "unit", UNITS);
   for (const name of ["construction", "slide"] as const)
     options(form, name, Object.fromEntries(STANDARDS_HELP[name].choices!.map((word) => [word, word])));
@@ -74,6 +76,7 @@ function chosen(form: HTMLFormElement): Choices {
   const slide = of("slide") as Choices["slide"];
   return {
     unit: of("unit") as Choices["unit"],
+    from: of("from") as Choices["from"],
     construction: of("construction") as Choices["construction"],
     slide,
     sideThickness: of("sideThickness"),

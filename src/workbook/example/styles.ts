@@ -95,6 +95,8 @@ export const STYLES = {
   bareNumber: { format: "#,##0.00_)", horizontal: "right", vertical: "center" },
   label: { borders: hair, vertical: "center" },
   input: { ...input, format: LENGTH, horizontal: "right" },
+  /** A formula to be typed over. */
+  inputResult: { ...input, format: LENGTH, horizontal: "right" },
   inputCount: { ...input, horizontal: "right", indent: 1, format: "0" },
   inputWord: { ...input, horizontal: "right", indent: 1 },
   legendInput: { ...input, horizontal: "center" },

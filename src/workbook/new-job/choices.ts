@@ -4,6 +4,8 @@ import { STANDARDS_HELP } from "../../guide/index";
 /** What a person chooses before a new job is laid out. */
 export interface Choices {
   unit: Unit;
+  /** What is typed: clear openings as measured, or cabinets by their outside sizes. */
+  from: "openings" | "cabinets";
   construction: "frameless" | "face frame";
   slide: "side-mount" | "center-mount" | "wood runner" | "undermount";
   /** As it is typed, such as 1/2. */
@@ -22,6 +24,20 @@ export const DATA_SHEET = (Object.keys(STANDARDS_HELP) as StandardName[]).filter
 );
 
 export const DEFAULT_CHOICES: Record<Unit, Choices> = {
-  in: { unit: "in", construction: "frameless", slide: "side-mount", sideThickness: "1/2", dataSheet: {} },
-  mm: { unit: "mm", construction: "frameless", slide: "side-mount", sideThickness: "12", dataSheet: {} },
+  in: {
+    unit: "in",
+    from: "openings",
+    construction: "frameless",
+    slide: "side-mount",
+    sideThickness: "1/2",
+    dataSheet: {},
+  },
+  mm: {
+    unit: "mm",
+    from: "openings",
+    construction: "frameless",
+    slide: "side-mount",
+    sideThickness: "12",
+    dataSheet: {},
+  },
 };

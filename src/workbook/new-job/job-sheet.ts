@@ -3,19 +3,10 @@ import type { RowDefinition, SheetDefinition } from "../author/index";
 import { cell, gap, row, tall } from "../example/cells";
 import type { Style } from "../example/styles";
 import type { Choices } from "./choices";
+import { jobRows, jobTable, ROOM } from "./job-table";
+import { pageOf } from "./page";
 
-const COLUMNS: [heading: string, style: Style][] = [
-  ["Opening", "inputText"],
-  ["Width", "input"],
-  ["Height", "input"],
-  ["Depth", "input"],
-  ["Drawers", "input"],
-  ["Cabinet", "inputWord"],
-  ["Quantity", "inputCount"],
-];
-/** One opening to begin with, which is typed over. */
-const FIRST = { in: ["A", "18", "28", "22 3/4", "4"], mm: ["A", "450", "700", "560", "4"] };
-const ROOM = 12;
+/** The row of the headings. */
 const TOP = 5;
 const BOTTOM = TOP + ROOM;
 const STANDARDS_TOP = BOTTOM + 3;
@@ -33,26 +24,37 @@ const ROWS: ({ group: string } | { name: Name })[] = [
   ]),
 ];
 
-/** The tables as formulas of other sheets name them. */
-export const OPENINGS = `Job!$A$${TOP}:$${String.fromCharCode(64 + COLUMNS.length)}$${BOTTOM}`;
+/** The table that is typed, as formulas of other sheets name it. */
+export const typedTable = (choices: Choices): string =>
+  `Job!$A$${TOP}:$${String.fromCharCode(64 + jobTable(choices).columns.length)}$${BOTTOM}`;
+
 /** With the row of the unit, which stands in the first group. */
 const STANDARDS_BOTTOM = STANDARDS_TOP + ROWS.length + 1;
 export const STANDARDS = `Job!$A$${STANDARDS_TOP}:$B$${STANDARDS_BOTTOM}`;
 
 const rowOf = (name: Name): number => STANDARDS_TOP + 2 + ROWS.findIndex((one) => "name" in one && one.name === name);
 
+/** The standards in their order, as the sheet lists them. */
+export const STANDARD_NAMES: readonly Name[] = ROWS.flatMap((one) => ("name" in one ? [one.name] : []));
+
 /** Where a standard is typed. */
 export const standardCell = (name: Name): string => `Job!$B$${rowOf(name)}`;
 export const UNIT_CELL = `Job!$B$${STANDARDS_TOP + 2}`;
 
+/** What is said of either unit, whichever is typed in the end. */
+export const byUnit = (inches: string, millimeters: string, unit = UNIT_CELL): string =>
+  inches === millimeters ? inches : `=IF(${unit}="mm","${millimeters}","${inches}")`;
+
 /** All that a person types about a job: its openings, and whatever the shop does otherwise than usual. */
 export function jobSheet(choices: Choices): SheetDefinition<Style> {
-  const { unit } = choices;
+  const { columns, words } = jobTable(choices);
+  const last = String.fromCharCode(64 + columns.length);
   return {
     name: "Job",
-    widths: [28, 17, 17, 17, 22, 12, 11],
+    widths: [28, 17, 17, 17, 22, 12, 11, ...columns.slice(7).map(() => 16)],
     selected: `B${TOP + 1}`,
-    merged: ["A1:G1", "A2:G2", "A3:G3", `A${STANDARDS_TOP - 1}:G${STANDARDS_TOP - 1}`],
+    merged: [...[1, 2, 3].map((r) => `A${r}:${last}${r}`), `A${STANDARDS_TOP - 1}:G${STANDARDS_TOP - 1}`],
+    page: pageOf(choices),
     lists: [
       { area: `B${STANDARDS_TOP + 2}`, words: ["in", "mm"] },
       ...ROWS.flatMap((one) => {
@@ -62,38 +64,28 @@ export function jobSheet(choices: Choices): SheetDefinition<Style> {
     ],
     rows: [
       tall(36, cell("title", "The job")),
-      row(
-        cell(
-          "subtitle",
-          "Type over the first opening, and add yours below it; everything on the other sheets follows at once. Clear sizes, measured.",
-        ),
-      ),
-      row(
-        cell(
-          "subtitle",
-          "Several measurements stand in one cell: 18; 17 15/16. Drawers: a number, or heights and parts from the top: 5; 1 part; 2 parts.",
-        ),
-      ),
+      ...words.map((text) => row(cell("subtitle", text))),
       gap(),
-      tall(27, ...COLUMNS.map(([name, style]) => cell(style === "inputText" ? "columnText" : "column", name))),
-      ...Array.from({ length: ROOM }, (_, i) => openingRow(i === 0 ? FIRST[unit] : [])),
+      tall(27, ...columns.map(([name, style]) => cell(style === "inputText" ? "columnText" : "column", name))),
+      ...jobRows(choices).map((cells) => row(...cells)),
       gap(),
       row(
         cell(
           "subtitle",
-          `Your standards. Leave one empty and the usual holds; write none for zero. Plain numbers are ${unit === "in" ? "inches" : "millimeters"}.`,
+          `="Your standards. Leave one empty and the usual holds; write none for zero. Plain numbers are "&IF(${UNIT}="mm","millimeters.","inches.")`,
         ),
       ),
       tall(27, cell("columnText", "Standard"), cell("column", "Value"), cell("column", "If left empty"), meaning("")),
       ...ROWS.flatMap((one, i) =>
-        "group" in one ? [groupRow(one.group), ...(i === 0 ? [unitRow(unit)] : [])] : [standardRow(one.name, choices)],
+        "group" in one
+          ? [groupRow(one.group), ...(i === 0 ? [unitRow(choices.unit)] : [])]
+          : [standardRow(one.name, choices)],
       ),
     ],
   };
 }
 
-const openingRow = (values: readonly string[]): RowDefinition<Style> =>
-  row(...COLUMNS.map(([, style], i) => cell(style, values[i] ?? null)));
+const UNIT = UNIT_CELL.replace("Job!", "");
 
 const meaning = (text: string) => cell("remark", text);
 
@@ -113,7 +105,7 @@ function standardRow(name: Name, choices: Choices): RowDefinition<Style> {
   return row(
     cell("label", name),
     cell("inputWord", chosen(name, choices)),
-    cell("resultWord", usualInWords(name, choices.unit)),
+    cell("resultWord", byUnit(usualInWords(name, "in"), usualInWords(name, "mm"), UNIT)),
     cell("note", said),
   );
 }

@@ -3,6 +3,8 @@ import type { SheetDefinition } from "../author/index";
 import { cell, gap, row, tall } from "../example/cells";
 import { STOCK_COLUMNS, STOCK_NOTE, STOCK_STYLES } from "../example/prices";
 import type { Style } from "../example/styles";
+import type { Choices } from "./choices";
+import { pageOf } from "./page";
 
 /** Round figures to be typed over, so that every sheet shows something from the start. */
 const STOCK_ROWS: Record<Unit, [thickness: string, length: string, width: string, price: number][]> = {
@@ -52,14 +54,15 @@ export const STOCK = `Prices!$A$${TOP}:$H$${BOTTOM}`;
 export const RATES = `Prices!$A$${RATES_TOP}:$B$${RATES_BOTTOM}`;
 
 /** What the shop buys, and what it charges. */
-export const pricesSheet = (unit: Unit): SheetDefinition<Style> => ({
+export const pricesSheet = (choices: Choices): SheetDefinition<Style> => ({
   name: "Prices",
   widths: [22, 12, 11, 11, 11, 11, 14, 9],
   selected: `E${TOP + 1}`,
+  page: pageOf(choices),
   merged: ["A1:H1", "A2:H2", `A${BOTTOM + 1}:H${BOTTOM + 1}`],
   lists: [
     { area: `G${TOP + 1}:G${BOTTOM}`, words: ["sheet", "board foot", "cubic meter"] },
-    ...rates(unit).flatMap(([name], i) => {
+    ...rates(choices.unit).flatMap(([name], i) => {
       const words = { "charge sheets": ["whole", "used"], "tax on": ["all", "materials", "none"] }[name];
       return words ? [{ area: `B${RATES_TOP + 1 + i}`, words }] : [];
     }),
@@ -69,12 +72,12 @@ export const pricesSheet = (unit: Unit): SheetDefinition<Style> => ({
     row(cell("subtitle", "These are round figures, not prices: type yours over them.")),
     gap(),
     tall(27, cell("columnText", "Material"), ...STOCK_COLUMNS.map((name) => cell("column", name))),
-    ...STOCK_ROWS[unit].map((values) => stockRow(["Plywood", ...values])),
+    ...STOCK_ROWS[choices.unit].map((values) => stockRow(["Plywood", ...values])),
     ...Array.from({ length: FREE.stock }, () => stockRow([])),
     tall(36, cell("plainNote", STOCK_NOTE)),
     gap(),
     tall(27, cell("columnText", "Rate"), cell("column", "Value")),
-    ...rates(unit).map(([name, value, note]) =>
+    ...rates(choices.unit).map(([name, value, note]) =>
       row(cell("label", name), cell(typeof value === "string" ? "inputWord" : "inputPlain", value), cell("note", note)),
     ),
     ...Array.from({ length: FREE.rates }, () => row(cell("inputText", null), cell("inputPlain", null))),

@@ -12,6 +12,6 @@ export const NEW_JOB_STYLES = Object.fromEntries(
 function changed(name: Style, style: StyleDefinition): StyleDefinition {
   if (name === "input" || name === "inputText" || name === "inputWord") return { ...style, format: "@" };
   const { format, ...rest } = style;
-  if (name === "result") return rest;
-  return format ? { ...style, format: format.replace('"$"', "") } : style;
+  if (["result", "inputResult", "columnSize"].includes(name)) return rest;
+  return format ? { ...style, format: format.replaceAll('"$"', "") } : style;
 }
