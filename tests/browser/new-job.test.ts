@@ -65,6 +65,19 @@ describe("a new job, begun on the page", () => {
     await begun();
   });
 
+  test("begins from cabinets by their outside sizes, and plans the openings in them", async () => {
+    const dialog = await ask();
+    await dialog.getByLabel("I have the sizes of").selectOption("cabinets");
+    await dialog.getByRole("button", { name: "Begin" }).click();
+    await begun();
+    await visit.enter("B6", "24");
+    await visit.sheet("Openings");
+    // Less two ends of 3/4.
+    await visit.expectValue("C6", 22.5);
+    await visit.sheet("Plan");
+    await visit.expectValue("F6", 21.5);
+  });
+
   test("takes millimeters, with sides as they are bought in them", async () => {
     const dialog = await ask();
     expect(await dialog.getByLabel("Undermount deduction").isVisible()).toBe(false);
