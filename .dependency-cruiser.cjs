@@ -39,11 +39,12 @@ const workbook = {
   look: ["xlsx", "engine"],
   sheets: ["xlsx", "formula"],
   edit: ["sheets", "look", "xlsx", "engine", "formula"],
+  freeze: ["edit", "sheets", "xlsx", "engine", "formula"],
   author: ["edit", "xlsx", "formula"],
   example: ["author", "edit"],
   "new-job": ["example", "author"],
-  browser: ["new-job", "example", "edit", "look", "xlsx", "engine"],
-  node: ["edit", "xlsx", "engine"],
+  browser: ["new-job", "example", "freeze", "edit", "look", "xlsx", "engine"],
+  node: ["freeze", "edit", "sheets", "xlsx", "engine"],
 };
 
 const within = (folder) => ({ from: { path: `^src/${folder}/` }, to: { path: `^src/${folder}/` } });

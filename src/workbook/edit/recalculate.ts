@@ -27,7 +27,10 @@ export interface Report {
  * Recalculates a workbook's file. Only cells whose value changes are written; every other byte of the parts stays.
  * @throws FileFault where the bytes are no usable workbook
  */
-export function recalculate(bytes: Uint8Array, options: EngineOptions): { bytes: Uint8Array; report: Report } {
+export function recalculate(
+  bytes: Uint8Array,
+  options: EngineOptions,
+): { bytes: Uint8Array; report: Report; outcome: Outcome } {
   const { opened, bytes: whole, mended } = mendNames(bytes, options.functions, options.namespace ?? "DRAWER");
   const outcome = createEngine(options).calculate(opened.book);
   const changes = changesOf(opened, outcome);
@@ -38,7 +41,7 @@ export function recalculate(bytes: Uint8Array, options: EngineOptions): { bytes:
   });
   updateCalcChain(opened, changes, draft);
   const written = draft.isChanged ? draft.bytes() : whole;
-  return { bytes: written, report: { mended, ...reportOf(opened, outcome, changes) } };
+  return { bytes: written, report: { mended, ...reportOf(opened, outcome, changes) }, outcome };
 }
 
 function updateCalcChain(opened: OpenWorkbook, changes: CellChange[][], draft: PackageDraft): void {

@@ -5,6 +5,10 @@ export interface Arguments {
   output: string;
   inPlace: boolean;
   quiet: boolean;
+  /** Whether results of our functions are written as values. */
+  values: boolean;
+  /** The sheet that alone is written. */
+  sheet?: string;
 }
 
 /** A command line that cannot be followed, in one sentence. */
@@ -20,9 +24,17 @@ export function readArguments(words: string[]): Arguments | "help" {
   const inPlace = values["in-place"] ?? false;
   if (inPlace && values.output !== undefined) throw new UsageFault("Give either --output or --in-place, not both.");
   if (!inPlace && values.output === undefined) throw new UsageFault("Where to? Give -o FILE, or --in-place.");
+  if (values.sheet !== undefined && !values.values) throw new UsageFault("--sheet goes with --values.");
   const output = values.output ?? input;
   for (const name of [input, output]) refuseNoName(name);
-  return { input, output, inPlace, quiet: values.quiet ?? false };
+  return {
+    input,
+    output,
+    inPlace,
+    quiet: values.quiet ?? false,
+    values: values.values ?? false,
+    ...(values.sheet === undefined ? {} : { sheet: values.sheet }),
+  };
 }
 
 function refuseNoName(name: string): void {
@@ -42,6 +54,8 @@ function parse(words: string[]) {
         output: { type: "string", short: "o" },
         "in-place": { type: "boolean" },
         quiet: { type: "boolean", short: "q" },
+        values: { type: "boolean" },
+        sheet: { type: "string" },
         help: { type: "boolean", short: "h" },
       },
     });

@@ -1,5 +1,8 @@
 import type { EngineOptions } from "../engine/index";
+import { version } from "../../../package.json";
 import { recalculate } from "../edit/recalculate";
+import { freeze } from "../freeze/index";
+import { SheetFault } from "../sheets/index";
 import { FileFault, shown } from "../xlsx/fault";
 import { readArguments, UsageFault, type Arguments } from "./arguments";
 import { HELP } from "./help";
@@ -40,18 +43,36 @@ async function recalculateFile(args: Arguments, options: EngineOptions, streams:
   }
   await outputTarget(args.output);
   const bytes = await readInput(args.input);
-  const { bytes: written, report } = recalculate(bytes, options);
+  const {
+    bytes: written,
+    report,
+    frozen,
+  } = args.values ? frozenCopy(bytes, options, args.sheet) : worked(bytes, options);
   await writeOutput(args.output, written);
   const { kept, errors, summary } = describe(report);
   if (!args.quiet) streams.out(summary);
+  if (!args.quiet && frozen !== undefined) streams.out(frozenLine(frozen));
   if (!args.quiet) errors.forEach(streams.out);
   kept.forEach(streams.err);
   return kept.length > 0 ? 1 : 0;
 }
 
+const worked = (bytes: Uint8Array, options: EngineOptions) => ({ ...recalculate(bytes, options), frozen: undefined });
+
+/** Dated by this machine's clock. */
+function frozenCopy(bytes: Uint8Array, options: EngineOptions, sheet: string | undefined) {
+  const now = options.now ?? new Date();
+  const [year, month, day] = [now.getFullYear(), now.getMonth() + 1, now.getDate()];
+  const date = [year, month, day].map((part) => String(part).padStart(2, "0")).join("-");
+  return freeze(bytes, { ...options, now }, { date, version }, sheet);
+}
+
+const frozenLine = (count: number): string =>
+  count === 1 ? "1 formula is a value now." : `${count === 0 ? "No" : count} formulas are values now.`;
+
 /** One line, whatever happened. */
 function sentence(error: unknown): string {
   if (error instanceof UsageFault) return `${error.message} See --help.`;
-  if (error instanceof FileFault) return error.message;
+  if (error instanceof FileFault || error instanceof SheetFault) return error.message;
   return `The file cannot be recalculated: ${error instanceof Error ? error.message : String(error)}`;
 }

@@ -3,9 +3,13 @@ export const HELP = `Recalculates a workbook and writes its values, without a sp
 
   recalculate IN.xlsx -o OUT.xlsx
   recalculate --in-place BOOK.xlsx
+  recalculate --values IN.xlsx -o COPY.xlsx
 
   -o, --output FILE  where the recalculated workbook goes; it may not be the input
       --in-place     write over the input
+      --values       write the results of DRAWER as values, for who has no add-in
+      --sheet NAME   with --values: that sheet alone, and what it takes from others
+                     as values too
   -q, --quiet        print only what kept its value
   -h, --help         print this
 
@@ -24,6 +28,11 @@ Write ./-name for a file whose name begins with a dash.
 Cells of DRAWER that give an error are listed with what it says. A formula that cannot
 be worked out here (a function that is missing, another workbook, a data table, a
 circle) keeps its stored value and is listed.
+
+A copy of --values calls no DRAWER function: their results are plain values in their
+formats, A5# is the range that it spilled over, and native formulas stay. An error stays
+that error. The date and the version stand in the file's properties, and at the left of
+the printed foot of sheets that have nothing there.
 
 Exit code
   0  every formula was recalculated

@@ -17,7 +17,7 @@ import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { run } from "../../../src/workbook/node/cli";
 import { fakes } from "../support/fakes";
-import { cellOf, oneSheet } from "../support/handmade";
+import { cellOf, oneSheet, parts } from "../support/handmade";
 
 let folder: string;
 beforeEach(() => void (folder = mkdtempSync(join(tmpdir(), "recalculate-"))));
@@ -38,6 +38,39 @@ async function command(...words: string[]) {
   const code = await run(words, { functions: fakes }, { out: (line) => out.push(line), err: (line) => err.push(line) });
   return { code, out, err };
 }
+
+describe("recalculate --values", () => {
+  const dated = async (...words: string[]) => {
+    const out: string[] = [];
+    const err: string[] = [];
+    const options = { functions: fakes, now: new Date(2026, 4, 4, 23, 59) };
+    const code = await run(words, options, { out: (line) => out.push(line), err: (line) => err.push(line) });
+    return { code, out, err };
+  };
+
+  it("writes values in place of calls, dated by the clock that it is given, and says how many", async () => {
+    const { code, out } = await dated("--values", put("in.xlsx"), "-o", join(folder, "out.xlsx"));
+    expect({ code, out }).toEqual({
+      code: 0,
+      out: ["1 formula recalculated, 1 cell changed.", "1 formula is a value now."],
+    });
+    const written = readFileSync(join(folder, "out.xlsx"));
+    expect(cellOf(written, "B1")).toBe('<c r="B1"><v>19</v></c>');
+    expect(parts(written)["docProps/custom.xml"]).toContain(">2026-05-04<");
+  });
+
+  it("--sheet NAME writes that sheet alone, says which there are where it is not, and wants --values", async () => {
+    const out = join(folder, "out.xlsx");
+    expect((await dated("--values", "--sheet", "Bench", put("in.xlsx"), "-o", out)).code).toBe(0);
+    expect(await dated("--values", "--sheet", "Bend", put("in.xlsx"), "-o", out)).toEqual({
+      code: 2,
+      out: [],
+      err: ["recalculate: The workbook has no sheet “Bend”; it has “Bench”."],
+    });
+    const { code, err } = await dated("--sheet", "Bench", put("in.xlsx"), "-o", out);
+    expect({ code, err }).toEqual({ code: 2, err: ["recalculate: --sheet goes with --values. See --help."] });
+  });
+});
 
 describe("recalculate IN -o OUT", () => {
   it("writes the new file, leaves the old one, and gives 0", async () => {

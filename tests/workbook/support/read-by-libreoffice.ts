@@ -31,8 +31,8 @@ export function comparedWithLibreOffice(files: readonly Uint8Array[]): { same: n
   return { same, others };
 }
 
-/** All files in one run. */
-function readByLibreOffice(files: readonly Uint8Array[]): SheetJS.WorkBook[] {
+/** What LibreOffice makes of files, all in one run. */
+export function readByLibreOffice(files: readonly Uint8Array[]): SheetJS.WorkBook[] {
   const folder = mkdtempSync(join(tmpdir(), "law-"));
   try {
     const out = join(folder, "out");

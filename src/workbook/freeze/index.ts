@@ -1,0 +1,2 @@
+/** Copies of workbooks for whoever has none of our functions: a client, a tablet, another program. */
+export { freeze, type Stamp } from "./freeze";
