@@ -15,6 +15,7 @@ const {
   functionReference,
   FunctionsJsonPlugin,
   GuidePlugin,
+  guideReference,
   ICON_SIZES,
   renderIcon,
   withColors,
@@ -56,6 +57,9 @@ export default async function addin(env, { mode }) {
       new webpack.DefinePlugin({
         FUNCTION_REFERENCE: webpack.DefinePlugin.runtimeValue(() => JSON.stringify(functionReference(functions)), {
           fileDependencies: functions,
+        }),
+        GUIDE_REFERENCE: webpack.DefinePlugin.runtimeValue(() => JSON.stringify(guideReference()), {
+          contextDependencies: [here("src/guide/pages")],
         }),
       }),
       new CopyPlugin({

@@ -3,7 +3,7 @@ export { functionFiles } from "./function-files";
 export { functionReference } from "./function-reference";
 export { FunctionsJsonPlugin } from "./functions-json-plugin";
 export { functionHelp } from "../guide/index";
-export { GuidePlugin } from "./guide/index";
+export { GuidePlugin, guideReference } from "./guide/index";
 export { fill } from "./fill";
 export { ICON_SIZES, renderIcon } from "./icon";
 export { fillManifest } from "./manifest";

@@ -1,5 +1,6 @@
 import { functionHelp } from "../guide/index";
 import { element } from "./element";
+import { insertButton } from "./inserts";
 import { bracketed, signature, type Example, type FunctionEntry } from "./reference";
 import { resultCells } from "./result-text";
 
@@ -50,15 +51,19 @@ const example = ({ formula, result }: Example): HTMLElement =>
     element(
       "div",
       { class: "taken" },
-      resultGrid(result),
-      element("button", { type: "button", "data-formula": formula }),
+      element(
+        "div",
+        { class: "wide", tabindex: "0", role: "group", "aria-label": `Result of ${formula}` },
+        resultGrid(result),
+      ),
+      insertButton({ formula }),
     ),
   );
 
 const resultGrid = (result: string): HTMLElement =>
   element(
     "table",
-    { "aria-label": "Result" },
+    {},
     ...resultCells(result).map((row) => element("tr", {}, ...row.map((cell) => element("td", {}, cell)))),
   );
 

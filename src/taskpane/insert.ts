@@ -1,4 +1,5 @@
 import type { Host } from "./host/host";
+import { writtenAs, type Inserted } from "./inserts";
 import { faultMessage, MESSAGES } from "./messages";
 
 /** What came of an attempt, to be shown. */
@@ -7,23 +8,30 @@ export interface Outcome {
   text: string;
 }
 
-/** Writes a formula into the selected cell if that is empty: an example must never cost anybody their own work. */
-export async function insertExample(host: Host, formula: string): Promise<Outcome> {
+/** Puts something in at the selected cell if there is room: what is inserted must never cost anybody their own work. */
+export async function insert(host: Host, what: Inserted): Promise<Outcome> {
   try {
+    if ("cells" in what) return await insertCells(host, what);
     const { address, formula: held, value } = await host.selection();
     if (held !== "" || value !== "") return { ok: false, text: MESSAGES.occupied(address) };
-    await host.insertFormula(formula);
-    return { ok: true, text: MESSAGES.inserted(formula, address) };
+    await host.insertFormula(what.formula);
+    return { ok: true, text: MESSAGES.inserted(what.formula, address) };
   } catch (thrown) {
     return { ok: false, text: faultMessage(thrown) };
   }
 }
 
-/** Where there is no cell to write to, an example can be copied. */
-export async function copyExample(formula: string): Promise<Outcome> {
+async function insertCells(host: Host, what: Extract<Inserted, { cells: unknown }>): Promise<Outcome> {
+  const { address, wasFree } = await host.insertCells(what.cells);
+  if (!wasFree) return { ok: false, text: MESSAGES.occupied(address) };
+  return { ok: true, text: MESSAGES.inserted(writtenAs(what), address) };
+}
+
+/** Where there is no cell to write to, it can be copied. */
+export async function copy(what: Inserted): Promise<Outcome> {
   try {
-    await navigator.clipboard.writeText(formula);
-    return { ok: true, text: MESSAGES.copied(formula) };
+    await navigator.clipboard.writeText("formula" in what ? what.formula : what.cells.join("\t"));
+    return { ok: true, text: MESSAGES.copied(writtenAs(what)) };
   } catch {
     return { ok: false, text: MESSAGES.notCopied };
   }

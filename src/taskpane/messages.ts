@@ -11,7 +11,7 @@ export const MESSAGES = {
     "This version of the spreadsheet does not let the pane write cells. Copy an example, and paste it into a cell.",
   unknownCell: "Select an empty cell, then insert an example.",
   selected: (address: string) => `Selected cell: ${address}`,
-  inserted: (formula: string, address: string) => `${formula} now stands in ${address}.`,
+  inserted: (what: string, address: string) => `${what} now stands in ${address}.`,
   occupied: (address: string) =>
     `${address} is not empty and was left as it is. Select an empty cell, then insert again.`,
   copied: (formula: string) => `${formula} is copied.`,
@@ -38,8 +38,9 @@ export const MESSAGES = {
   saveSvg: "Save as SVG",
   savePng: "Save as PNG",
   notSaved: "The picture could not be made.",
-  found: (count: number) => (count === 1 ? "1 function" : `${count} functions`),
-  nothing: (query: string) => `No function matches “${query}”.`,
+  found: (count: number) => (count === 0 ? "Nothing found" : `${count} found`),
+  more: (count: number) => `And ${count} more. Another word finds fewer.`,
+  nothing: (query: string) => `Nothing here is called “${query}”. Try another word, or the guide’s page Words.`,
 } as const;
 
 const cells = (count: number): string => (count === 1 ? "1 cell" : `${count} cells`);

@@ -1,10 +1,14 @@
+import type { GuideReference } from "../guide/index";
 import { drawingSection } from "./drawing/drawing-section";
 import { functionList } from "./function-list";
 import { guide } from "./guide";
 import type { Host } from "./host/host";
-import { copyExample, insertExample, type Outcome } from "./insert";
+import { copy, insert, type Outcome } from "./insert";
+import { chosenIn, labelInserts, type Inserted } from "./inserts";
 import { MESSAGES } from "./messages";
 import type { FunctionGroup } from "./reference";
+import { entriesOf } from "./search/entries";
+import { showResults } from "./search/results";
 import { showPlace } from "./selected-place";
 import { standardsList } from "./standards-list";
 import { showStuck } from "./stuck";
@@ -18,38 +22,44 @@ export interface Pane {
 }
 
 /**
- * Brings the page to life: fills the list, makes the search field search and the buttons work.
+ * Brings the page to life: fills the lists, makes the search field search and the buttons work.
  * @param page the page of taskpane.html, or its like
+ * @param terms what the guide explains
  */
-export function createPane(page: ParentNode, groups: readonly FunctionGroup[]): Pane {
-  const list = part(page, "functions");
-  const { show } = functionList(list, groups);
+export function createPane(page: ParentNode, groups: readonly FunctionGroup[], terms: GuideReference): Pane {
+  let host: Host | undefined;
+  let isConnected = false;
+  const [lists, status] = [part(page, "lists"), part(page, "status")];
+  const label = (): void => labelInserts(lists, isConnected && !host?.can.insert ? "Copy" : "Insert", isConnected);
+  functionList(part(page, "functions"), groups);
+  standardsList(part(page, "standards"), label);
   guide(part(page, "guide"), part(page, "reader"));
   const drawing = drawingSection(part(page, "drawing"));
-  const standards = standardsList(part(page, "standards"));
+  const entries = entriesOf(groups, terms);
   searchField(part(page, "query") as HTMLInputElement, (query) => {
-    part(page, "count").textContent = MESSAGES.found(show(query));
-    standards.show(query);
+    const count = showResults(part(page, "found"), entries, query);
+    lists.classList.toggle("searching", query.trim() !== "");
+    part(page, "count").textContent = query.trim() === "" ? "" : MESSAGES.found(count);
+    label();
   });
   part(page, "place").textContent = MESSAGES.looking;
-  labelButtons(list, "Insert", false);
 
-  let host: Host | undefined;
-  list.addEventListener("click", (event) => {
-    const formula = (event.target as Element).closest<HTMLElement>("[data-formula]")?.dataset["formula"];
-    if (!formula) return;
+  lists.addEventListener("click", (event) => {
+    const what = chosenIn(event);
+    if (!what) return;
     // Emptied first, so that the same message is read out a second time.
-    part(page, "status").textContent = "";
-    void take(host, formula).then((outcome) => say(part(page, "status"), outcome));
+    status.textContent = "";
+    void take(host, what).then((outcome) => say(status, outcome));
   });
   return {
     async connect(found) {
       host = found;
-      labelButtons(list, found?.can.insert ? "Insert" : "Copy", true);
+      isConnected = true;
+      label();
       await showPlace(part(page, "place"), found);
       await drawing.follow(found);
       const names = new Set(groups.flatMap(({ functions }) => functions.map(({ name }) => name)));
-      await showStuck(part(page, "stuck"), found?.stuck, names, (outcome) => say(part(page, "status"), outcome));
+      await showStuck(part(page, "stuck"), found?.stuck, names, (outcome) => say(status, outcome));
     },
     tellLacking(lacking) {
       part(page, "trouble").textContent = lacking ? MESSAGES.lacking : "";
@@ -57,8 +67,8 @@ export function createPane(page: ParentNode, groups: readonly FunctionGroup[]): 
   };
 }
 
-const take = (host: Host | undefined, formula: string): Promise<Outcome> =>
-  host?.can.insert ? insertExample(host, formula) : copyExample(formula);
+const take = (host: Host | undefined, what: Inserted): Promise<Outcome> =>
+  host?.can.insert ? insert(host, what) : copy(what);
 
 function say(status: HTMLElement, { ok, text }: Outcome): void {
   status.dataset["kind"] = ok ? "done" : "fault";
@@ -74,14 +84,6 @@ function searchField(field: HTMLInputElement, onQuery: (query: string) => void):
   });
   // A page that is loaded again may still hold what was typed.
   onQuery(field.value);
-}
-
-function labelButtons(list: HTMLElement, label: string, enabled: boolean): void {
-  for (const button of list.querySelectorAll<HTMLButtonElement>("[data-formula]")) {
-    button.textContent = label;
-    button.disabled = !enabled;
-    button.setAttribute("aria-label", `${label} ${button.dataset["formula"]}`);
-  }
 }
 
 function part(page: ParentNode, id: string): HTMLElement {

@@ -1,38 +1,44 @@
-import { STANDARDS_HELP, usualInWords } from "../guide/index";
+import { STANDARD_GROUPS, STANDARDS_HELP } from "../guide/index";
 import { element } from "./element";
-import { finder } from "./search";
+import { standardCard } from "./search/card";
+import type { StandardName } from "./search/entries";
 
-type Name = keyof typeof STANDARDS_HELP;
-const NAMES = Object.keys(STANDARDS_HELP) as Name[];
+/**
+ * Fills `place` with every standard, group by group.
+ * @param onMade told of the cards of a group, which are made when it is opened
+ */
+export function standardsList(place: HTMLElement, onMade: () => void): void {
+  const names = Object.keys(STANDARDS_HELP) as StandardName[];
+  place.replaceChildren(
+    element("h2", { id: "standards-title" }, "Standards"),
+    element("p", {}, "Names of the table standards, or columns of openings."),
+    element(
+      "div",
+      { class: "case" },
+      ...STANDARD_GROUPS.map((group) => {
+        const own = names.filter((name) => STANDARDS_HELP[name].group === group);
+        return folder(group, own.join(", "), () => own.map(standardCard), onMade);
+      }),
+    ),
+  );
+}
 
-/** Fills `place` with every standard: what it means, its words, and what holds where it is left out. */
-export function standardsList(place: HTMLElement): { show(query: string): void } {
-  const terms = new Map(NAMES.map((name) => [name, term(name)]));
-  const about = element("p", {}, "Names of the table standards, or columns of openings; each in inches | millimeters.");
-  const list = element("dl", {}, ...[...terms.values()].flat());
-  const title = element("h2", { id: "standards-title" }, "Standards");
-  place.replaceChildren(title, about, element("div", { class: "case" }, list));
-  return {
-    show(query) {
-      const found = new Set(standardsFound(query));
-      for (const [name, parts] of terms) for (const part of parts) part.hidden = !found.has(name);
-      place.hidden = found.size === 0;
+/** Closed, its title and what is in it; its cards are made when it is first opened. */
+function folder(title: string, about: string, cards: () => HTMLElement[], onMade: () => void): HTMLElement {
+  const inside = element("div", { class: "case" });
+  const made = element(
+    "details",
+    { class: "front" },
+    element("summary", {}, element("span", { class: "name" }, title), element("span", { class: "gives" }, about)),
+    element("div", { class: "inside" }, inside),
+  );
+  made.addEventListener(
+    "toggle",
+    () => {
+      inside.replaceChildren(...cards());
+      onMade();
     },
-  };
-}
-
-/** The standards in whose name, group, meaning or words every word of the query occurs. */
-function standardsFound(query: string): Name[] {
-  const found = finder(query);
-  return NAMES.filter((name) => {
-    const { group, meaning, choices = [] } = STANDARDS_HELP[name];
-    return found([name, group, meaning, ...choices].join(" "));
-  });
-}
-
-function term(name: Name): HTMLElement[] {
-  const { meaning, choices } = STANDARDS_HELP[name];
-  const usual = [...new Set([usualInWords(name, "in"), usualInWords(name, "mm")])].join(" | ");
-  const words = choices ? ` ${choices.join(", ")}.` : "";
-  return [element("dt", {}, name), element("dd", {}, `${meaning}${words} `, element("i", {}, usual))];
+    { once: true },
+  );
+  return made;
 }

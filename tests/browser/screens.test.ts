@@ -56,7 +56,7 @@ describe.each(["light", "dark"] as const)("in %s colors", (colorScheme) => {
     const { page } = visit;
     expect(await page.locator("#pane").isVisible()).toBe(false);
     await page.click("#functions");
-    await visit.pane.getByText("Find a function or a standard").waitFor();
+    await visit.pane.getByText("Find functions, standards, words").waitFor();
     const [pane, header] = [
       await page.locator("#pane").boundingBox(),
       await page.locator("body > header").boundingBox(),

@@ -4,7 +4,7 @@ import { connectEmbedded } from "../../src/taskpane/host/embedded";
 import { HostFault, type Host } from "../../src/taskpane/host/host";
 import { createPane } from "../../src/taskpane/pane";
 import { FakeHost } from "./fake-host";
-import { GROUPS, openPage, textOf } from "./page";
+import { GROUPS, GUIDE, openPage, textOf } from "./page";
 
 let host: FakeHost;
 beforeEach(() => {
@@ -38,7 +38,7 @@ test("a fault made by that page's own classes is known as one", async () => {
 });
 
 test("the sentence behind an error stands beside the selected cell's name, and goes with it", async () => {
-  const pane = createPane(openPage(), GROUPS);
+  const pane = createPane(openPage(), GROUPS, GUIDE);
   host.selection = async () => ({
     address: "Job!B2",
     formula: "=DRAWER.BOXWIDTH(1)",

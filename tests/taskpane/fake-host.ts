@@ -27,6 +27,14 @@ export class FakeHost implements Host {
     this.cells[this.selected] = formula;
   }
 
+  async insertCells(texts: readonly string[]): Promise<{ address: string; wasFree: boolean }> {
+    const address = this.selected;
+    if (this.fault) throw new HostFault(this.fault, "Something said no.");
+    const wasFree = this.cells[address] === undefined;
+    if (wasFree) this.cells[address] = texts.join(" | ");
+    return { address, wasFree };
+  }
+
   async onSelectionChanged(listener: (selection: Selection) => void): Promise<() => Promise<void>> {
     this.#listeners.add(listener);
     return async () => void this.#listeners.delete(listener);

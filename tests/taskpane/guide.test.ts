@@ -4,14 +4,14 @@ import type { Window } from "happy-dom";
 import { beforeEach, describe, expect, test } from "vitest";
 import { GUIDE_PAGES } from "../../src/guide/index";
 import { createPane } from "../../src/taskpane/pane";
-import { GROUPS, openPage } from "./page";
+import { GROUPS, GUIDE, openPage } from "./page";
 
 beforeEach(() => {
   // What stands in a frame is looked at in a browser.
   const { settings } = (window as unknown as Window).happyDOM;
   settings.disableIframePageLoading = true;
   settings.handleDisabledFileLoadingAsSuccess = true;
-  createPane(openPage(), GROUPS);
+  createPane(openPage(), GROUPS, GUIDE);
 });
 
 const links = () => [...document.querySelectorAll<HTMLAnchorElement>("#guide a")];

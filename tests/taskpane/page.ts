@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs";
+import type { GuideReference } from "../../src/guide/index";
 import type { FunctionGroup } from "../../src/taskpane/reference";
 
 /** Puts the body of the pane's page into the test's document. */
@@ -35,3 +36,19 @@ export const GROUPS: FunctionGroup[] = [
     ],
   },
 ];
+
+/** A guide of one word, one heading and one page. */
+export const GUIDE: GuideReference = {
+  words: [{ label: "pull, standoff", names: ["pull", "standoff"], meaning: "the handle", address: "guide/words.html" }],
+  headings: [
+    {
+      table: "openings",
+      label: "Quantity",
+      names: ["Quantity"],
+      meaning: "identical copies",
+      address: "guide/tables.html",
+    },
+  ],
+  sections: [{ page: "Cautions", text: "It does not stand at the saw.", address: "guide/cautions.html" }],
+  elsewhere: [["handle", ["pull"]]],
+};

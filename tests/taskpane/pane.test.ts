@@ -1,23 +1,25 @@
 // @vitest-environment happy-dom
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { createPane, type Pane } from "../../src/taskpane/pane";
+import { STANDARDS_HELP } from "../../src/guide/index";
 import { HostFault, type StuckSheet } from "../../src/taskpane/host/host";
 import { FakeHost } from "./fake-host";
-import { GROUPS, openPage, settled, textOf } from "./page";
+import { GROUPS, GUIDE, openPage, settled, textOf } from "./page";
 
 let pane: Pane;
 let host: FakeHost;
 beforeEach(() => {
-  pane = createPane(openPage(), GROUPS);
+  pane = createPane(openPage(), GROUPS, GUIDE);
   host = new FakeHost();
 });
 afterEach(() => vi.unstubAllGlobals());
 
 const buttons = () => [...document.querySelectorAll("button")];
 const visibleNames = () =>
-  [...document.querySelectorAll<HTMLElement>(".front")]
-    .filter((front) => !front.hidden)
-    .map((front) => front.querySelector(".name")!.textContent);
+  [...document.querySelectorAll("#functions .front")].map((front) => front.querySelector(".name")!.textContent);
+const foundNames = () =>
+  [...document.querySelectorAll("#found .front")].map((front) => front.querySelector(".name")!.textContent);
+const found = () => document.querySelector<HTMLElement>("#found")!;
 
 function type(query: string): void {
   const field = document.querySelector<HTMLInputElement>("#query")!;
@@ -27,7 +29,7 @@ function type(query: string): void {
 
 async function insert(formula: string): Promise<void> {
   buttons()
-    .find((button) => button.dataset["formula"] === formula)!
+    .find((button) => button.dataset["insert"] === JSON.stringify({ formula }))!
     .click();
   await settled();
 }
@@ -51,45 +53,60 @@ describe("the pane's function list", () => {
     expect(front.querySelector("td")!.textContent).toBe("23");
   });
 
-  test("shows what a search finds, hides groups without a find, and counts", () => {
+  test("gives way to what a search finds, the likeliest first, and counts that", () => {
     type("groove");
-    expect(visibleNames()).toEqual(["BOTTOMWIDTH"]);
-    expect([...document.querySelectorAll<HTMLElement>("#functions section")].map((section) => section.hidden)).toEqual([
-      true,
-      false,
-    ]);
-    expect(textOf("count")).toBe("1 function");
+    expect(found().hidden).toBe(false);
+    expect(foundNames()).toEqual(expect.arrayContaining(["groove depth", "groove offset", "BOTTOMWIDTH"]));
+    expect(foundNames()[0]).toBe("groove depth");
+    expect(textOf("count")).toBe(`${foundNames().length} found`);
+    expect(document.querySelector("#lists")!.classList.contains("searching")).toBe(true);
   });
 
-  test("says so where a search finds nothing, and takes it back after Escape", () => {
+  test("says so where a search finds nothing, and comes back after Escape", () => {
     type("hinge");
-    expect(visibleNames()).toEqual([]);
-    expect(textOf("functions")).toContain("No function matches “hinge”.");
+    expect(foundNames()).toEqual([]);
+    expect(textOf("count")).toBe("Nothing found");
+    expect(textOf("found")).toContain("Nothing here is called “hinge”.");
     document.querySelector("#query")!.dispatchEvent(new KeyboardEvent("keydown", { key: "Escape" }));
-    expect(visibleNames()).toHaveLength(3);
-    expect(textOf("functions")).not.toContain("No function matches");
-    expect(textOf("count")).toBe("3 functions");
+    expect(found().hidden).toBe(true);
+    expect(document.querySelector("#lists")!.classList.contains("searching")).toBe(false);
+    expect([textOf("count"), visibleNames().length]).toEqual(["", 3]);
   });
 
-  test("finds standards by name, meaning and words, with what holds where they are left out, and hides the rest", () => {
-    const visible = () => [...document.querySelectorAll<HTMLElement>("#standards dt")].filter(({ hidden }) => !hidden);
-    const all = visible().length;
-    type("undermount");
-    expect(visible().map(({ textContent }) => textContent)).toEqual(
-      expect.arrayContaining(["slide", "undermount deduction"]),
-    );
-    expect(visible().length).toBeLessThan(all / 4);
+  test("finds a standard with its meaning and what is usual in inches and in millimeters, to be inserted as two cells", () => {
     type("between fronts");
-    expect(visible().map(({ textContent }) => textContent)).toContain("front gap");
-    const [gap] = visible().filter(({ textContent }) => textContent === "front gap");
-    expect(gap!.nextElementSibling!.textContent).toBe("Between fronts. 1/8 | 3");
-    type("no such thing");
-    expect(document.querySelector<HTMLElement>("#standards")!.hidden).toBe(true);
+    const gap = [...document.querySelectorAll("#found .front")].find(
+      (front) => front.querySelector(".name")!.textContent === "front gap",
+    )!;
+    expect(gap.querySelector(".gives")!.textContent).toBe("Between fronts.");
+    expect(gap.querySelector(".usual")!.textContent).toBe("Usual: 1/8 in | 3 mm");
+    expect([...gap.querySelectorAll<HTMLElement>("button")].map(({ dataset }) => dataset["insert"])).toEqual([
+      '{"cells":["front gap","1/8 in"]}',
+      '{"cells":["front gap","3 mm"]}',
+    ]);
+  });
+
+  test("finds words, headings and pages of the guide beside functions and standards, by what others call them too", () => {
+    type("handles");
+    expect(foundNames()[0]).toBe("pull, standoff");
+    type("quantity");
+    expect(foundNames()[0]).toBe("Quantity");
+    expect(document.querySelector("#found button")!.getAttribute("data-insert")).toBe('{"cells":["Quantity"]}');
+    type("cautions");
+    expect(document.querySelector("#found a")!.getAttribute("href")).toBe("guide/cautions.html");
+  });
+
+  test("has every standard, group by group, a group's once it is opened", () => {
+    const groups = [...document.querySelectorAll("#standards > .case > details")];
+    expect(document.querySelectorAll("#standards details details")).toHaveLength(0);
+    groups.forEach((group) => group.dispatchEvent(new Event("toggle")));
+    const names = [...document.querySelectorAll("#standards details details .name")].map((name) => name.textContent);
+    expect(names.sort()).toEqual(Object.keys(STANDARDS_HELP).sort());
   });
 
   test("reads no text as markup", () => {
     const [first] = GROUPS[0]!.functions;
-    createPane(openPage(), [{ name: "Lengths", functions: [{ ...first!, description: "<b>Bold</b>" }] }]);
+    createPane(openPage(), [{ name: "Lengths", functions: [{ ...first!, description: "<b>Bold</b>" }] }], GUIDE);
     expect(document.querySelector(".gives")!.textContent).toBe("<b>Bold</b>");
     expect(document.querySelector("b")).toBeNull();
   });
@@ -130,6 +147,19 @@ describe("the pane beside a spreadsheet", () => {
     await insert("=DRAWER.BOXWIDTH(24)");
     expect(textOf("status")).toBe(words);
     expect(host.cells).toEqual({});
+  });
+
+  test("writes a standard and its value side by side, and leaves cells that are not empty as they are", async () => {
+    type("front gap");
+    const button = document.querySelector<HTMLButtonElement>("#found button")!;
+    expect([button.textContent, button.getAttribute("aria-label")]).toEqual(["1/8 in", "Insert front gap, 1/8 in"]);
+    button.click();
+    await settled();
+    expect(host.cells).toEqual({ "Sheet1!B2": "front gap | 1/8 in" });
+    expect(textOf("status")).toBe("front gap, 1/8 in now stands in Sheet1!B2.");
+    button.click();
+    await settled();
+    expect(textOf("status")).toContain("is not empty and was left as it is");
   });
 
   test("labels every button with what it inserts", () => {

@@ -1,26 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { signature } from "../../src/taskpane/reference";
 import { resultCells } from "../../src/taskpane/result-text";
-import { search } from "../../src/taskpane/search";
 import { GROUPS } from "./page";
-
-const found = (query: string) => search(GROUPS, query).flatMap(({ functions }) => functions.map(({ name }) => name));
-
-describe("search(groups, query)", () => {
-  test.each([
-    ["", ["LENGTH", "BOXWIDTH", "BOTTOMWIDTH"]],
-    ["boxwidth", ["BOXWIDTH"]],
-    ["=DRAWER.BOX", ["BOXWIDTH"]],
-    ["boxes", ["BOXWIDTH", "BOTTOMWIDTH"]],
-    ["box width", ["BOXWIDTH", "BOTTOMWIDTH"]],
-    ["groove bottom", ["BOTTOMWIDTH"]],
-    ["opening width", ["BOXWIDTH"]],
-    ["  slides  ", ["BOXWIDTH"]],
-    ["groove hinge", []],
-  ])("finds by %j: %j", (query, names) => {
-    expect(found(query)).toEqual(names);
-  });
-});
 
 describe("signature(entry)", () => {
   test("has arguments that may be left out in brackets", () => {

@@ -1,2 +1,3 @@
 export { guideFiles } from "./files";
+export { guideReference } from "./guide-reference";
 export { GuidePlugin } from "./plugin";

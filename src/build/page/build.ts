@@ -3,7 +3,7 @@ import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 import { functionFiles } from "../function-files";
 import { functionReference } from "../function-reference";
-import { guideFiles } from "../guide/index";
+import { guideFiles, guideReference } from "../guide/index";
 import { ATTRIBUTIONS, attributions, banner, bundledFiles } from "../notices/index";
 import { withColors } from "../styles";
 import { panePage } from "./pane-page";
@@ -57,7 +57,11 @@ export function bundlePage(start = here("../../workbook/browser/main.ts")) {
     legalComments: "none",
     banner: { js: banner(version), css: banner(version) },
     logLevel: "warning",
-    define: { FUNCTION_REFERENCE: JSON.stringify(reference), "process.env.NODE_ENV": '"production"' },
+    define: {
+      FUNCTION_REFERENCE: JSON.stringify(reference),
+      GUIDE_REFERENCE: JSON.stringify(guideReference()),
+      "process.env.NODE_ENV": '"production"',
+    },
     loader: { ".woff": "dataurl", ".woff2": "dataurl", ".ttf": "dataurl" },
   });
 }

@@ -7,6 +7,7 @@ import { patiently } from "../patiently";
 import { PictureFollower } from "./follower";
 import type { Picture } from "./picture-of";
 import { fileName, pngOf } from "./save-picture";
+import { shown } from "./shown";
 
 /** The drawings on the page. */
 export interface DrawingSection {
@@ -17,14 +18,14 @@ export interface DrawingSection {
 /** Fills `place` with its title, and with drawings once there is something to draw. */
 export function drawingSection(place: HTMLElement): DrawingSection {
   const title = element("h2", { id: "drawing-title" }, "Drawing");
-  const shown = element("div", { class: "drawings" });
+  const drawn = element("div", { class: "drawings" });
   const told = element("p", { class: "told" }, MESSAGES.drawingHint);
-  place.replaceChildren(title, told, shown);
+  place.replaceChildren(title, told, drawn);
 
   const show = (picture: Picture | undefined): void => {
     const drawings = picture && "drawings" in picture ? picture.drawings : [];
     told.textContent = drawings.length > 0 ? "" : picture && "why" in picture ? picture.why : MESSAGES.drawingHint;
-    shown.replaceChildren(...drawings.map(figure));
+    drawn.replaceChildren(...drawings.map(figure));
   };
 
   return {
@@ -51,17 +52,6 @@ export function drawingSection(place: HTMLElement): DrawingSection {
 }
 
 function figure(drawing: Drawing): HTMLElement {
-  const svg = svgOf(drawing);
-  const picture = document.importNode(
-    new DOMParser().parseFromString(svg, "image/svg+xml").documentElement,
-    true,
-  ) as Element as SVGSVGElement;
-  const width = drawing.box.right - drawing.box.left;
-  picture.removeAttribute("height");
-  picture.setAttribute("width", "100%");
-  // Made smaller to fit a narrow pane as long as its letters can be read; then it is moved sideways.
-  picture.style.minWidth = `${width * LEAST}mm`;
-  picture.style.maxWidth = `${width}mm`;
   const failed = element("p", { role: "status" });
   const save = (label: string, make: () => Promise<Blob>, kind: string): HTMLElement => {
     const button = element("button", { type: "button", "aria-label": `${label}: ${drawing.title}` }, label);
@@ -78,7 +68,7 @@ function figure(drawing: Drawing): HTMLElement {
   return element(
     "figure",
     {},
-    element("div", { class: "picture", tabindex: "0", role: "group", "aria-label": drawing.title }, picture),
+    element("div", { class: "picture", tabindex: "0", role: "group", "aria-label": drawing.title }, shown(drawing)),
     element(
       "figcaption",
       {},
@@ -89,6 +79,3 @@ function figure(drawing: Drawing): HTMLElement {
     failed,
   );
 }
-
-/** How small a drawing is shown at least, of its own size. */
-const LEAST = 0.72;

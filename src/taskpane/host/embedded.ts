@@ -20,6 +20,7 @@ export async function connectEmbedded(): Promise<Host | undefined> {
     can: host.can,
     selection: () => ours(host.selection()),
     insertFormula: (formula) => ours(host.insertFormula(formula)),
+    insertCells: (texts) => ours(host.insertCells(texts)),
     onSelectionChanged: (listener) => ours(host.onSelectionChanged(listener)),
     ...(ranges && {
       ranges: {

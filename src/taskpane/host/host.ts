@@ -11,6 +11,11 @@ export interface Host {
    */
   insertFormula(formula: string): Promise<void>;
   /**
+   * Writes texts into the selected cell and those to its right, where all of these are empty.
+   * @returns the cells, and whether they were empty; where they were not, nothing is written
+   */
+  insertCells(texts: readonly string[]): Promise<{ address: string; wasFree: boolean }>;
+  /**
    * Calls `listener` after every change of the selection, until the function that it gives back is called.
    * Where `can.tellSelection` is false, it never calls.
    */

@@ -45,6 +45,22 @@ class OfficeHost implements Host {
     });
   }
 
+  insertCells(texts: readonly string[]): Promise<{ address: string; wasFree: boolean }> {
+    return run(async (context) => {
+      const cells = context.workbook.getActiveCell().getResizedRange(0, texts.length - 1);
+      cells.load("address, formulas");
+      await context.sync();
+      const wasFree = cells.formulas[0]!.every((formula) => formula === "");
+      if (wasFree) {
+        // As texts, for the program would make a date of 1/8.
+        cells.numberFormat = [texts.map(() => "@")];
+        cells.values = [[...texts]];
+        await context.sync();
+      }
+      return { address: cells.address, wasFree };
+    });
+  }
+
   async onSelectionChanged(listener: (selection: Selection) => void): Promise<() => Promise<void>> {
     if (!this.can.tellSelection) return async () => {};
     const event = await run(async (context) => {

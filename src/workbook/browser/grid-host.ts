@@ -1,10 +1,10 @@
-import { ICommandService } from "@univerjs/core";
+import { ICommandService, type ICellData } from "@univerjs/core";
 import { SetRangeValuesCommand, SheetsSelectionsService } from "@univerjs/sheets";
 import { IEditorBridgeService } from "@univerjs/sheets-ui";
 import { cellName } from "../address";
 import { isFormula } from "../edit/index";
 import { HostFault, type Host, type Selection } from "../../taskpane/host/host";
-import { shownValue } from "./cell-data";
+import { cellData, shownValue } from "./cell-data";
 import { GridRanges } from "./grid-ranges";
 import { gridContent } from "./grid-content";
 import type { OpenInGrid } from "./session";
@@ -30,15 +30,29 @@ export class GridHost implements Host {
     return this.read();
   }
 
-  async insertFormula(formula: string): Promise<void> {
+  insertFormula(formula: string): Promise<void> {
+    return this.write([{ f: formula, v: null, p: null }]);
+  }
+
+  async insertCells(texts: readonly string[]): Promise<{ address: string; wasFree: boolean }> {
+    const { sheet, row, column } = this.cell();
+    const cells = texts.map((_, i) => this.readAt(sheet, row, column + i));
+    const last = texts.length > 1 ? `:${cellName(row, column + texts.length - 1)}` : "";
+    const wasFree = cells.every(({ formula, value }) => formula === "" && value === "");
+    if (wasFree) await this.write(texts.map((text) => ({ ...cellData(text), f: null, p: null })));
+    return { address: `${cells[0]!.address}${last}`, wasFree };
+  }
+
+  /** Into the selected cell and those to its right. */
+  private async write(cells: readonly ICellData[]): Promise<void> {
     if (this.injector.get(IEditorBridgeService).isVisible().visible) throw new HostFault("editing");
     const { sheet, row, column } = this.cell();
-    const range = { startRow: row, endRow: row, startColumn: column, endColumn: column };
+    const range = { startRow: row, endRow: row, startColumn: column, endColumn: column + cells.length - 1 };
     const done = await this.injector.get(ICommandService).executeCommand(SetRangeValuesCommand.id, {
       unitId: this.open().unitId,
       subUnitId: sheet,
       range,
-      value: { f: formula, v: null, p: null },
+      value: [cells],
     });
     if (!done) throw new HostFault("refused", "the cell could not be written.");
     await this.open().calculation.settled();

@@ -16,6 +16,7 @@ export class Book {
   /** Cells read, one batch after the other, to see that none asks for too many. */
   readonly blocks: number[] = [];
   readonly written: { address: string; formula: string }[] = [];
+  readonly formatted: { address: string; format: string }[] = [];
 
   constructor(specs: readonly SheetSpec[] = [{ name: "Sheet1" }]) {
     this.sheets = specs.map((spec, i) => new Sheet(this, spec, i));
@@ -108,7 +109,20 @@ class Range {
     );
   }
 
-  get Values(): unknown[][] {
+  GetResizedRange(rows: number, columns: number): Range {
+    return new Range(this.sheet, this.RowIndex, this.ColumnIndex, this.RowCount + rows, this.ColumnCount + columns);
+  }
+
+  set NumberFormat(formats: string[][]) {
+    this.sheet.book.formatted.push({ address: this.Address, format: formats[0]![0]! });
+  }
+
+  /** Values go in as formulas do; here none is told from a text. */
+  set Values(rows: string[][]) {
+    this.Formulas = rows;
+  }
+
+  get Values(): any[][] {
     return this.map(({ value }) => value);
   }
 
