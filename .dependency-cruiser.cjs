@@ -36,7 +36,7 @@ const workbook = {
   formula: [],
   engine: ["formula"],
   xlsx: ["engine", "formula"],
-  look: ["xlsx", "engine"],
+  look: ["xlsx", "engine", "formula"],
   sheets: ["xlsx", "formula"],
   edit: ["sheets", "look", "xlsx", "engine", "formula"],
   freeze: ["edit", "sheets", "xlsx", "engine", "formula"],

@@ -119,6 +119,16 @@ export class Book {
     return this.ask("looks", { sheet, cells }, "Working out the rules about looks", "short");
   }
 
+  /** Sheets as they are to be printed, in the order of the workbook. */
+  printed(sheets: readonly string[]): Promise<Answers["printed"]> {
+    return this.ask("printed", { sheets }, "Laying the pages out", "long");
+  }
+
+  /** A copy of the file with values, of the whole workbook or of one sheet. */
+  freeze(date: string, sheet: string | undefined): Promise<Answers["freeze"]> {
+    return this.ask("freeze", { date, sheet }, "Freezing a copy", "long");
+  }
+
   /** The file as it is to be stored. */
   save(): Promise<Uint8Array> {
     return this.ask("save", {}, "Writing the file", "long");

@@ -41,7 +41,7 @@ const given = (style: IStyleData): IStyleData =>
   Object.fromEntries(Object.entries(style).filter(([, value]) => value !== undefined));
 
 /** What stands in for a font that this machine lacks. */
-function fallback(name: string): string {
+export function fallback(name: string): string {
   if (/georgia|times|cambria|garamond|palatino|antiqua/i.test(name)) return "Palatino, 'Palatino Linotype', serif";
   return /consolas|courier|mono/i.test(name) ? "monospace" : "Carlito, 'Segoe UI', Arial, sans-serif";
 }

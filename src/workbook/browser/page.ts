@@ -1,6 +1,7 @@
 import { LifecycleService, LifecycleStages } from "@univerjs/core";
 import { partsBenchDraft } from "../example/index";
 import { newJob, type Choices } from "../new-job/index";
+import { SheetFault } from "../edit/index";
 import { FileFault } from "../xlsx/fault";
 import type { Host } from "../../taskpane/host/host";
 import { cellName } from "../address";
@@ -12,6 +13,7 @@ import { takeDrops } from "./drop";
 import { download, readFile } from "./files";
 import { focusGrid } from "./focus-grid";
 import { showFractions } from "./fractions";
+import { askToFreeze } from "./freeze-dialog";
 import { GridHost } from "./grid-host";
 import type { KeptWork } from "./kept";
 import { boundSelections } from "./large-selections";
@@ -23,6 +25,7 @@ import { offers } from "./offers";
 import { offerWaiting } from "./offer-waiting";
 import { paneFrame } from "./pane-frame";
 import { part } from "./part";
+import { printSheets } from "./print/index";
 import { keepRoom } from "./room";
 import { NoAnswer } from "./database";
 import { sheetTabs, whySheetsStay } from "./sheet-tabs";
@@ -101,6 +104,12 @@ export async function startPage(): Promise<{ grid: Grid; work: Work }> {
       askForJob(part("new-job"), (choices) =>
         put(work, begun(choices)).catch((error: unknown) => said.fault(`The job was not begun. ${why(error)}`)),
       ),
+    print: () =>
+      printSheets(work.opened, work.name, openSheet(grid), (error) => said.fault(`Nothing was printed. ${why(error)}`)),
+    freeze: () =>
+      askToFreeze(work.opened, work.name, openSheet(grid), said.done, (error) =>
+        said.fault(`The copy was not written. ${why(error)}`),
+      ),
     save: () =>
       work
         .save((bytes) => download(work.name, bytes))
@@ -146,6 +155,9 @@ export async function startPage(): Promise<{ grid: Grid; work: Work }> {
   await shelf.opened().catch(() => undefined);
   return { grid, work };
 }
+
+/** The sheet that is open, by its id. */
+const openSheet = ({ api }: Grid): string => api.getActiveWorkbook()?.getActiveSheet().getSheetId() ?? "";
 
 const CELLS_ONLY =
   "Only what stands in cells is changed here, and which sheets there are. Rows, columns and styles are changed in the spreadsheet program.";
@@ -228,7 +240,7 @@ const troubleOf = (trouble: unknown): string =>
     : NOTHING_KEPT;
 
 const why = (error: unknown): string =>
-  error instanceof FileFault || error instanceof Stopped
+  error instanceof FileFault || error instanceof SheetFault || error instanceof Stopped
     ? error.message
     : error instanceof Error
       ? `${error.name}: ${error.message}`

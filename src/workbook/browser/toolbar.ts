@@ -10,6 +10,8 @@ export interface Actions {
   save(): void;
   example(): void;
   begin(): void;
+  print(): void;
+  freeze(): void;
 }
 
 /** Makes the buttons, their keys and the browser's own question on leaving work. */
@@ -25,6 +27,8 @@ export function toolbar(grid: Grid, work: Work, actions: Actions): void {
   part("new").addEventListener("click", () => unlessUnsaved(work, actions.begin));
   part("example").addEventListener("click", () => unlessUnsaved(work, actions.example));
   part("save").addEventListener("click", actions.save);
+  part("print").addEventListener("click", actions.print);
+  part("freeze").addEventListener("click", actions.freeze);
   addEventListener("beforeunload", (event) => {
     if (!work.isSaved) event.preventDefault();
   });
@@ -48,6 +52,7 @@ function onKey(event: KeyboardEvent, grid: Grid): void {
 const BUTTONS = new Map([
   ["o", "open"],
   ["s", "save"],
+  ["p", "print"],
 ]);
 
 function undoButtons({ univer }: Grid): void {

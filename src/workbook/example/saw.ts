@@ -12,6 +12,7 @@ export const SAW: SheetDefinition<Style> = {
   widths: [15, 16, 84, 11, 9, 70],
   selected: "B5",
   merged: ["A1:F1", "A2:F2", "A3:F3"],
+  page: { orientation: "landscape", repeated: 8 },
   rows: [
     tall(36, cell("title", "At the saw")),
     tall(

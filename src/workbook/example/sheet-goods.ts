@@ -58,6 +58,7 @@ export const CUTS: SheetDefinition<Style> = {
   widths: [8, 14, 12, 7, 11, 11, 32, 110],
   selected: "A5",
   merged: ["A1:H1", "A2:G2", "A3:H3"],
+  page: { orientation: "landscape", repeated: 5 },
   rows: [
     tall(36, cell("title", "Cutting the sheets up")),
     tall(

@@ -25,6 +25,7 @@ export function tableSheet({
     selected: "A5",
     merged: [`A1:${last}1`, `A2:${last}2`],
     rules,
+    page: { orientation: "landscape", repeated: 5 },
     rows: [
       tall(36, cell("title", title)),
       row(cell("subtitle", subtitle)),

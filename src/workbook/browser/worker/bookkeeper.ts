@@ -1,5 +1,9 @@
 import { EditedWorkbook, isFormula } from "../../edit/index";
+import { VERSION } from "../../../functions/index";
+import { OWN_FUNCTIONS } from "../../edit/own-functions";
+import { freeze } from "../../freeze/index";
 import { conditionalLook, readLook, type Look, type Looked } from "../../look/index";
+import { printedSheet } from "../print/printed-sheet";
 import { difference } from "./difference";
 import type {
   Answers,
@@ -74,13 +78,28 @@ export class Bookkeeper implements Answering {
   }
 
   looks({ sheet, cells }: Questions["looks"]): Answers["looks"] {
-    const looked = this.looked.get(sheet) ?? this.rules(sheet);
-    this.looked.set(sheet, looked);
+    const looked = this.lookedAt(sheet);
     return cells.map(({ row, column }) => looked(row, column));
   }
 
   save(): Uint8Array {
     return this.workbook.save();
+  }
+
+  printed({ sheets }: Questions["printed"]): Answers["printed"] {
+    return sheets.flatMap((id) => printedSheet(this.workbook, this.look, this.results, id, this.lookedAt(id)) ?? []);
+  }
+
+  /** @throws SheetFault where one sheet cannot stand alone */
+  freeze({ date, sheet }: Questions["freeze"]): Answers["freeze"] {
+    const name = this.workbook.sheets.find(({ id }) => id === sheet)?.name;
+    return freeze(this.workbook.save(), { functions: OWN_FUNCTIONS }, { date, version: VERSION() }, name);
+  }
+
+  private lookedAt(sheet: string): Looked {
+    const looked = this.looked.get(sheet) ?? this.rules(sheet);
+    this.looked.set(sheet, looked);
+    return looked;
   }
 
   private rules(id: string): Looked {

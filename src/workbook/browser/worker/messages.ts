@@ -1,6 +1,7 @@
 import type { CellEdit, Change, Content, EditedWorkbook, KeptSheetEdit, Put } from "../../edit/index";
 import type { CellStyle, Look, SheetLook, StyleChange } from "../../look/index";
 import type { Area } from "../../address";
+import type { PrintedSheet } from "../print/printed-sheet";
 import type { Difference } from "./difference";
 import type { Results } from "./results";
 
@@ -12,6 +13,8 @@ export interface Answers {
   contents: Content[];
   looks: (StyleChange | undefined)[];
   save: Uint8Array;
+  printed: PrintedSheet[];
+  freeze: { bytes: Uint8Array; frozen: number };
 }
 
 /** Sheets are known by their ids, wherever they stand; rows and columns count from 0. */
@@ -24,6 +27,10 @@ export interface Questions {
   /** What rules about looks change in cells of one sheet. */
   looks: { sheet: string; cells: readonly Omit<Place, "sheet">[] };
   save: Record<never, never>;
+  /** Sheets as they are to be printed. */
+  printed: { sheets: readonly string[] };
+  /** A copy with values, of the whole workbook or of one sheet. */
+  freeze: { date: string; sheet: string | undefined };
 }
 
 /** What was changed in an earlier visit, or before the last worker ended. */
