@@ -16,6 +16,8 @@ const packages = {
   "workbook/xlsx": "fflate|saxes",
   "workbook/author": "fflate",
   "workbook/browser": "@univerjs/|numfmt|zod",
+  // A browser that prints.
+  "workbook/node": "playwright-core",
 };
 
 const core = ["length", "wood", "drawer", "sheets", "money"];
@@ -43,8 +45,9 @@ const workbook = {
   author: ["edit", "xlsx", "formula"],
   example: ["author", "edit"],
   "new-job": ["example", "author"],
-  browser: ["new-job", "example", "freeze", "edit", "look", "xlsx", "engine"],
-  node: ["freeze", "edit", "sheets", "xlsx", "engine"],
+  shop: ["edit", "engine"],
+  browser: ["shop", "new-job", "example", "freeze", "edit", "look", "xlsx", "engine"],
+  node: ["shop", "freeze", "edit", "sheets", "xlsx", "engine"],
 };
 
 const within = (folder) => ({ from: { path: `^src/${folder}/` }, to: { path: `^src/${folder}/` } });
@@ -68,6 +71,13 @@ module.exports = {
     ]),
     ...coreIndexes.map((path) => ({ from: { path: "^src/functions/" }, to: { path } })),
     { from: { path: "^src/functions/version\\.ts$" }, to: { path: "^package\\.json$" } },
+
+    // Pages for the shop are made of cells, which are read as the functions do; what cannot be is said in their words.
+    within("shop-pages"),
+    ...coreIndexes.map((path) => ({ from: { path: "^src/shop-pages/" }, to: { path } })),
+    { from: { path: "^src/shop-pages/" }, to: { path: "^src/drawing/index\\.ts$" } },
+    { from: { path: "^src/shop-pages/" }, to: { path: "^src/functions/(calls|cells|words)/index\\.ts$" } },
+    { from: { path: "^src/(taskpane|workbook|build)/" }, to: { path: "^src/shop-pages/index\\.ts$" } },
 
     within("taskpane"),
     ...coreIndexes.map((path) => ({ from: { path: "^src/taskpane/" }, to: { path } })),

@@ -38,7 +38,7 @@ export default defineConfig({
       reportsDirectory: "node_modules/.cache/coverage",
     },
     projects: [
-      project("unit", ["core", "drawing", "functions", "guide", "handbook"], SHARED),
+      project("unit", ["core", "drawing", "functions", "guide", "handbook", "shop-pages"], SHARED),
       project("jobs", ["worked", "limits"], { ...WITH_PROGRAMS, ...SHARED }),
       project("laws", ["laws"], SHARED),
       project("workbook", ["workbook"], WITH_PROGRAMS),

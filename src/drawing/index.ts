@@ -3,4 +3,7 @@ export { isInside, overlap, type Drawing } from "./drawing";
 export { elevation } from "./elevation";
 export { section } from "./section";
 export { sheetLayout, type CutGroup } from "./sheet-layout";
-export { svgOf } from "./svg";
+export { checkRuler } from "./check-ruler";
+export { storyStick } from "./story-stick";
+export { SHARED, svgOf } from "./svg";
+export { drawable } from "./text";

@@ -27,5 +27,8 @@ export function scaleFor(lengths: readonly [length: Rational, room: number][], u
   return { name: `1:${reduction}`, of: (length) => inMillimeters(length, unit) / reduction };
 }
 
+/** As large as it is: what is laid on the work. */
+export const fullSize = (unit: Unit): Scale => ({ name: "1:1", of: (length) => inMillimeters(length, unit) });
+
 /** On paper doubles do: no line is finer than a millionth of a millimeter. */
 const inMillimeters = (length: Rational, unit: Unit): number => toDouble(length) * (unit === "in" ? 25.4 : 1);

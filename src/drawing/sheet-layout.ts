@@ -18,8 +18,14 @@ import { key } from "./key";
 import { pieceLabel, type PieceText } from "./piece-label";
 import { scaleFor, type Scale } from "./scale";
 
-/** What a sheet may take on the paper, in millimeters: letter and A4 lie across with its sizes beside it. */
-const ROOM = { length: 210, width: 140 };
+/** What a sheet may take on the paper, in millimeters. */
+export interface SheetRoom {
+  length: number;
+  width: number;
+}
+
+/** Letter and A4 lie across with its sizes beside it. */
+const ROOM: SheetRoom = { length: 210, width: 140 };
 
 /** What is cut from sheets of one kind, and how. */
 export interface CutGroup {
@@ -40,12 +46,13 @@ export function sheetLayout(
   number: number,
   unit: Unit,
   safe: SafeSizes,
+  room = ROOM,
 ): Drawing {
   const row = stock[solution.sheets[sheet - 1]!.stock]!;
   const scale = scaleFor(
     [
-      [row.length, ROOM.length],
-      [row.width, ROOM.width],
+      [row.length, room.length],
+      [row.width, room.width],
     ],
     unit,
   );
@@ -102,7 +109,7 @@ export function sheetLayout(
       text: `${hasGrain ? "Grain runs along the length" : "Pieces may turn"}; sizes in ${unit === "in" ? "inches" : "millimeters"}`,
     },
     ...(cuts.length > 0 ? [{ text: "Rings: cuts in their order, each at the edge that it cuts free" }] : []),
-    ...unnumbered(asides.unnumbered),
+    ...unnumbered(asides.unnumbered, room.length - 60),
     { text: `Scale ${scale.name}`, of: "scale" },
   ]);
   key(paper, asides.key, paper.box.left, scale.of(row.length) + 20);
@@ -117,12 +124,12 @@ function textOf({ length, width }: Placement, part: PartToCut, of: string, unit:
 const nameOf = ({ name, drawer, labeled }: PartToCut): string => (labeled || !drawer ? name : `${name} ${drawer}`);
 
 /** Cuts that are not to be seen in so small a drawing, as many in a line as go in. */
-function unnumbered(steps: readonly number[]): { text: string; of: string }[] {
+function unnumbered(steps: readonly number[], most: number): { text: string; of: string }[] {
   const lines: string[] = [];
   for (const step of steps) {
     const last = lines[lines.length - 1];
     const longer = last === undefined ? `No room at their edges: cuts ${step}` : `${last}, ${step}`;
-    if (last !== undefined && textRoom(longer).width > ROOM.length - 60) lines.push(String(step));
+    if (last !== undefined && textRoom(longer).width > most) lines.push(String(step));
     else lines[Math.max(0, lines.length - 1)] = longer;
   }
   return lines.map((text) => ({ text, of: "cuts" }));

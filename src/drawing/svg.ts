@@ -5,18 +5,22 @@ import { drawable } from "./text";
 export interface SvgOptions {
   /** Black on white whatever the reader prefers: for pictures that are kept. */
   onPaper?: boolean;
+  /** Styles and hatches stand once in the page that it is put into, as `SHARED` has them. */
+  inPage?: boolean;
 }
 
 /** A drawing as the text of an SVG file, as large as it is to scale. */
-export function svgOf({ title, about, box, strokes, labels }: Drawing, { onPaper = false }: SvgOptions = {}): string {
+export function svgOf(
+  { title, about, box, strokes, labels }: Drawing,
+  { onPaper = false, inPage = false }: SvgOptions = {},
+): string {
   const { left, top } = box;
   const [width, height] = [box.right - left, box.bottom - top];
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" class="drawing" role="img" width="${mm(width)}mm" height="${mm(height)}mm" viewBox="${[left, top, width, height].map(mm).join(" ")}">`,
     `<title>${escaped(title)}</title>`,
     `<desc>${escaped(about)}</desc>`,
-    `<style>${STYLE}${onPaper ? "" : DARK}</style>`,
-    HATCHES,
+    ...(inPage ? [] : [`<style>${STYLE}${onPaper ? "" : DARK}</style>`, HATCHES]),
     `<rect class="paper" x="${mm(left)}" y="${mm(top)}" width="${mm(width)}" height="${mm(height)}"/>`,
     ...strokes.map(strokeOf),
     ...labels.map(labelOf),
@@ -59,3 +63,9 @@ const DARK = "@media screen and (prefers-color-scheme:dark){.drawing{color:#f2e9
 const HATCHES =
   '<defs><pattern id="hatch-cut" width="1.4" height="1.4" patternUnits="userSpaceOnUse"><path d="M-.2 1.6L1.6 -.2M-.2 .2L.2 -.2M1.2 1.6L1.6 1.2"/></pattern>' +
   '<pattern id="hatch-end" width="1.1" height="1.1" patternUnits="userSpaceOnUse"><path d="M-.2 -.2L1.3 1.3M-.2 .9L.2 1.3M.9 -.2L1.3 .2"/></pattern></defs>';
+
+/** What the drawings of one page share: the text of its style, and an element that shows nothing. */
+export const SHARED = {
+  style: STYLE + DARK,
+  hatches: `<svg width="0" height="0" aria-hidden="true" style="position:absolute">${HATCHES}</svg>`,
+} as const;

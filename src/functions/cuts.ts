@@ -1,8 +1,8 @@
-import { equal, safeSizes, showNumber } from "../core/length";
-import { sawCuts, type PartToCut, type SawPiece } from "../core/sheets";
+import { safeSizes } from "../core/length";
+import { sawCuts } from "../core/sheets";
 import { cellFunction, laidOut, SHEET_ARGUMENTS, stockCells } from "./calls";
-import { lengthResult, letters, table, type CellResult } from "./cells";
-import { cutCautions } from "./words";
+import { lengthResult, table, type CellResult } from "./cells";
+import { cutWords } from "./words";
 
 /** @customenum {string} */
 enum SheetEffort {
@@ -55,33 +55,16 @@ const call = cellFunction(SHEET_ARGUMENTS, (values) => {
   const rows = groups.flatMap(({ parts, stock, solution }): CellResult[][] => {
     const first = before;
     before += solution.sheets.length;
-    const said = ({ is, piece, part, length, width }: SawPiece): string => {
-      const isWhole = stock.some((sheet) => equal(sheet.length, length) && equal(sheet.width, width));
-      const rest = is === "sheet" && !isWhole ? "rest of the sheet" : is;
-      const what = part !== undefined ? labelOf(parts[part]!) : piece !== undefined ? `piece ${letters(piece)}` : rest;
-      return `${what} ${showNumber(length, unit)} × ${showNumber(width, unit)}`;
-    };
-    return sawCuts(solution, safe).map(({ sheet, step, kind, setting, from, gives, caution, shaves }) => [
-      first + sheet,
-      ...stockCells(stock[solution.sheets[sheet - 1]!.stock]!, parts, unit),
-      step,
-      kind,
-      lengthResult(setting, unit),
-      said(from),
-      [gives.map(said).join("; "), ...cutCautions({ caution, shaves }, unit)].join(". "),
+    return sawCuts(solution, safe).map((cut) => [
+      first + cut.sheet,
+      ...stockCells(stock[solution.sheets[cut.sheet - 1]!.stock]!, parts, unit),
+      cut.step,
+      cut.kind,
+      lengthResult(cut.setting, unit),
+      ...cutWords(cut, { parts, stock }, unit),
     ]);
   });
   return table(HEADINGS, rows);
 });
-
-/** A part, with the drawers that it may go to. */
-const labelOf = ({ name, drawer, labeled }: PartToCut): string => {
-  const drawers = (drawer ?? "").split(", ");
-  const some = drawers.slice(0, MOST).join(", ") + (drawers.length > MOST ? " …" : "");
-  return labeled || !drawer ? name : `${name} (${some})`;
-};
-
-/** Drawers that are named in one cell. */
-const MOST = 12;
 
 const HEADINGS = ["Sheet", "Material", "Thickness", "Step", "Cut", "Setting", "From", "Gives"];

@@ -1,6 +1,6 @@
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { crossSection, elevation, section, svgOf, type Drawing } from "../../src/drawing";
+import { checkRuler, crossSection, elevation, section, storyStick, svgOf, type Drawing } from "../../src/drawing";
 import { JOBS, plannedJob } from "./jobs";
 import { CUTTINGS, sheetDrawings } from "./sheets";
 
@@ -17,6 +17,9 @@ const drawings: [name: string, drawing: () => Drawing][] = [
       [`${name}, cross section`, () => crossSection(drawer(), first())],
     ];
   }),
+  ["check ruler", checkRuler],
+  ["bicycle parts bench, story stick", () => storyStick(plannedJob(JOBS["bicycle parts bench"]!)[1]!)[0]!],
+  ["metric plan chest, story stick", () => storyStick(plannedJob(JOBS["metric plan chest"]!)[0]!)[0]!],
   ...Object.entries(CUTTINGS).map(([name, cutting]): [string, () => Drawing] => [
     `${name}, first sheet`,
     () => sheetDrawings(cutting)[0]!,

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { elevation, svgOf } from "../../src/drawing";
+import { elevation, storyStick, svgOf } from "../../src/drawing";
 import { HOSTILE } from "./any-job";
 import { clashes } from "./clashes";
 import { plannedJob } from "./jobs";
@@ -25,7 +25,10 @@ const cutting = (name: string) => ({
   ],
   effort: "quick",
 });
-const drawings = (name: string) => [elevation(plannedJob(job(name))), ...sheetDrawings(cutting(name))];
+const drawings = (name: string) => [
+  ...plannedJob(job(name)).flatMap((planned) => [elevation([planned]), ...storyStick(planned)]),
+  ...sheetDrawings(cutting(name)),
+];
 
 const ELEMENTS = new Set(["defs", "desc", "path", "pattern", "rect", "style", "svg", "text", "title"]);
 const ATTRIBUTES =

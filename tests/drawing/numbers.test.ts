@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { fromDouble, showLength, showNumber, type Unit } from "../../src/core/length";
-import { crossSection, elevation, section, type Drawing } from "../../src/drawing";
+import { crossSection, elevation, section, storyStick, type Drawing } from "../../src/drawing";
 import { CUTS, LAYOUT, MOUNTING, PLAN, WORKING } from "../../src/functions";
 import { JOBS, plannedJob, type TypedJob } from "./jobs";
 import { CUTTINGS, sheetDrawings, type TypedCutting } from "./sheets";
@@ -72,6 +72,26 @@ describe("every number in the sections of a drawer is the table's", () => {
         // Box, centerline or under the box; inside, side space, box and opening across.
         expect(compared(crossSection(drawer, planned), sizes)).toBe(6);
       }
+    }
+  });
+});
+
+describe("every height on a story stick is the table's, and none is missing", () => {
+  const HEIGHTS = ["Front bottom", "Box bottom", "Slide spacer", "Slide centerline", "Pull height"];
+  test.each(Object.entries(JOBS))("%s", (_, job) => {
+    const sizes = sizesOf(job);
+    const unit = unitOf(job);
+    for (const planned of plannedJob(job)) {
+      const shown = new Set<string>();
+      for (const { text, of } of storyStick(planned).flatMap(({ labels }) => labels)) {
+        if (of === undefined || of === "floor") continue;
+        expect(`${text} ${unit}`, of).toBe(sizes.get(of));
+        shown.add(of);
+      }
+      const wanted = planned.drawers
+        .flatMap(({ label }) => HEIGHTS.map((heading) => `${label} ${heading}`))
+        .filter((name) => sizes.has(name));
+      expect([...shown].sort()).toEqual([...wanted, `${planned.opening.label} Opening height`].sort());
     }
   });
 });

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { failed, planJob, type PlannedOpening } from "../../src/core/drawer";
 import { add, isPositive, keyOf, safeSizes, subtract } from "../../src/core/length";
 import { lengthOf, piecesOf, sawCuts } from "../../src/core/sheets";
-import { crossSection, elevation, section, svgOf } from "../../src/drawing";
+import { crossSection, elevation, section, storyStick, svgOf } from "../../src/drawing";
 import { readJob, readOpenings, readStandardValues } from "../../src/functions/tables";
 import { anyCutting, anyJob } from "../drawing/any-job";
 import { clashes } from "../drawing/clashes";
@@ -44,6 +44,17 @@ describe("laws of drawings", () => {
           const [drawer] = [...planned.drawers].reverse();
           expect(clashes(section(drawer!, planned))).toEqual([]);
           expect(clashes(crossSection(drawer!, planned))).toEqual([]);
+        }
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  test("nor does one of a story stick, whose marks lie on it as high as they are named", () => {
+    fc.assert(
+      fc.property(anyJob, (job) => {
+        for (const planned of openingsOf(job)) {
+          for (const drawing of storyStick(planned)) expect(clashes(drawing)).toEqual([]);
         }
       }),
       { numRuns: 500 },

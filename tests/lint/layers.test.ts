@@ -31,6 +31,7 @@ const FOLDERS = [
   "functions",
   "guide",
   "drawing",
+  "shop-pages",
   "taskpane",
   "workbook",
 ];
@@ -40,14 +41,16 @@ const WORKBOOK: Record<string, string[]> = {
   formula: [],
   engine: ["formula"],
   xlsx: ["formula", "engine"],
-  look: ["engine", "xlsx"],
+  look: ["formula", "engine", "xlsx"],
   sheets: ["formula", "xlsx"],
   edit: ["formula", "engine", "xlsx", "look", "sheets"],
-  author: ["xlsx", "edit"],
+  freeze: ["formula", "engine", "xlsx", "sheets", "edit"],
+  author: ["formula", "xlsx", "edit"],
   example: ["edit", "author"],
   "new-job": ["author", "example"],
-  browser: ["engine", "xlsx", "look", "edit", "example", "new-job"],
-  node: ["engine", "xlsx", "edit"],
+  shop: ["engine", "edit"],
+  browser: ["engine", "xlsx", "look", "edit", "freeze", "example", "new-job", "shop"],
+  node: ["engine", "xlsx", "sheets", "edit", "freeze", "shop"],
 };
 
 const ROOMS = ["cells", "arguments", "tables", "words", "calls"];
@@ -94,8 +97,18 @@ describe("who may import whom", () => {
     functions: ["core/length", "core/wood", "core/drawer", "core/sheets", "core/money"],
     drawing: ["core/length", "core/wood", "core/drawer", "core/sheets", "core/money"],
     guide: ["core/length", "core/drawer"],
-    taskpane: ["core/length", "core/wood", "core/drawer", "core/sheets", "core/money", "guide", "drawing"],
-    workbook: ["core/length", "functions", "guide", "drawing"],
+    "shop-pages": ["core/length", "core/wood", "core/drawer", "core/sheets", "core/money", "drawing"],
+    taskpane: [
+      "core/length",
+      "core/wood",
+      "core/drawer",
+      "core/sheets",
+      "core/money",
+      "guide",
+      "drawing",
+      "shop-pages",
+    ],
+    workbook: ["core/length", "functions", "guide", "drawing", "shop-pages"],
   };
 
   test.each(FOLDERS)("%s imports what the table allows it, and nothing else", async (from) => {

@@ -4,6 +4,7 @@ import { spawnSync } from "node:child_process";
 const PROGRAMS = [
   { program: "soffice", debian: "libreoffice-calc", what: "LibreOffice Calc (soffice)" },
   { program: "chromium", debian: "chromium", what: "Chromium (chromium)" },
+  { program: "pdftocairo", debian: "poppler-utils", what: "Poppler (pdftocairo)" },
   { program: "python3", debian: "python3", what: "Python 3 (python3)" },
 ];
 

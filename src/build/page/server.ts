@@ -1,5 +1,6 @@
 import { createServer, type Server } from "node:http";
 import type { AddressInfo } from "node:net";
+import { SCRIPT_HASH } from "../../shop-pages/index";
 import { answer } from "./answer";
 import type { PageFiles } from "./build";
 
@@ -64,7 +65,8 @@ const listen = (server: Server, port: number): Promise<void> =>
  */
 export const POLICY = [
   "default-src 'none'",
-  "script-src 'self'",
+  // The pages for the shop, which open as a document of their own, bring the one script that they run.
+  `script-src 'self' '${SCRIPT_HASH}'`,
   "worker-src 'self'",
   "style-src 'self' 'unsafe-inline'",
   "img-src 'self' data:",

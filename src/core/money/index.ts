@@ -1,7 +1,7 @@
 export type * from "./faults";
 export { rounded } from "./currency";
 export { checkCosts } from "./checks";
-export { costed, type Cutting } from "./costed";
+export { costed, toCut, type Cutting } from "./costed";
 export * from "./solid-stock";
 export * from "./rates";
 export * from "./quote";

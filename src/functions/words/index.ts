@@ -1,4 +1,5 @@
-export { cutCautions, wordingOf } from "./findings";
+export { cutWords } from "./cuts";
+export { wordingOf } from "./findings";
 export { hardwareRow } from "./hardware";
 export { heightsFrom } from "./heights";
 export { message } from "./messages";

@@ -1,6 +1,6 @@
 import type { RangeName, Ranges, ShownBy } from "../host/host";
+import { formulaCall, type CallArgument } from "../../shop-pages/index";
 import { MESSAGES } from "../messages";
-import { formulaCall, type CallArgument } from "./formula-call";
 import { isDrawn, isOfDrawers, pictureOf, pictureOfOpening, type Picture } from "./picture-of";
 import { placeIn } from "./place-in";
 

@@ -1,3 +1,7 @@
+import type { RangeName } from "../../shop-pages/index";
+
+export type { RangeName };
+
 /** A spreadsheet that the pane stands beside. The pane knows it by this interface alone. */
 export interface Host {
   /** The spreadsheet's name, as its users know it. */
@@ -41,16 +45,6 @@ export interface ShownBy {
   /** Where in the result the selected cell lies, from 0. */
   row: number;
   column: number;
-}
-
-/** A range as a formula names it. */
-export interface RangeName {
-  /** undefined where it is the formula's own sheet. */
-  sheet?: string;
-  /** As `A5:F9`, without dollar signs. */
-  address: string;
-  /** It is all that has spilled from the cell. */
-  isSpilled: boolean;
 }
 
 /** Cells that the spreadsheet worked out before it knew the functions: they show #NAME? for good. */

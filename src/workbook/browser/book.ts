@@ -134,6 +134,11 @@ export class Book {
     return this.ask("save", {}, "Writing the file", "long");
   }
 
+  /** The pages for the shop, or why there are none. */
+  shopPages(title: string): Promise<Answers["shopPages"]> {
+    return this.ask("shopPages", { title }, "Making the shop pages", "long");
+  }
+
   end(): void {
     void this.client?.then(
       (client) => client.end(),

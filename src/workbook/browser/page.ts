@@ -23,6 +23,7 @@ import { askForJob } from "./new-job-dialog";
 import { notices } from "./notices";
 import { offers } from "./offers";
 import { offerWaiting } from "./offer-waiting";
+import { openShopPages } from "./open-shop-pages";
 import { paneFrame } from "./pane-frame";
 import { part } from "./part";
 import { printSheets } from "./print/index";
@@ -109,6 +110,11 @@ export async function startPage(): Promise<{ grid: Grid; work: Work }> {
     freeze: () =>
       askToFreeze(work.opened, work.name, openSheet(grid), said.done, (error) =>
         said.fault(`The copy was not written. ${why(error)}`),
+      ),
+    shopPages: () =>
+      openShopPages(work).then(
+        (refused) => refused !== undefined && said.fault(refused),
+        (error: unknown) => said.fault(`The shop pages were not made. ${why(error)}`),
       ),
     save: () =>
       work

@@ -12,6 +12,7 @@ export interface Actions {
   begin(): void;
   print(): void;
   freeze(): void;
+  shopPages(): void;
 }
 
 /** Makes the buttons, their keys and the browser's own question on leaving work. */
@@ -29,6 +30,7 @@ export function toolbar(grid: Grid, work: Work, actions: Actions): void {
   part("save").addEventListener("click", actions.save);
   part("print").addEventListener("click", actions.print);
   part("freeze").addEventListener("click", actions.freeze);
+  part("shop-pages").addEventListener("click", actions.shopPages);
   addEventListener("beforeunload", (event) => {
     if (!work.isSaved) event.preventDefault();
   });

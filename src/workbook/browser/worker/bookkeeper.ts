@@ -4,6 +4,7 @@ import { OWN_FUNCTIONS } from "../../edit/own-functions";
 import { freeze } from "../../freeze/index";
 import { conditionalLook, readLook, type Look, type Looked } from "../../look/index";
 import { printedSheet } from "../print/printed-sheet";
+import { shopPagesOf } from "../../shop/index";
 import { difference } from "./difference";
 import type {
   Answers,
@@ -100,6 +101,10 @@ export class Bookkeeper implements Answering {
     const looked = this.looked.get(sheet) ?? this.rules(sheet);
     this.looked.set(sheet, looked);
     return looked;
+  }
+
+  shopPages({ title }: Questions["shopPages"]): Answers["shopPages"] {
+    return shopPagesOf(this.workbook, title);
   }
 
   private rules(id: string): Looked {

@@ -15,6 +15,7 @@ export interface Answers {
   save: Uint8Array;
   printed: PrintedSheet[];
   freeze: { bytes: Uint8Array; frozen: number };
+  shopPages: { html: string } | { why: string };
 }
 
 /** Sheets are known by their ids, wherever they stand; rows and columns count from 0. */
@@ -31,6 +32,8 @@ export interface Questions {
   printed: { sheets: readonly string[] };
   /** A copy with values, of the whole workbook or of one sheet. */
   freeze: { date: string; sheet: string | undefined };
+  /** The pages for the shop, under the workbook's name. */
+  shopPages: { title: string };
 }
 
 /** What was changed in an earlier visit, or before the last worker ended. */

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { formulaCall } from "../../../src/taskpane/drawing/formula-call";
+import { formulaCall } from "../../src/shop-pages/formula-call";
 
 const range = (address: string, sheet?: string, isSpilled = false) => ({
   range: { address, isSpilled, ...(sheet !== undefined && { sheet }) },

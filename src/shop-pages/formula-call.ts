@@ -1,4 +1,12 @@
-import type { RangeName } from "../host/host";
+/** A range as a formula names it. */
+export interface RangeName {
+  /** undefined where it is the formula's own sheet. */
+  sheet?: string;
+  /** As `A5:F9`, without dollar signs. */
+  address: string;
+  /** It is all that has spilled from the cell. */
+  isSpilled: boolean;
+}
 
 /** A formula that is one call of a function of ours, taken apart. */
 export interface FormulaCall {

@@ -1,0 +1,1 @@
+export { bookText, shopPagesOf } from "./book-text";

@@ -1,0 +1,119 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type axe from "axe-core";
+import type { Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
+import { openDesk, type Desk, type Visit } from "./desk";
+
+let desk: Desk;
+let visit: Visit;
+beforeAll(async () => {
+  desk = await openDesk();
+});
+afterAll(() => desk.close());
+afterEach(async () => {
+  expect(visit.faults).toEqual([]);
+  expect(visit.elsewhere).toEqual([]);
+  await visit.close();
+});
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+async function shopPages(): Promise<Page> {
+  const opened = visit.page.context().waitForEvent("page");
+  await visit.page.getByRole("button", { name: "Shop pages" }).click();
+  const page = await opened;
+  page.on("pageerror", (error) => visit.faults.push(String(error)));
+  page.on("console", (message) => message.type() === "error" && visit.faults.push(message.text()));
+  await page.waitForSelector(".label-sheet");
+  return page;
+}
+
+describe("the shop pages", () => {
+  test("open beside the workbook as it is now; ticks stay on the device, and go where what was ticked has changed", async () => {
+    visit = await desk.visit();
+    const page = await shopPages();
+    expect(await page.title()).toBe("Shop pages: parts-bench");
+    const first = page.locator(".step").first();
+    const words = await first.getByRole("checkbox").nth(1).getAttribute("data-tick");
+    await page.locator(`[data-tick="${words}"]`).check();
+    await page.locator(".bins").getByRole("checkbox").first().check();
+    const again = await shopPages();
+    expect(await again.locator(":checked").count()).toBe(2);
+    expect(await again.locator(`[data-tick="${words}"]`).isChecked()).toBe(true);
+    // Wider openings have other set-ups: what was cut to the old size is not ticked in the new one's name.
+    await visit.sheet("Bench");
+    for (const cell of ["B7", "C7", "D7"]) await visit.enter(cell, "20");
+    const changed = await shopPages();
+    expect(await changed.locator(`[data-tick="${words}"]`).count()).toBe(0);
+    expect(await changed.locator(".step :checked").count()).toBe(0);
+    await changed.getByRole("button", { name: "Clear all ticks" }).click();
+    await changed.reload();
+    expect(await changed.locator(":checked").count()).toBe(0);
+  });
+
+  test.each(["light", "dark"] as const)(
+    "are accessible and go into 375 px in %s colors; in print they are black on white",
+    async (colorScheme) => {
+      visit = await desk.visit({ colorScheme });
+      const page = await shopPages();
+      await page.setViewportSize({ width: 375, height: 740 });
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(375);
+      await page.evaluate(AXE);
+      const found = await page.evaluate(async () => {
+        const { axe: checker } = globalThis as unknown as { axe: typeof axe };
+        return (await checker.run()).violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`));
+      });
+      expect(found).toEqual([]);
+      const colors = () =>
+        page.evaluate(() => {
+          const { color, backgroundColor } = getComputedStyle(document.body);
+          return [color, backgroundColor, getComputedStyle(document.querySelector(".drawing")!).color];
+        });
+      const onScreen = await colors();
+      expect(onScreen[1]).toBe(colorScheme === "dark" ? "rgb(30, 26, 22)" : "rgb(255, 255, 255)");
+      await page.emulateMedia({ media: "print", colorScheme });
+      expect(await colors()).toEqual(["rgb(17, 17, 17)", "rgba(0, 0, 0, 0)", "rgb(0, 0, 0)"]);
+      expect(await page.getByRole("button", { name: "Print…" }).isVisible()).toBe(false);
+    },
+  );
+
+  test("set labels out on the sheet that was measured, remember it, and say what cannot be read", async () => {
+    visit = await desk.visit();
+    const page = await shopPages();
+    const labels = await page.locator(".label").count();
+    const measure = async (name: string, value: string) => page.getByLabel(name, { exact: true }).fill(value);
+    await measure("Width of a label", "1 3/4 in");
+    await measure("Height of a label", "25.4 mm");
+    await measure("Labels across", "4");
+    await measure("Labels down", "10");
+    await measure("Gap between labels across", "1/8");
+    const box = async (place: number) => (await page.locator(".label").nth(place).boundingBox())!;
+    const [first, second] = [await box(0), await box(1)];
+    expect(first.width).toBeCloseTo(1.75 * 96, 0);
+    expect(first.height).toBeCloseTo(96, 0);
+    expect(second.x - first.x).toBeCloseTo(1.875 * 96, 0);
+    expect(await page.locator(".label-sheet").count()).toBe(Math.ceil(labels / 40));
+    await measure("Height of a label", "tall");
+    expect(await page.getByLabel("Height of a label").getAttribute("aria-invalid")).toBe("true");
+    expect(await page.getByRole("status").textContent()).toContain("cannot be read");
+    expect((await box(0)).height).toBeCloseTo(96, 0);
+    const again = await shopPages();
+    expect(await again.getByLabel("Labels down", { exact: true }).inputValue()).toBe("10");
+    expect(await again.locator(".label").count()).toBe(labels);
+  });
+
+  test("are refused in words where a workbook has no job, and keep themselves as a file", async () => {
+    visit = await desk.visit();
+    const page = await shopPages();
+    const coming = page.waitForEvent("download");
+    await page.getByRole("button", { name: "Save as a file" }).click();
+    const file = readFileSync((await (await coming).path())!, "utf8");
+    expect(file).toMatch(/^<!doctype html>\n<html lang="en">/);
+    expect(file.match(/class="label"/g)).toHaveLength(await page.locator(".label").count());
+    await visit.sheet("Bench");
+    await visit.enter("B9", "3");
+    await visit.page.getByRole("button", { name: "Shop pages" }).click();
+    await visit.page.getByRole("alert").getByText("There are no shop pages.").waitFor();
+  });
+});
