@@ -82,8 +82,11 @@ module.exports = {
     within("taskpane"),
     ...coreIndexes.map((path) => ({ from: { path: "^src/taskpane/" }, to: { path } })),
     { from: { path: "^src/taskpane/" }, to: { path: "^src/(drawing|guide)/index\\.ts$" } },
-    // What it draws it reads from cells as the functions do, and says in their words why it cannot.
-    { from: { path: "^src/taskpane/drawing/" }, to: { path: "^src/functions/(calls|cells|words)/index\\.ts$" } },
+    // What it draws and finds it reads from cells as the functions do, and says in their words.
+    {
+      from: { path: "^src/taskpane/(drawing|findings)/" },
+      to: { path: "^src/functions/(calls|cells|words)/index\\.ts$" },
+    },
 
     ...Object.entries(workbook).flatMap(([name, others]) => [
       within(`workbook/${name}`),

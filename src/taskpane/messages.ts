@@ -34,6 +34,15 @@ export const MESSAGES = {
     `Nothing is drawn: the pane reads ranges such as Job!A5:F9 and A5#, and this call takes ${argument}.`,
   noRange: (range: string) => `Nothing is drawn: ${range} holds nothing that could be read.`,
   nothingDrawn: "Nothing is drawn: the table has no such row.",
+  /** What is found in a job, counted. */
+  findings: (levels: readonly ("wrong" | "doubtful")[]) => {
+    const count = (level: string): string => `${levels.filter((one) => one === level).length} ${level}`;
+    return levels.length === 0 ? "Findings: all clear" : `Findings: ${count("wrong")}, ${count("doubtful")}`;
+  },
+  chosen: (cell: string) => `${cell} is selected.`,
+  noCell: (where: string) => `There is no cell for this: it is about what the table ${where} does not hold.`,
+  sheetUnseen: (sheet: string) => `The sheet ${sheet} is not seen, so that no cell of it can be selected.`,
+  errorInTables: "A cell of the job's tables holds an error.",
   errorInside: "Nothing is drawn: a cell of its tables holds an error.",
   saveSvg: "Save as SVG",
   savePng: "Save as PNG",

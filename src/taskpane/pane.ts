@@ -1,5 +1,6 @@
 import type { GuideReference } from "../guide/index";
 import { drawingSection } from "./drawing/drawing-section";
+import { findingsSection } from "./findings/findings-section";
 import { functionList } from "./function-list";
 import { guide } from "./guide";
 import type { Host } from "./host/host";
@@ -35,6 +36,7 @@ export function createPane(page: ParentNode, groups: readonly FunctionGroup[], t
   standardsList(part(page, "standards"), label);
   guide(part(page, "guide"), part(page, "reader"));
   const drawing = drawingSection(part(page, "drawing"));
+  const findings = findingsSection(part(page, "findings"), (outcome) => say(status, outcome));
   const entries = entriesOf(groups, terms);
   searchField(part(page, "query") as HTMLInputElement, (query) => {
     const count = showResults(part(page, "found"), entries, query);
@@ -58,6 +60,7 @@ export function createPane(page: ParentNode, groups: readonly FunctionGroup[], t
       label();
       await showPlace(part(page, "place"), found);
       await drawing.follow(found);
+      await findings.follow(found);
       const names = new Set(groups.flatMap(({ functions }) => functions.map(({ name }) => name)));
       await showStuck(part(page, "stuck"), found?.stuck, names, (outcome) => say(status, outcome));
     },

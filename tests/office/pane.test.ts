@@ -30,4 +30,28 @@ describe.each(PROTOCOLS)("the pane beside a workbook, protocol of the %s", (prot
     expect(session.faults).toEqual([]);
     await session.close();
   });
+
+  test("lists the findings of the selected job, and selects the cell at fault of the one that is chosen", async () => {
+    const row = (number: number, cells: readonly (string | number)[]) =>
+      cells.map((value, i) => [`${"ABCDE"[i]}${number}`, { formula: String(value), value }] as const);
+    const cells = Object.fromEntries([
+      ...row(1, ["Opening", "Width", "Height", "Depth", "Drawers"]),
+      ...row(2, ["A", 18, 26.25, 23.25, 3]),
+      ...row(3, ["B", 24, 26.25, 9, 1]),
+    ]);
+    const plan = { formula: "=DRAWER.PLAN('The job'!A1:E3)", value: "Drawer" };
+    const sheets = [
+      { name: "Plan", cells: { A1: plan } },
+      { name: "The job", cells },
+    ];
+    const session = await office.open({ protocol, sheets });
+    const finding = session.inPane("button.finding", "No slide fits");
+    await finding.waitFor();
+    expect(await session.inPane("#findings-title").textContent()).toMatch(/^Findings: 1 wrong, /);
+    await finding.click();
+    await session.inPane("#status", "The job!D3 is selected.").waitFor();
+    expect(await session.page.evaluate(() => window.program.book.active)).toEqual({ sheet: 1, row: 2, column: 3 });
+    expect(session.faults).toEqual([]);
+    await session.close();
+  });
 });

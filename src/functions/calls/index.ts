@@ -2,6 +2,7 @@ export type * from "./faults";
 export { alternateRows, alternates, ratesIfGiven } from "./alternates";
 export { cabinets, cabinetStandards } from "./cabinets";
 export { begun, cellFunction, orFault, readAll } from "./cell-function";
+export { CHECKS_ARGUMENTS, everythingFound } from "./found";
 export { openings, standards, type JobTables } from "./job";
 export { plannedOrFault, rowsOfOpenings } from "./planned";
 export { drawersForAll, QUOTE_ARGUMENTS, quoteFor } from "./quote-job";

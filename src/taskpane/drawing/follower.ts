@@ -1,8 +1,8 @@
 import type { RangeName, Ranges, ShownBy } from "../host/host";
 import { formulaCall, type CallArgument } from "../../shop-pages/index";
-import { MESSAGES } from "../messages";
 import { isDrawn, isOfDrawers, pictureOf, pictureOfOpening, type Picture } from "./picture-of";
 import { placeIn } from "./place-in";
+import { readArguments } from "./read-arguments";
 
 type Table = RangeName & { sheet: string };
 
@@ -29,7 +29,7 @@ export class PictureFollower {
       const [first] = args;
       this.last = first && "range" in first ? { table: { sheet, ...first.range }, args, sheet } : undefined;
     }
-    const read = await this.read(args, sheet);
+    const read = await readArguments(this.ranges, args, sheet);
     return "why" in read ? read : pictureOf(name, read.raw, row);
   }
 
@@ -38,22 +38,7 @@ export class PictureFollower {
     const { table, args, sheet } = this.last;
     const row = table.isSpilled ? undefined : placeIn(address, table);
     if (row === undefined) return undefined;
-    const read = await this.read(args, sheet);
+    const read = await readArguments(this.ranges, args, sheet);
     return "why" in read ? read : pictureOfOpening(read.raw, row);
-  }
-
-  private async read(args: readonly CallArgument[], sheet: string): Promise<{ raw: unknown[] } | { why: string }> {
-    const raw: unknown[] = [];
-    for (const argument of args) {
-      if ("other" in argument) return { why: MESSAGES.notRead(argument.other) };
-      if ("value" in argument) raw.push(argument.value);
-      else {
-        const values = await this.ranges.values({ sheet, ...argument.range });
-        if (!values) return { why: MESSAGES.noRange(argument.range.address) };
-        // One cell is no range to a function.
-        raw.push(values.length === 1 && values[0]!.length === 1 ? values[0]![0] : values);
-      }
-    }
-    return { raw };
   }
 }

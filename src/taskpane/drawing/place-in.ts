@@ -29,3 +29,15 @@ function corners(address: string): { row: number; column: number }[] {
     return { row: Number(row), column };
   });
 }
+
+/**
+ * A cell of a range by its row and column in it, from 0.
+ * @example cellIn("A5:F9", 2, 1) // "B7"
+ */
+export function cellIn(range: string, row: number, column: number): string {
+  const [first] = corners(range);
+  let letters = "";
+  for (let rest = first!.column + column; rest > 0; rest = Math.floor((rest - 1) / 26))
+    letters = String.fromCharCode(65 + ((rest - 1) % 26)) + letters;
+  return `${letters}${first!.row + row}`;
+}

@@ -26,6 +26,7 @@ export async function connectEmbedded(): Promise<Host | undefined> {
       ranges: {
         shownBy: () => ours(ranges.shownBy()),
         values: (range: Parameters<typeof ranges.values>[0]) => ours(ranges.values(range)),
+        select: (sheet: string, address: string) => ours(ranges.select(sheet, address)),
       },
     }),
   };

@@ -36,6 +36,12 @@ export interface Ranges {
   shownBy(): Promise<ShownBy | undefined>;
   /** What stands in a range, blanks as ""; undefined where there is no such range, or nothing has spilled. */
   values(range: RangeName & { sheet: string }): Promise<unknown[][] | undefined>;
+  /**
+   * Selects a cell, its sheet in front.
+   * @param address as `B7`
+   * @returns false where there is no such sheet, or it is not seen
+   */
+  select(sheet: string, address: string): Promise<boolean>;
 }
 
 export interface ShownBy {

@@ -35,4 +35,16 @@ export const officeRanges = (run: Run): Ranges => ({
       await context.sync();
       return range.isNullObject ? undefined : range.values;
     }),
+
+  select: (sheet, address) =>
+    run(async (context) => {
+      const worksheet = context.workbook.worksheets.getItemOrNullObject(sheet);
+      worksheet.load("visibility");
+      await context.sync();
+      if (worksheet.isNullObject || worksheet.visibility !== "Visible") return false;
+      worksheet.activate();
+      worksheet.getRange(address).select();
+      await context.sync();
+      return true;
+    }),
 });

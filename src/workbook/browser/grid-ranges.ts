@@ -53,6 +53,18 @@ export class GridRanges implements Ranges {
     );
   }
 
+  async select(name: string, address: string): Promise<boolean> {
+    const { book, unitId } = this.open();
+    const id = book.sheets.find((one) => one.name.toLowerCase() === name.toLowerCase() && one.hasCells)?.id;
+    const sheet = this.grid.api.getUniverSheet(unitId)?.getSheetBySheetId(id ?? "");
+    const area = parseArea(address);
+    if (!sheet || !area || sheet.isSheetHidden()) return false;
+    this.grid.api.getActiveWorkbook()!.setActiveSheet(sheet);
+    sheet.getRange(area.top, area.left).activate();
+    sheet.scrollToCell(Math.max(0, area.top - 3), Math.max(0, area.left - 2));
+    return true;
+  }
+
   private value({ sheet, row, column }: Cell): unknown {
     const { book, unitId } = this.open();
     const content = gridContent(this.grid, unitId, sheet, row, column);

@@ -60,6 +60,18 @@ class Sheet {
     }
   }
 
+  readonly Visibility = "Visible";
+
+  Activate(): void {
+    this.book.active.sheet = this.book.sheets.indexOf(this);
+  }
+
+  GetRange(address: string): Range {
+    const [first = "A1", last = first] = address.split(":");
+    const [[top, left], [bottom, right]] = [placeOf(first), placeOf(last)];
+    return new Range(this, top, left, bottom - top + 1, right - left + 1);
+  }
+
   GetUsedRangeOrNullObject(): Range | null {
     const places = [...this.cells.keys()].map((text) => text.split(",").map(Number) as [number, number]);
     if (places.length === 0) return null;
@@ -109,6 +121,20 @@ class Range {
     );
   }
 
+  get Worksheet(): Sheet {
+    return this.sheet;
+  }
+
+  /** Nothing spills in this book. */
+  GetSpillParentOrNullObject(): null {
+    return null;
+  }
+
+  Select(): void {
+    const { book } = this.sheet;
+    book.active = { sheet: book.sheets.indexOf(this.sheet), row: this.RowIndex, column: this.ColumnIndex };
+  }
+
   GetResizedRange(rows: number, columns: number): Range {
     return new Range(this.sheet, this.RowIndex, this.ColumnIndex, this.RowCount + rows, this.ColumnCount + columns);
   }
@@ -122,7 +148,7 @@ class Range {
     this.Formulas = rows;
   }
 
-  get Values(): any[][] {
+  get Values(): unknown[][] {
     return this.map(({ value }) => value);
   }
 

@@ -34,6 +34,9 @@ class Tables implements Ranges {
   async values({ sheet, address, isSpilled }: RangeName & { sheet: string }) {
     return TABLES[`${sheet} ${address}${isSpilled ? "#" : ""}`];
   }
+  async select() {
+    return true;
+  }
   show(formula: string, row = 0): void {
     this.shown = { formula, sheet: "Plan", row, column: 0 };
   }
