@@ -64,6 +64,17 @@ describe("printed sheets are pages by their page set-up", () => {
     }
   });
 
+  test.each(["letter", "A4"] as const)(
+    "the client's quote is one upright page of %s that tells no cost",
+    async (paper) => {
+      const pages = await printed(["Client quote"], paper);
+      expect(pages).toHaveLength(1);
+      for (const said of ["What is built", "Boxes: plywood", "Total", "Terms", "Accepted"])
+        expect(pages[0]!.text).toContain(said);
+      expect(pages[0]!.text).not.toMatch(/hour|labor|overhead|margin|subtotal/i);
+    },
+  );
+
   test("a long table repeats its head on each page, cuts no row, prints no empty one, and turns the paper", async () => {
     const pages = await printed(["Cuts"], "letter");
     expect(pages.length).toBeGreaterThan(1);
@@ -72,6 +83,7 @@ describe("printed sheets are pages by their page set-up", () => {
       expect(text).toMatch(/Sheet\s+Material/);
       expect(text.trim().split("\n").length).toBeGreaterThan(3);
     }
+    expect(pages[0]!.text.indexOf("Cutting the sheets up")).toBeLessThan(pages[0]!.text.search(/Sheet\s+Material/));
     // Every row once: what the grid has, in the order that it has it.
     const rows = pages.flatMap(({ text }) => [...text.matchAll(/^\s*(\d+)\s+Plywood/gm)].map((match) => match[1]));
     const { bytes } = await visit.save();

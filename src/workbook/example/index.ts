@@ -8,7 +8,7 @@ import { CHECKS, CUT_LIST, HARDWARE, MOUNTING, PLAN, WORKINGS } from "./plan";
 import { JOB } from "./job";
 import { PRICE_GRID } from "./price-grid";
 import { PRICES } from "./prices";
-import { QUOTE } from "./quote";
+import { CLIENT_QUOTE, QUOTE } from "./quote";
 import { SAW } from "./saw";
 import { CUTS, SHEETS } from "./sheet-goods";
 import { STYLES, type Style } from "./styles";
@@ -19,7 +19,7 @@ export const PARTS_BENCH: WorkbookDefinition<Style> = {
   styles: STYLES,
   sheets: [
     ...[BENCH, DRAWERS, WHAT_IF, SAW, PLAN, CUT_LIST, SHEETS, CUTS, HARDWARE, MOUNTING, CHECKS, WORKINGS],
-    ...[JOB, PRICES, QUOTE, PRICE_GRID, ALTERNATES],
+    ...[JOB, PRICES, QUOTE, CLIENT_QUOTE, PRICE_GRID, ALTERNATES],
   ],
 };
 

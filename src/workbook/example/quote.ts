@@ -1,4 +1,5 @@
 import type { RowDefinition, RuleDefinition, RuleLook, SheetDefinition } from "../author/index";
+import { clientQuote } from "./client-quote";
 import { cell, gap, isWhole, row, spilled, tall } from "./cells";
 import { OPENINGS, STANDARDS } from "./job";
 import { RATES, STOCK } from "./prices";
@@ -53,6 +54,32 @@ export const QUOTE: SheetDefinition<Style> = {
     ...spilled(`=DRAWER.QUOTE(${OPENINGS},${STANDARDS},${STOCK},${RATES})`, HEADINGS, CELLS, ROOM, 18),
   ],
 };
+
+/** The same job as its client sees it. */
+export const CLIENT_QUOTE: SheetDefinition<Style> = clientQuote({
+  quote: `Quote!$A$${TOP}#`,
+  plan: "Plan!$A$5#",
+  cutList: "'Cut list'!$A$5#",
+  hardware: "Hardware!$A$5#",
+  tapeUnit: "",
+  head: {
+    from: "An invented cabinet shop",
+    client: "=Quote!B4",
+    job: "=Quote!B5",
+    place: "At the workshop",
+    number: "=Quote!F4",
+    date: "=Quote!F5",
+    until: "3rd of June",
+  },
+  extra: ["Fitted and adjusted at the bench", null],
+  terms: [
+    "A third with the order, the rest when the drawers run.",
+    "Changes after the order are quoted anew.",
+    "The bench is to be fixed to the wall before the drawers go in.",
+    null,
+  ],
+  page: { paper: "letter" },
+});
 
 function headRow(
   first: string,

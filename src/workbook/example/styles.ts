@@ -39,7 +39,7 @@ export const LOOKS = {
 /** From little to much: maple for money, moss for room; text stays readable on all of them. */
 export const SCALES = { money: ["FFFDF8", "E3B884"], room: ["FFFDF8", "A9C6A0"] } as const;
 
-/** Cells that are typed into have a fill and a frame; nothing else has either. */
+/** Cells that are typed into have a fill and a frame, but on a page that is handed over; nothing else has either. */
 export const STYLES = {
   title: { font: { name: SERIF, size: 20, bold: true }, vertical: "center" },
   subtitle: { font: { color: SOFT }, vertical: "center" },
@@ -99,6 +99,8 @@ export const STYLES = {
   inputResult: { ...input, format: LENGTH, horizontal: "right" },
   inputCount: { ...input, horizontal: "right", indent: 1, format: "0" },
   inputWord: { ...input, horizontal: "right", indent: 1 },
+  /** Typed into as well, on a page that is handed over. */
+  typed: { borders: hair, font: { color: WALNUT }, horizontal: "left", vertical: "center", indent: 1 },
   legendInput: { ...input, horizontal: "center" },
   legendResult: { borders: hair, horizontal: "center", vertical: "center" },
   result: { borders: hair, format: LENGTH, horizontal: "right", vertical: "center" },

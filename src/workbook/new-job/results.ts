@@ -1,4 +1,5 @@
 import type { RuleDefinition, SheetDefinition } from "../author/index";
+import { clientQuote } from "../example/client-quote";
 import { isWhole } from "../example/cells";
 import { tableSheet, type TableSheet } from "../example/table-sheet";
 import { LOOKS, type Style } from "../example/styles";
@@ -15,9 +16,24 @@ const results = (count: number): Style[] => Array<Style>(count).fill("result");
 /** Every result of a job, each a sheet of one formula, but for the two that are compared with. */
 export const resultSheets = (choices: Choices): SheetDefinition<Style>[] => [
   ...tables(choices).map((one) => ({ ...tableSheet(one), frozen: HEADINGS, page: pageOf(choices, HEADINGS) })),
+  jobClientQuote(choices),
   { ...jobPriceGrid(choices), page: { ...pageOf(choices), onePage: true } },
   { ...jobAlternates(choices), page: pageOf(choices) },
 ];
+
+/** The quote as its client sees it. */
+const jobClientQuote = (choices: Choices): SheetDefinition<Style> =>
+  clientQuote({
+    quote: "Quote!$A$5#",
+    plan: "Plan!$A$5#",
+    cutList: "'Cut list'!$A$5#",
+    hardware: "Hardware!$A$5#",
+    tapeUnit: `,,,${UNIT_CELL}`,
+    head: { from: null, client: null, job: null, place: null, number: null, date: null, until: null },
+    extra: [null, null, null],
+    terms: [null, null, null, null],
+    page: { paper: pageOf(choices).paper },
+  });
 
 /** The row of a table's headings. */
 const HEADINGS = 5;

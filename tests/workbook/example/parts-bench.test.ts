@@ -78,7 +78,7 @@ describe("the parts bench", () => {
     expect(read.worksheets.map(({ name }) => name)).toEqual(PARTS_BENCH.sheets.map(({ name }) => name));
     expect(read.worksheets.map(({ name }) => name)).toEqual([
       ...["Bench", "Drawers", "What if", "Saw", "Plan", "Cut list", "Sheets", "Cuts", "Hardware", "Mounting"],
-      ...["Checks", "Workings", "Job", "Prices", "Quote", "Price grid", "Alternates"],
+      ...["Checks", "Workings", "Job", "Prices", "Quote", "Client quote", "Price grid", "Alternates"],
     ]);
     const bench = read.getWorksheet("Bench")!;
     expect(bench.getCell("B29").result).toBe(17);

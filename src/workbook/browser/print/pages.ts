@@ -83,7 +83,7 @@ function pagesOf(room: HTMLElement, sheet: PrintedSheet, { paper, date1904 }: Pr
     broken(sheet, heights, inside.height).map((chosen) => {
       const begun = chosen[0]! > head.first && head.count > 0;
       const shown = begun ? [...repeated, ...chosen.map((at) => numbered[at]!)] : chosen.map((at) => numbered[at]!);
-      const table = tableOf(sheet, shown, from, to, (at) => isHead(at), date1904);
+      const table = tableOf(sheet, shown, from, to, (at) => begun && isHead(at), date1904);
       return pageOf(sheet, table, size, scale);
     }),
   );

@@ -1,0 +1,113 @@
+import { beforeAll, describe, expect, test } from "vitest";
+import { EditedWorkbook } from "../../../src/workbook/edit/index";
+import { OWN_FUNCTIONS } from "../../../src/workbook/edit/own-functions";
+import { CellError, type Scalar } from "../../../src/workbook/engine/index";
+import { partsBenchDraft } from "../../../src/workbook/example/index";
+import { freeze } from "../../../src/workbook/freeze/index";
+import { DEFAULT_CHOICES, newJob, type Choices } from "../../../src/workbook/new-job/index";
+import { readByLibreOffice } from "../support/read-by-libreoffice";
+
+const at = (workbook: EditedWorkbook, name: string): number =>
+  workbook.sheets.findIndex((sheet) => sheet.name === name);
+
+/** All that a sheet shows, by its cells. */
+function shown(workbook: EditedWorkbook, name: string): Map<string, Scalar> {
+  const sheet = at(workbook, name);
+  const found = new Map<string, Scalar>();
+  for (const { row, column, value, formula } of workbook.cells(sheet))
+    if (!formula) found.set(`${row} ${column}`, value);
+  for (const result of workbook.calculate().results)
+    if (result.sheet === sheet)
+      result.values.forEach((line, y) =>
+        line.forEach((value, x) => found.set(`${result.area.top + y} ${result.area.left + x}`, value)),
+      );
+  return found;
+}
+
+/** What stands beside a word in the last column, in cents. */
+function amount(workbook: EditedWorkbook, name: string, word: string, column: number): number {
+  const cells = shown(workbook, name);
+  const [place] = [...cells].findLast(([key, value]) => key.endsWith(" 0") && value === word)!;
+  return Math.round((cells.get(`${place.split(" ")[0]} ${column}`) as number) * 100);
+}
+
+function rate(workbook: EditedWorkbook, name: string, content: string | number | null): void {
+  const prices = at(workbook, "Prices");
+  const found = [...workbook.cells(prices)].find(({ column, value }) => column === 0 && value === name)!;
+  workbook.put({ sheet: prices, row: found.row, column: 1, content });
+}
+
+const JOBS: Record<string, () => Uint8Array> = {
+  bench: partsBenchDraft,
+  inches: () => newJob(DEFAULT_CHOICES.in),
+  millimeters: () => newJob(DEFAULT_CHOICES.mm),
+  cabinets: () => newJob({ ...DEFAULT_CHOICES.in, from: "cabinets" } as Choices),
+};
+
+describe.each(Object.keys(JOBS))("the client's quote of a job: %s", (job) => {
+  let workbook: EditedWorkbook;
+  beforeAll(() => void (workbook = new EditedWorkbook(JOBS[job]!())));
+
+  test("has the shop's price and total to the cent, whatever tax, extras, markup or margin", () => {
+    const cases: Record<string, string | number | null>[] = [
+      {},
+      { tax: 7, "tax on": "materials" },
+      { tax: 8.375, "tax on": "all" },
+      { "tax on": "none" },
+      { tax: null, "extra delivery": 120.5 },
+      { "extra delivery": -33.33, margin: 40, tax: 6.5, "tax on": "all" },
+      { margin: null, markup: 18, "charge sheets": "used" },
+      { markup: null, margin: null, overhead: null },
+    ];
+    for (const [i, rates] of cases.entries()) {
+      for (const [name, content] of Object.entries(rates)) rate(workbook, name, content);
+      const own = (word: string) => amount(workbook, "Client quote", word, 3);
+      const shop = (word: string) => amount(workbook, "Quote", word, 5);
+      expect(own("Total"), String(i)).toBe(shop("Total"));
+      expect(own("Price"), String(i)).toBe(shop("Price"));
+      expect(own("Price") + own("Tax"), String(i)).toBe(own("Total"));
+      expect(own("Total"), String(i)).toBeGreaterThan(0);
+    }
+  });
+
+  test("shows no hours, overhead, margin, rates or costs: its amounts are its price, tax and total alone", () => {
+    const cells = [...shown(workbook, "Client quote").values()];
+    const texts = cells.filter((value) => typeof value === "string").join("\n");
+    expect(texts).not.toMatch(/hour|labor|overhead|markup|margin|\brates?\b|cost|subtotal|%|finish/i);
+    expect(cells.filter((value) => typeof value === "number")).toHaveLength(3);
+    expect(cells.filter((value) => value instanceof CellError)).toEqual([]);
+  });
+
+  test("tells what is built: every opening with its drawers, what boxes and fronts are made of, what they run on", () => {
+    const texts = [...shown(workbook, "Client quote").values()].filter((value) => typeof value === "string").join("\n");
+    expect(texts).toMatch(/\d drawers\. .+: \d drawers?/);
+    expect(texts).toMatch(/Boxes: plywood, (\d+\/\d+"|\d+ mm)/);
+    expect(texts).toMatch(/Fronts: plywood/);
+    expect(texts).toMatch(/Hung on side-mount slides/);
+  });
+});
+
+test("an error of the shop's quote is one of the client's, and a quote of nothing has a total of nothing", () => {
+  const workbook = new EditedWorkbook(partsBenchDraft());
+  rate(workbook, "slide price", null);
+  const cells = [...shown(workbook, "Client quote").values()];
+  expect(cells.filter((value) => value instanceof CellError)).toHaveLength(3);
+});
+
+test("LibreOffice finds the same scope, price, tax and total from the shop's tables by the sheet's own formulas", () => {
+  const files = [partsBenchDraft(), newJob(DEFAULT_CHOICES.in)].map(
+    (bytes) => freeze(bytes, { functions: OWN_FUNCTIONS }, { date: "2026-05-04", version: "1.2.3" }).bytes,
+  );
+  readByLibreOffice(files).forEach((read, i) => {
+    const workbook = new EditedWorkbook(files[i]!);
+    const formulas = [...workbook.cells(at(workbook, "Client quote"))].filter(({ formula }) => formula);
+    expect(formulas.length).toBeGreaterThanOrEqual(5);
+    const ours = shown(workbook, "Client quote");
+    for (const { row, column } of formulas) {
+      const { v } = read.Sheets["Client quote"]![`${"ABCD"[column]}${row + 1}`] as { v: unknown };
+      const own = ours.get(`${row} ${column}`);
+      if (typeof own === "number") expect(v).toBeCloseTo(own, 6);
+      else expect(v).toBe(own);
+    }
+  });
+});
