@@ -87,23 +87,37 @@ test("says what is wrong in the selected cell while the pane is closed", async (
   await expect.poll(() => visit.page.locator("#message").isVisible()).toBe(false);
 });
 
-test("F6 goes from grid to pane to toolbar and back to the grid, where typing goes on", async () => {
+test("F6 goes from grid to tabs, pane, search and toolbar, back to the grid where typing goes on; Shift+F6 the other way", async () => {
   visit = await desk.visit();
   const { page } = visit;
   const here = () =>
-    page.evaluate(
-      () => document.activeElement?.closest("#tools, #grid, #pane")?.getAttribute("aria-label") ?? "nowhere",
-    );
+    page.evaluate(() => {
+      const active = document.activeElement;
+      if (active?.closest('[data-u-comp="slide-tab-item"]')) return "tabs";
+      const inner = (active as HTMLIFrameElement | null)?.contentDocument?.activeElement?.id;
+      return inner === "query" ? "search" : (active?.closest("#tools, #grid, #pane")?.id ?? "nowhere");
+    });
+  const round = async (key: string) => {
+    const places: string[] = [];
+    for (let i = 0; i < 5; i++) {
+      await page.keyboard.press(key);
+      places.push(await here());
+    }
+    return places;
+  };
   await visit.goTo("B7");
-  await page.keyboard.press("F6");
-  expect(await here()).toBe("Functions");
-  await page.keyboard.press("F6");
-  expect(await here()).toBe("Workbook");
-  await page.keyboard.press("F6");
-  expect(await here()).toBe("Grid");
+  expect(await round("F6")).toEqual(["tabs", "pane", "search", "tools", "grid"]);
+  expect(await round("Shift+F6")).toEqual(["tools", "search", "pane", "tabs", "grid"]);
   await page.keyboard.type("20");
   await page.keyboard.press("Enter");
   await visit.expectValue("B29", 19);
+  // A grid that is painted says nothing to a screen reader: the page does, once the selection stands still.
+  await page.locator("#cell").getByText("Bench!B29 19", { exact: true }).waitFor({ state: "attached" });
+  await page.keyboard.press("F1");
+  await page.getByRole("dialog", { name: "Keys" }).waitFor();
+  expect(await violations(page)).toEqual([]);
+  await page.keyboard.press("Escape");
+  expect(await here()).toBe("grid");
 });
 
 test("Ctrl+S saves", async () => {

@@ -5,6 +5,7 @@ import { SheetFault } from "../edit/index";
 import { FileFault } from "../xlsx/fault";
 import type { Host } from "../../taskpane/host/host";
 import { cellName } from "../address";
+import { announced } from "./announced";
 import { busyLine } from "./busy";
 import { allowCellsOnly } from "./command-guard";
 import { showConditions } from "./conditions";
@@ -90,6 +91,7 @@ export async function startPage(): Promise<{ grid: Grid; work: Work }> {
     });
   });
   await host.onSelectionChanged(() => showMessage(host, pane.isOpen));
+  await host.onSelectionChanged(announced(part("cell")));
   part("functions").addEventListener("click", () => showMessage(host, pane.isOpen));
   tellAtPointer(grid, part("grid"), part("pointer-message"), (sheet, row, column) => host.readAt(sheet, row, column));
   connect(host);

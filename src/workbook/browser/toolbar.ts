@@ -1,6 +1,6 @@
 import { ICommandService, IUndoRedoService, RedoCommand, UndoCommand } from "@univerjs/core";
-import { focusGrid } from "./focus-grid";
 import { part } from "./part";
+import { goOn } from "./regions";
 import type { Grid } from "./univer";
 import type { Work } from "./work";
 
@@ -43,7 +43,13 @@ export function toolbar(grid: Grid, work: Work, actions: Actions): void {
 }
 
 function onKey(event: KeyboardEvent, grid: Grid): void {
-  if (event.key === "F6") return goOn(event, grid);
+  if (event.key === "F6") return goOn(event, grid, event.shiftKey ? -1 : 1);
+  if (event.key === "F1") {
+    event.preventDefault();
+    const help = part<HTMLDialogElement>("keys-help");
+    if (!document.querySelector("dialog[open]")) help.showModal();
+    return;
+  }
   if (!(event.ctrlKey || event.metaKey) || event.altKey || event.shiftKey) return;
   const button = BUTTONS.get(event.key.toLowerCase());
   if (!button) return;
@@ -79,16 +85,3 @@ export function unlessUnsaved(work: Work, go: () => void, stay: () => void = () 
   ask.addEventListener("close", () => (ask.returnValue === "leave" ? go() : stay()), { once: true });
   ask.showModal();
 }
-
-/** From the grid to the pane, to the toolbar, and round again. */
-function goOn(event: KeyboardEvent, grid: Grid): void {
-  event.preventDefault();
-  event.stopPropagation();
-  const places = PLACES.filter((id) => part(id).offsetParent !== null);
-  const here = places.findIndex((id) => part(id).contains(document.activeElement));
-  const next = places[(here + 1) % places.length]!;
-  if (next === "grid") focusGrid(grid);
-  else part(next).querySelector<HTMLElement>("iframe, button:enabled:not([aria-label^='Close'])")?.focus();
-}
-
-const PLACES = ["grid", "pane", "tools"] as const;
