@@ -74,6 +74,23 @@ describe.each(["light", "dark"] as const)("in %s colors", (colorScheme) => {
   });
 });
 
+test.each(["light", "dark"] as const)(
+  "every dialog of the toolbar is accessible, %s, and gives the keys back",
+  async (colorScheme) => {
+    visit = await desk.visit({ colorScheme, viewport: { width: 375, height: 740 } });
+    const { page } = visit;
+    for (const opener of ["new", "print", "freeze"]) {
+      await page.focus(`#${opener}`);
+      await page.keyboard.press("Enter");
+      await page.locator("dialog[open]").waitFor();
+      expect(await violations(page), opener).toEqual([]);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(375);
+      await page.keyboard.press("Escape");
+      expect(await page.evaluate(() => document.activeElement?.id)).toBe(opener);
+    }
+  },
+);
+
 test("says what is wrong in the selected cell while the pane is closed", async () => {
   visit = await desk.visit();
   await visit.page.click("#functions");

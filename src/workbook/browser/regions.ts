@@ -28,7 +28,7 @@ function regions(grid: Grid): Region[] {
   const inSearch = (): boolean => frame.contentDocument?.activeElement?.id === "query";
   const inPane = (): boolean => part("pane").contains(document.activeElement);
   const tab = (): HTMLElement | null => document.querySelector(`${TAB}[aria-selected="true"]`);
-  const inTabs = (): boolean => document.activeElement?.closest(TAB) != null;
+  const inTabs = (): boolean => Boolean(document.activeElement?.closest(TAB));
   return [
     {
       isShown: () => true,
