@@ -41,7 +41,7 @@ export function tableOf(
 const within = ({ top, left, bottom, right }: Area, row: number, column: number): boolean =>
   row >= top && row <= bottom && column >= left && column <= right;
 
-export const scaled = (pixels: number): string => `calc(var(--s) * ${Math.round(pixels * 100) / 100}px)`;
+const scaled = (pixels: number): string => `calc(var(--s) * ${Math.round(pixels * 100) / 100}px)`;
 
 function cellOf(
   { cells }: PrintedRow,
