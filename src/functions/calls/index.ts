@@ -1,10 +1,9 @@
 export type * from "./faults";
 export { alternateRows, alternates, ratesIfGiven } from "./alternates";
 export { cabinets, cabinetStandards } from "./cabinets";
-export { begun, cellFunction, orFault, readAll } from "./cell-function";
+export { begun, cellFunction, readAll } from "./cell-function";
 export { CHECKS_ARGUMENTS, everythingFound } from "./found";
-export { openings, standards, type JobTables } from "./job";
+export { openings, standards } from "./job";
 export { plannedOrFault, rowsOfOpenings } from "./planned";
 export { drawersForAll, QUOTE_ARGUMENTS, quoteFor } from "./quote-job";
-export { usesOf } from "./solved";
-export { laidOut, SHEET_ARGUMENTS, stock, stockCells, stockIfGiven, type LaidOutGroup } from "./sheet-job";
+export { laidOut, SHEET_ARGUMENTS, stock, stockCells, type LaidOutGroup } from "./sheet-job";
