@@ -44,9 +44,9 @@ const workbook = {
   freeze: ["edit", "sheets", "xlsx", "engine", "formula"],
   author: ["edit", "xlsx", "formula"],
   example: ["author", "edit"],
-  "new-job": ["example", "author"],
+  "new-job": ["example", "author", "formula"],
   shop: ["edit", "engine"],
-  browser: ["shop", "new-job", "example", "freeze", "edit", "look", "xlsx", "engine"],
+  browser: ["shop", "new-job", "example", "author", "freeze", "edit", "look", "xlsx", "engine"],
   node: ["shop", "freeze", "edit", "sheets", "xlsx", "engine"],
 };
 
@@ -82,6 +82,11 @@ module.exports = {
     within("taskpane"),
     ...coreIndexes.map((path) => ({ from: { path: "^src/taskpane/" }, to: { path } })),
     { from: { path: "^src/taskpane/" }, to: { path: "^src/(drawing|guide)/index\\.ts$" } },
+    // A new job is the same data, whether it is written as a file or laid out in the spreadsheet program.
+    {
+      from: { path: "^src/taskpane/(host|new-job)/" },
+      to: { path: "^src/workbook/(address|author/definition|new-job/index)\\.ts$" },
+    },
     // What it draws and finds it reads from cells as the functions do, and says in their words.
     {
       from: { path: "^src/taskpane/(drawing|findings)/" },
@@ -100,7 +105,7 @@ module.exports = {
     { from: { path: "^src/workbook/node/" }, to: { dependencyTypes: ["core"] } },
     { from: { path: "^src/workbook/" }, to: { path: "^src/(functions|core/length)/index\\.ts$" } },
     { from: { path: "^src/workbook/" }, to: { path: "^src/(drawing|guide)/index\\.ts$" } },
-    { from: { path: "^src/workbook/" }, to: { path: "^src/taskpane/host/" } },
+    { from: { path: "^src/workbook/" }, to: { path: "^src/taskpane/(host/|new-job/job-form\\.ts)" } },
     // What the build writes and both pages read.
     { from: { path: "^src/(workbook|build)/" }, to: { path: "^src/taskpane/reference\\.ts$" } },
     { from: { path: "^src/workbook/" }, to: { path: "^package\\.json$" } },

@@ -44,6 +44,16 @@ export const MESSAGES = {
   sheetUnseen: (sheet: string) => `The sheet ${sheet} is not seen, so that no cell of it can be selected.`,
   errorInTables: "A cell of the job's tables holds an error.",
   errorInside: "Nothing is drawn: a cell of its tables holds an error.",
+  laidOut: (names: readonly string[]) =>
+    `The job stands on ${names.length} new sheets, ${names[0]} first. To take it back, delete them.`,
+  layingOut: "Laying out the sheets…",
+  noTable: "Nothing stands in the selected cells. Select the headings of your table with its rows, then try again.",
+  oneCell: "Select the whole table, headings and rows, then try again.",
+  noSheets:
+    "This version of the spreadsheet has no formulas that fill several cells, so that a job cannot be laid out.",
+  table: (name: string, rows: number) => `${name}: ${rows === 1 ? "1 row" : `${rows} rows`}. Which column is which?`,
+  unmapped: (names: readonly string[]) =>
+    `${names.join(", ")}: say which column it is, or leave it open and type it on the sheet Job.`,
   saveSvg: "Save as SVG",
   savePng: "Save as PNG",
   notSaved: "The picture could not be made.",
@@ -64,7 +74,10 @@ export function faultMessage(thrown: unknown): string {
 }
 
 const FAULTS: Record<HostFaultCode, (detail: string) => string> = {
-  editing: () => "A cell is being edited. Finish it with Enter or Esc, then insert again.",
+  editing: () => "A cell is being edited. Finish it with Enter or Esc, then try again.",
   protected: () => "The cell may not be changed: its sheet is protected, or the workbook is read-only.",
-  refused: (detail) => `The spreadsheet did not take the formula: ${detail}`,
+  structure: () =>
+    "No sheet can be added, for the structure of the workbook is protected: unprotect it first, under Review, Protect Workbook.",
+  tooLarge: () => "So large a range is no table of openings: select its headings and the rows below them alone.",
+  refused: (detail) => `The spreadsheet did not take it: ${detail}`,
 };

@@ -7,6 +7,7 @@ import type { Host } from "./host/host";
 import { copy, insert, type Outcome } from "./insert";
 import { chosenIn, labelInserts, type Inserted } from "./inserts";
 import { MESSAGES } from "./messages";
+import { newJobSection } from "./new-job/new-job-section";
 import type { FunctionGroup } from "./reference";
 import { entriesOf } from "./search/entries";
 import { showResults } from "./search/results";
@@ -35,6 +36,7 @@ export function createPane(page: ParentNode, groups: readonly FunctionGroup[], t
   functionList(part(page, "functions"), groups);
   standardsList(part(page, "standards"), label);
   guide(part(page, "guide"), part(page, "reader"));
+  const job = newJobSection(part(page, "new-job"));
   const drawing = drawingSection(part(page, "drawing"));
   const findings = findingsSection(part(page, "findings"), (outcome) => say(status, outcome));
   const entries = entriesOf(groups, terms);
@@ -58,6 +60,7 @@ export function createPane(page: ParentNode, groups: readonly FunctionGroup[], t
       host = found;
       isConnected = true;
       label();
+      job.connect(found);
       await showPlace(part(page, "place"), found);
       await drawing.follow(found);
       await findings.follow(found);

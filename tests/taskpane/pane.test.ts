@@ -139,9 +139,9 @@ describe("the pane beside a spreadsheet", () => {
   });
 
   test.each([
-    ["editing", "A cell is being edited. Finish it with Enter or Esc, then insert again."],
+    ["editing", "A cell is being edited. Finish it with Enter or Esc, then try again."],
     ["protected", "The cell may not be changed: its sheet is protected, or the workbook is read-only."],
-    ["refused", "The spreadsheet did not take the formula: Something said no."],
+    ["refused", "The spreadsheet did not take it: Something said no."],
   ] as const)("says in plain words what is in the way: %s", async (fault, words) => {
     host.fault = fault;
     await insert("=DRAWER.BOXWIDTH(24)");
@@ -250,7 +250,7 @@ describe("the pane beside a workbook with cells that show #NAME?", () => {
     });
     wakeButton()!.click();
     await settled();
-    expect(textOf("status")).toBe("A cell is being edited. Finish it with Enter or Esc, then insert again.");
+    expect(textOf("status")).toBe("A cell is being edited. Finish it with Enter or Esc, then try again.");
     expect(wakeButton()!.disabled).toBe(false);
   });
 

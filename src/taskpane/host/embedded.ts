@@ -14,7 +14,7 @@ declare global {
 export async function connectEmbedded(): Promise<Host | undefined> {
   const host = await around();
   if (!host) return undefined;
-  const { ranges } = host;
+  const { ranges, beginJob } = host;
   return {
     name: host.name,
     can: host.can,
@@ -22,6 +22,7 @@ export async function connectEmbedded(): Promise<Host | undefined> {
     insertFormula: (formula) => ours(host.insertFormula(formula)),
     insertCells: (texts) => ours(host.insertCells(texts)),
     onSelectionChanged: (listener) => ours(host.onSelectionChanged(listener)),
+    ...(beginJob && { beginJob: () => ours(beginJob.call(host)) }),
     ...(ranges && {
       ranges: {
         shownBy: () => ours(ranges.shownBy()),

@@ -1,4 +1,5 @@
 import type { RangeName } from "../../shop-pages/index";
+import type { WorkbookDefinition } from "../../workbook/author/definition";
 
 export type { RangeName };
 
@@ -28,6 +29,32 @@ export interface Host {
   readonly ranges?: Ranges;
   /** Absent where cells cannot get stuck, or cannot be helped. */
   readonly stuck?: StuckCells;
+  /** Absent where the spreadsheet cannot be given sheets. */
+  readonly sheets?: NewSheets;
+  /** The spreadsheet's own way to a new job, where it has one. */
+  beginJob?(): Promise<void>;
+}
+
+/** Sheets laid out beside what stands in the workbook. */
+export interface NewSheets {
+  /** What the workbook already calls by name. */
+  taken(): Promise<{ sheets: string[]; names: string[] }>;
+  /**
+   * Adds the sheets after the others, and shows the first. Where one of them is refused, none stays.
+   * @param workbook whose sheets and names are not taken
+   */
+  add(workbook: WorkbookDefinition): Promise<void>;
+  /** What stands in the selected range, as far as it is used; undefined where nothing does. */
+  selected(): Promise<SelectedTable | undefined>;
+}
+
+export interface SelectedTable {
+  sheet: string;
+  /** Of its upper left cell, from 0. */
+  row: number;
+  column: number;
+  /** Blanks as "". */
+  values: unknown[][];
 }
 
 /** What stands in a workbook's cells. */
@@ -96,7 +123,7 @@ export interface Selection {
   message?: string;
 }
 
-export type HostFaultCode = "editing" | "protected" | "refused";
+export type HostFaultCode = "editing" | "protected" | "structure" | "tooLarge" | "refused";
 
 /** What a host may throw; its wording stands in the pane's messages. */
 export class HostFault extends Error {

@@ -1,4 +1,5 @@
 import { officeRanges } from "./office-ranges";
+import { officeSheets } from "./office-sheets";
 import { findStuck, writeFormulas } from "./office-stuck";
 import { HostFault, type Host, type HostAbilities, type HostFaultCode, type Selection, type StuckCells } from "./host";
 
@@ -18,7 +19,8 @@ export async function connectOffice(): Promise<Host | undefined> {
   const can = { insert: current, tellSelection: current, showNumberFormats };
   // So did ranges by their place, with which stuck cells are looked for.
   // What has spilled, and from where, is told since ExcelApi 1.12.
-  const ranges = supports("ExcelApi", "1.12") ? { ranges: officeRanges(run) } : {};
+  // Sheets of ours are made of formulas that spill, so that these are laid out from the same release on.
+  const ranges = supports("ExcelApi", "1.12") ? { ranges: officeRanges(run), sheets: officeSheets(run) } : {};
   return Object.assign(new OfficeHost(can), current ? { stuck } : {}, ranges);
 }
 
@@ -105,6 +107,7 @@ async function run<T>(batch: (context: Excel.RequestContext) => Promise<T>): Pro
   try {
     return await Excel.run(batch);
   } catch (thrown) {
+    if (thrown instanceof HostFault) throw thrown;
     const { code = "", message = String(thrown) } = thrown as { code?: string; message?: string };
     throw new HostFault(CODES[code] ?? "refused", message);
   }

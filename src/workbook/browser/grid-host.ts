@@ -21,6 +21,7 @@ export class GridHost implements Host {
   constructor(
     private readonly grid: Grid,
     private readonly open: () => OpenInGrid,
+    private readonly begin: () => void,
   ) {
     this.ranges = new GridRanges(grid, open, () => this.cell());
     this.injector.get(SheetsSelectionsService).selectionChanged$.subscribe(() => this.tell());
@@ -56,6 +57,10 @@ export class GridHost implements Host {
     });
     if (!done) throw new HostFault("refused", "the cell could not be written.");
     await this.open().calculation.settled();
+  }
+
+  async beginJob(): Promise<void> {
+    this.begin();
   }
 
   async onSelectionChanged(listener: (selection: Selection) => void): Promise<() => Promise<void>> {

@@ -1,5 +1,6 @@
 import { LifecycleService, LifecycleStages } from "@univerjs/core";
 import { partsBenchDraft } from "../example/index";
+import { writeWorkbook } from "../author/index";
 import { newJob, type Choices } from "../new-job/index";
 import { SheetFault } from "../edit/index";
 import { FileFault } from "../xlsx/fault";
@@ -78,7 +79,11 @@ export async function startPage(): Promise<{ grid: Grid; work: Work }> {
   showFractions(grid, () => work.opened);
   shortenLongTexts(grid, said.fault);
   showConditions(grid, () => work.opened);
-  const host = new GridHost(grid, () => work.opened);
+  const host = new GridHost(
+    grid,
+    () => work.opened,
+    () => part("new").click(),
+  );
   let keeping = 0;
   work.listen(() => {
     part("file-name").textContent = work.name;
@@ -175,7 +180,12 @@ const NOTHING_KEPT = "This browser keeps nothing from one visit to the next. Sav
 
 const example = (): KeptWork => ({ name: "parts-bench.xlsx", bytes: partsBenchDraft(), edits: [], saved: [] });
 
-const begun = (choices: Choices): KeptWork => ({ name: "my-job.xlsx", bytes: newJob(choices), edits: [], saved: [] });
+const begun = (choices: Choices): KeptWork => ({
+  name: "my-job.xlsx",
+  bytes: writeWorkbook(newJob(choices)),
+  edits: [],
+  saved: [],
+});
 
 /** @returns what was kept and could not be opened; it waits, and the example is open in its place */
 async function openFirst(work: Work, shelf: Shelf): Promise<Waiting | undefined> {

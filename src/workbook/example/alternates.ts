@@ -1,4 +1,4 @@
-import type { RowDefinition, RuleDefinition, SheetDefinition } from "../author/index";
+import type { RowDefinition, RuleDefinition, SheetDefinition } from "../author/definition";
 import { best, cell, gap, row, spilled, tall } from "./cells";
 import { opening, STANDARD_ROWS, STANDARD_TOP_ROW } from "./job";
 import { RATES, STOCK } from "./prices";

@@ -1,4 +1,4 @@
-import type { SheetDefinition } from "../author/index";
+import type { SheetDefinition } from "../author/definition";
 import { acrossOpenings as across, cell, gap, heading, row, tall } from "./cells";
 import { inches, opening, typed } from "./job";
 import type { Style } from "./styles";

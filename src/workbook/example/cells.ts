@@ -1,4 +1,4 @@
-import type { CellDefinition, RowDefinition, RuleDefinition } from "../author/index";
+import type { CellDefinition, RowDefinition, RuleDefinition } from "../author/definition";
 import { LOOKS, type Style } from "./styles";
 
 type Cell = CellDefinition<Style>;

@@ -1,4 +1,4 @@
-import type { PageDefinition, SheetDefinition } from "../author/index";
+import type { PageDefinition, SheetDefinition } from "../author/definition";
 import { cell, gap, row, tall } from "./cells";
 import { LOOKS, type Style } from "./styles";
 

@@ -1,4 +1,4 @@
-import type { RowDefinition, SheetDefinition } from "../author/index";
+import type { RowDefinition, SheetDefinition } from "../author/definition";
 import { cell, gap, heading, row, tall } from "./cells";
 import { fixed, inches, OPENINGS, STANDARDS } from "./job";
 import type { Style } from "./styles";

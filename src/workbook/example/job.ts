@@ -1,4 +1,4 @@
-import type { RowDefinition, SheetDefinition } from "../author/index";
+import type { RowDefinition, SheetDefinition } from "../author/definition";
 import { cell, gap, row, tall } from "./cells";
 import type { Style } from "./styles";
 

@@ -1,4 +1,4 @@
-import type { SheetDefinition } from "../author/index";
+import type { SheetDefinition } from "../author/definition";
 import { isWhole } from "./cells";
 import { OPENINGS, STANDARDS } from "./job";
 import { RATES, STOCK } from "./prices";

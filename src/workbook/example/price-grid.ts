@@ -1,4 +1,4 @@
-import type { RowDefinition, RuleDefinition, SheetDefinition } from "../author/index";
+import type { RowDefinition, RuleDefinition, SheetDefinition } from "../author/definition";
 import { best, cell, gap, row, tall } from "./cells";
 import { fixed, opening as ofBench, STANDARDS } from "./job";
 import { RATES, STOCK } from "./prices";
@@ -27,7 +27,7 @@ export interface GridOf {
 
 const COUNTS = [2, 3, 4, 5, 6];
 const LETTERS = ["B", "C", "D", "E", "F", "G"];
-const [FIRST, LAST] = [LETTERS[0]!, LETTERS.at(-1)!];
+const [FIRST, LAST] = [LETTERS[0]!, LETTERS[LETTERS.length - 1]!];
 
 /** The heading rows of the two grids. */
 const PRICE_TOP = 14;
@@ -71,7 +71,7 @@ const RULES: RuleDefinition[] = [
 ];
 
 function area(top: number): string {
-  return grid(top).replaceAll("$", "");
+  return grid(top).replace(/\$/g, "");
 }
 
 type Content = (letter: string, r: number) => string;

@@ -1,4 +1,4 @@
-import type { RowDefinition, RuleDefinition, RuleLook, SheetDefinition } from "../author/index";
+import type { RowDefinition, RuleDefinition, RuleLook, SheetDefinition } from "../author/definition";
 import { clientQuote } from "./client-quote";
 import { cell, gap, isWhole, row, spilled, tall } from "./cells";
 import { OPENINGS, STANDARDS } from "./job";

@@ -1,4 +1,4 @@
-import type { SheetDefinition } from "../author/index";
+import type { SheetDefinition } from "../author/definition";
 import { cell, gap, heading, row, spilled, tall } from "./cells";
 import { OPENINGS, STANDARDS } from "./job";
 import type { Style } from "./styles";

@@ -1,4 +1,4 @@
-import type { SheetDefinition } from "../author/index";
+import type { SheetDefinition } from "../author/definition";
 import { cell, gap, row, spilled, tall } from "./cells";
 import { typed } from "./job";
 import { STOCK } from "./prices";

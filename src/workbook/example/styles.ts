@@ -1,4 +1,4 @@
-import type { RuleLook, StyleDefinition } from "../author/index";
+import type { RuleLook, StyleDefinition } from "../author/definition";
 
 /** Paper, maple and walnut, as in the pane. */
 const WALNUT = "8C3D14";

@@ -1,4 +1,4 @@
-import type { RuleDefinition, SheetDefinition } from "../author/index";
+import type { RuleDefinition, SheetDefinition } from "../author/definition";
 import { cell, gap, row, spilled, tall } from "./cells";
 import type { Style } from "./styles";
 
@@ -30,7 +30,7 @@ export function tableSheet({
       tall(36, cell("title", title)),
       row(cell("subtitle", subtitle)),
       gap(),
-      ask ? row(cell("label", ask[0]), cell("inputWord", ask[1])) : gap(),
+      ask ? row(cell("label", ask[0]), cell(ask[1].startsWith("=") ? "inputResult" : "inputWord", ask[1])) : gap(),
       ...spilled(formula, headings, styles, rows, height),
     ],
   };

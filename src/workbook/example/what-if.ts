@@ -1,4 +1,4 @@
-import type { SheetDefinition } from "../author/index";
+import type { SheetDefinition } from "../author/definition";
 import { cell, gap, row, tall } from "./cells";
 import { inches, opening, typed } from "./job";
 import type { Style } from "./styles";

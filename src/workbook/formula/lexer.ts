@@ -24,7 +24,7 @@ export interface Token {
 export function tokens(formula: string): Token[] {
   const found: Token[] = [];
   for (let at = 0; at < formula.length;) {
-    const token = tokenAt(formula, at, found.at(-1)?.kind);
+    const token = tokenAt(formula, at, found[found.length - 1]?.kind);
     found.push(token);
     at = token.end;
   }

@@ -6,7 +6,7 @@ export interface SheetPrefix {
 
 /** The sheets that a token leads to, as `'Jan 1:Mar'!`; undefined where they are another workbook's. */
 export function sheetsOf(token: string): SheetPrefix | undefined {
-  const name = token.startsWith("'") ? token.slice(1, -2).replaceAll("''", "'") : token.slice(0, -1);
+  const name = token.startsWith("'") ? token.slice(1, -2).replace(/''/g, "'") : token.slice(0, -1);
   if (/[[\]]/.test(name)) return undefined;
   const [first, last] = name.split(":") as [string, string?];
   return last === undefined ? { first } : { first, last };
@@ -16,7 +16,7 @@ export function sheetsOf(token: string): SheetPrefix | undefined {
 export function prefixText({ first, last }: SheetPrefix): string {
   const name = last === undefined ? first : `${first}:${last}`;
   const plain = isPlain(first) && (last === undefined || isPlain(last));
-  return plain ? `${name}!` : `'${name.replaceAll("'", "''")}'!`;
+  return plain ? `${name}!` : `'${name.replace(/'/g, "''")}'!`;
 }
 
 /** Whether a name may stand without quotes: a word, and none that reads as a cell or a truth. */

@@ -12,6 +12,18 @@ export interface Choices {
   sideThickness: string;
   /** As it is typed, of undermount slides, which need their deduction. */
   dataSheet: DataSheet;
+  /** A table that the shop already has, whose cells the job follows; left out, the job has rows to be typed. */
+  shop?: ShopTable;
+}
+
+/** A range with headings, and which of its columns are which of ours. */
+export interface ShopTable {
+  sheet: string;
+  /** The first row under the headings, from 1, and how many there are. */
+  first: number;
+  count: number;
+  /** Our headings, each with the letters of the shop's column. */
+  columns: Readonly<Record<string, string>>;
 }
 
 type StandardName = keyof typeof STANDARDS_HELP;

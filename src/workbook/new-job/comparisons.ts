@@ -1,24 +1,24 @@
 import { STANDARDS_HELP } from "../../guide/index";
-import type { SheetDefinition } from "../author/index";
+import type { SheetDefinition } from "../author/definition";
 import { alternates, ALTERNATES_TOP, type AlternateStandard } from "../example/alternates";
 import { priceGrid } from "../example/price-grid";
 import type { Style } from "../example/styles";
 import type { Choices } from "./choices";
-import { byUnit, STANDARD_NAMES, standardCell, STANDARDS, UNIT_CELL } from "./job-sheet";
+import { byUnit, jobPlaces, STANDARD_NAMES } from "./job-places";
 import { openingsOf } from "./openings-of";
 import { RATES, STOCK } from "./prices-sheet";
-
-const IS_MM = `${UNIT_CELL}="mm"`;
 
 /** What an opening like the job's first costs and holds, by its width and its count of drawers. */
 export function jobPriceGrid(choices: Choices): SheetDefinition<Style> {
   const openings = openingsOf(choices);
+  const { standards, unit } = jobPlaces(choices);
+  const isMm = `${unit}="mm"`;
   const first = (heading: string): string => {
     const found = `INDEX(${openings},2,MATCH("${heading}",INDEX(${openings},1,0),0))`;
     return `=IF(${found}="","",${found})`;
   };
   return priceGrid({
-    standards: STANDARDS,
+    standards,
     stock: STOCK,
     rates: RATES,
     height: first("Height"),
@@ -27,18 +27,19 @@ export function jobPriceGrid(choices: Choices): SheetDefinition<Style> {
     widths: { in: ["15", "18", "21", "24", "27", "30"], mm: ["400", "450", "500", "600", "800", "900"] }[choices.unit],
     most: 600,
     titles: [
-      byUnit("Price, by width in inches", "Price, by width in mm"),
-      byUnit("Room inside, cubic feet", "Room inside, liters"),
+      byUnit("Price, by width in inches", "Price, by width in mm", unit),
+      byUnit("Room inside, cubic feet", "Room inside, liters", unit),
     ],
-    roomIn: `IF(${IS_MM}," liters"," cubic feet")`,
-    unitsInRoom: `IF(${IS_MM},${100 ** 3},${12 ** 3})`,
+    roomIn: `IF(${isMm}," liters"," cubic feet")`,
+    unitsInRoom: `IF(${isMm},${100 ** 3},${12 ** 3})`,
     money: "#,##0.00",
-    tapeUnit: `,,,${UNIT_CELL}`,
+    tapeUnit: `,,,${unit}`,
   });
 }
 
 /** The job built in other ways: two that are often asked for, and room for one more. */
 export function jobAlternates(choices: Choices): SheetDefinition<Style> {
+  const { standard, unit } = jobPlaces(choices);
   const thick = { in: "3/4", mm: "19" }[choices.unit];
   const others: Record<string, AlternateStandard[2][]> = {
     "side thickness": [thick, null],
@@ -46,8 +47,8 @@ export function jobAlternates(choices: Choices): SheetDefinition<Style> {
   };
   const names = [...STANDARD_NAMES].sort((a, b) => Number(b in others) - Number(a in others));
   const standards: AlternateStandard[] = [
-    ...names.map((name): AlternateStandard => [name, orBlank(standardCell(name)), ...(others[name] ?? [])]),
-    ["unit", orBlank(UNIT_CELL)],
+    ...names.map((name): AlternateStandard => [name, orBlank(standard(name)), ...(others[name] ?? [])]),
+    ["unit", orBlank(unit)],
   ];
   return alternates({
     openings: openingsOf(choices),
@@ -56,6 +57,7 @@ export function jobAlternates(choices: Choices): SheetDefinition<Style> {
     subtitle: byUnit(
       "The job’s openings, with other standards. Room in cubic feet. The cheapest and the roomiest are marked.",
       "The job’s openings, with other standards. Room in liters. The cheapest and the roomiest are marked.",
+      unit,
     ),
     names: ["As it is", `${thick} sides`, "Inset fronts", null],
     standards,

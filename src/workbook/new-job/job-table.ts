@@ -1,8 +1,9 @@
 import type { Unit } from "../../core/length/index";
-import type { CellDefinition } from "../author/index";
+import type { CellDefinition } from "../author/definition";
 import { cell } from "../example/cells";
 import type { Style } from "../example/styles";
-import type { Choices } from "./choices";
+import { prefixText } from "../formula/sheet-prefix";
+import type { Choices, ShopTable } from "./choices";
 
 /** What a person types of a job: its columns, one row to begin with, and words that tell of it. */
 export interface JobTable {
@@ -12,18 +13,52 @@ export interface JobTable {
   words: readonly [string, string];
 }
 
-export const jobTable = ({ from }: Choices): JobTable => TABLES[from];
+export function jobTable({ from, shop }: Choices): JobTable {
+  const table = TABLES[from];
+  if (!shop) return table;
+  const others = Object.keys(shop.columns).filter((name) => !table.columns.some(([one]) => one === name));
+  return {
+    ...table,
+    columns: [...table.columns, ...others.map((name): [string, Style] => [name, "input"])],
+    words: [
+      `Read from ${prefixText({ first: shop.sheet })}${areaOf(shop)}; what is changed there follows here.`,
+      DRAWERS,
+    ],
+  };
+}
 
-/** Rows for openings or cabinets, the first among them. */
-export const ROOM = 12;
-
-export const jobRows = (choices: Choices): CellDefinition<Style>[][] => {
-  const { columns, first } = jobTable(choices);
-  const values = first[choices.unit];
-  return Array.from({ length: ROOM }, (_, r) =>
-    columns.map(([, style], i) => cell(style, (r === 0 && values[i]) || null)),
-  );
+const areaOf = ({ columns, first, count }: ShopTable): string => {
+  const letters = Object.values(columns).sort((a, b) => a.length - b.length || (a < b ? -1 : 1));
+  return `${letters[0]}${first}:${letters[letters.length - 1]}${first + count - 1}`;
 };
+
+/** Rows for openings or cabinets: as many as the shop's table has, else a dozen. */
+export const roomOf = ({ shop }: Choices): number => shop?.count ?? 12;
+
+/** The rows, the first with something to be typed over; or what stands in the shop's own cells, blanks as blanks. */
+export function jobRows(choices: Choices): CellDefinition<Style>[][] {
+  const { columns, first } = jobTable(choices);
+  const { shop, unit } = choices;
+  const own = (r: number, name: string, i: number): string | null => {
+    if (shop) return NEEDED[name] ?? null;
+    return (r === 0 && first[unit][i]) || null;
+  };
+  return Array.from({ length: roomOf(choices) }, (_, r) =>
+    columns.map(([name, style], i) => {
+      const letters = shop?.columns[name];
+      if (!shop || letters === undefined) return cell(style, own(r, name, i));
+      const at = `${prefixText({ first: shop.sheet })}${letters}${shop.first + r}`;
+      return cell(style === "inputText" ? "key" : "resultWord", `=IF(${at}="","",${at})`);
+    }),
+  );
+}
+
+/** What holds where the shop's table has no such column, and there must be something. */
+const NEEDED: Readonly<Record<string, string>> = { Columns: "1" };
+
+/** What the headings of a table may be, and which of them must be there. */
+export const headingsOf = (from: Choices["from"]): { name: string; isNeeded: boolean }[] =>
+  TABLES[from].columns.map(([name]) => ({ name, isNeeded: ["Width", "Height", "Depth", "Drawers"].includes(name) }));
 
 const DRAWERS = "Drawers: a number, or heights and parts from the top: 5; 1 part; 2 parts.";
 

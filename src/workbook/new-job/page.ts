@@ -1,4 +1,4 @@
-import type { PageDefinition } from "../author/index";
+import type { PageDefinition } from "../author/definition";
 import type { Choices } from "./choices";
 
 /** On the paper of the unit's countries, as wide as a page, its headings on every page. */

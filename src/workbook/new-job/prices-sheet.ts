@@ -1,5 +1,5 @@
-import type { Unit } from "../../core/length/index";
-import type { SheetDefinition } from "../author/index";
+import { orElse, parseLength, toDouble, type Unit } from "../../core/length/index";
+import type { SheetDefinition } from "../author/definition";
 import { cell, gap, row, tall } from "../example/cells";
 import { STOCK_COLUMNS, STOCK_NOTE, STOCK_STYLES } from "../example/prices";
 import type { Style } from "../example/styles";
@@ -7,7 +7,8 @@ import type { Choices } from "./choices";
 import { pageOf } from "./page";
 
 /** Round figures to be typed over, so that every sheet shows something from the start. */
-const STOCK_ROWS: Record<Unit, [thickness: string, length: string, width: string, price: number][]> = {
+type StockRow = [thickness: string, length: string, width: string, price: number];
+const STOCK_ROWS: Record<Unit, StockRow[]> = {
   in: [
     ["1/4", "96", "48", 30],
     ["1/2", "96", "48", 50],
@@ -54,35 +55,56 @@ export const STOCK = `Prices!$A$${TOP}:$H$${BOTTOM}`;
 export const RATES = `Prices!$A$${RATES_TOP}:$B$${RATES_BOTTOM}`;
 
 /** What the shop buys, and what it charges. */
-export const pricesSheet = (choices: Choices): SheetDefinition<Style> => ({
-  name: "Prices",
-  widths: [22, 12, 11, 11, 11, 11, 14, 9],
-  selected: `E${TOP + 1}`,
-  page: pageOf(choices),
-  merged: ["A1:H1", "A2:H2", `A${BOTTOM + 1}:H${BOTTOM + 1}`],
-  lists: [
-    { area: `G${TOP + 1}:G${BOTTOM}`, words: ["sheet", "board foot", "cubic meter"] },
-    ...rates(choices.unit).flatMap(([name], i) => {
-      const words = { "charge sheets": ["whole", "used"], "tax on": ["all", "materials", "none"] }[name];
-      return words ? [{ area: `B${RATES_TOP + 1 + i}`, words }] : [];
-    }),
-  ],
-  rows: [
-    tall(36, cell("title", "Stock and rates")),
-    row(cell("subtitle", "These are round figures, not prices: type yours over them.")),
-    gap(),
-    tall(27, cell("columnText", "Material"), ...STOCK_COLUMNS.map((name) => cell("column", name))),
-    ...STOCK_ROWS[choices.unit].map((values) => stockRow(["Plywood", ...values])),
-    ...Array.from({ length: FREE.stock }, () => stockRow([])),
-    tall(36, cell("plainNote", STOCK_NOTE)),
-    gap(),
-    tall(27, cell("columnText", "Rate"), cell("column", "Value")),
-    ...rates(choices.unit).map(([name, value, note]) =>
-      row(cell("label", name), cell(typeof value === "string" ? "inputWord" : "inputPlain", value), cell("note", note)),
-    ),
-    ...Array.from({ length: FREE.rates }, () => row(cell("inputText", null), cell("inputPlain", null))),
-  ],
-});
+export function pricesSheet(choices: Choices): SheetDefinition<Style> {
+  const stock = stockOf(choices);
+  return {
+    name: "Prices",
+    widths: [22, 12, 11, 11, 11, 11, 14, 9],
+    selected: `E${TOP + 1}`,
+    page: pageOf(choices),
+    merged: ["A1:H1", "A2:H2", `A${BOTTOM + 1}:H${BOTTOM + 1}`],
+    lists: [
+      { area: `G${TOP + 1}:G${BOTTOM}`, words: ["sheet", "board foot", "cubic meter"] },
+      ...rates(choices.unit).flatMap(([name], i) => {
+        const words = { "charge sheets": ["whole", "used"], "tax on": ["all", "materials", "none"] }[name];
+        return words ? [{ area: `B${RATES_TOP + 1 + i}`, words }] : [];
+      }),
+    ],
+    rows: [
+      tall(36, cell("title", "Stock and rates")),
+      row(cell("subtitle", "These are round figures, not prices: type yours over them.")),
+      gap(),
+      tall(27, cell("columnText", "Material"), ...STOCK_COLUMNS.map((name) => cell("column", name))),
+      ...Array.from({ length: BOTTOM - TOP }, (_, i) => stockRow(stock[i] ? ["Plywood", ...stock[i]] : [])),
+      tall(36, cell("plainNote", STOCK_NOTE)),
+      gap(),
+      tall(27, cell("columnText", "Rate"), cell("column", "Value")),
+      ...rates(choices.unit).map(([name, value, note]) =>
+        row(
+          cell("label", name),
+          cell(typeof value === "string" ? "inputWord" : "inputPlain", value),
+          cell("note", note),
+        ),
+      ),
+      ...Array.from({ length: FREE.rates }, () => row(cell("inputText", null), cell("inputPlain", null))),
+    ],
+  };
+}
+
+/** The usual sheets, and one as thick as the chosen sides where it is none of them. */
+function stockOf({ unit, sideThickness }: Choices): StockRow[] {
+  const rows = STOCK_ROWS[unit];
+  const size = (text: string): number =>
+    orElse(
+      () => toDouble(parseLength(text, unit)),
+      () => 0,
+    );
+  const sides = size(sideThickness);
+  const near = { in: 1 / 32, mm: 0.8 }[unit];
+  if (sides === 0 || rows.some(([thickness]) => Math.abs(size(thickness) - sides) <= near)) return rows;
+  const [, [, ...usual]] = rows as [StockRow, StockRow];
+  return [...rows, [sideThickness, ...usual]];
+}
 
 const stockRow = (values: readonly (string | number)[]) =>
   row(

@@ -1,4 +1,4 @@
-import type { RuleDefinition, SheetDefinition } from "../author/index";
+import type { RuleDefinition, SheetDefinition } from "../author/definition";
 import { clientQuote } from "../example/client-quote";
 import { isWhole } from "../example/cells";
 import { tableSheet, type TableSheet } from "../example/table-sheet";
@@ -6,7 +6,7 @@ import { LOOKS, type Style } from "../example/styles";
 import { TABLES } from "../example/tables";
 import type { Choices } from "./choices";
 import { jobAlternates, jobPriceGrid } from "./comparisons";
-import { byUnit, standardCell, STANDARDS, typedTable, UNIT_CELL } from "./job-sheet";
+import { byUnit, jobPlaces, type JobPlaces } from "./job-places";
 import { openingsOf } from "./openings-of";
 import { pageOf } from "./page";
 import { RATES, STOCK } from "./prices-sheet";
@@ -28,7 +28,7 @@ const jobClientQuote = (choices: Choices): SheetDefinition<Style> =>
     plan: "Plan!$A$5#",
     cutList: "'Cut list'!$A$5#",
     hardware: "Hardware!$A$5#",
-    tapeUnit: `,,,${UNIT_CELL}`,
+    tapeUnit: `,,,${jobPlaces(choices).unit}`,
     head: { from: null, client: null, job: null, place: null, number: null, date: null, until: null },
     extra: [null, null, null],
     terms: [null, null, null, null],
@@ -47,10 +47,11 @@ const whole = (column: string): RuleDefinition => ({
 
 function tables(choices: Choices): TableSheet[] {
   const openings = openingsOf(choices);
-  const job = `${openings},${STANDARDS}`;
-  const asked = `'Cut list'!$A$5#,${STOCK},${standardCell("kerf")},${standardCell("sheet trim")},${standardCell("sheet effort")},${UNIT_CELL}`;
+  const { standards, standard, unit } = jobPlaces(choices);
+  const job = `${openings},${standards}`;
+  const asked = `'Cut list'!$A$5#,${STOCK},${standard("kerf")},${standard("sheet trim")},${standard("sheet effort")},${unit}`;
   return [
-    ...(choices.from === "cabinets" ? [fromCabinets(choices)] : []),
+    ...(choices.from === "cabinets" ? [fromCabinets(jobPlaces(choices))] : []),
     {
       ...TABLES.checks,
       widths: [16, 11, 56, 56],
@@ -63,6 +64,7 @@ function tables(choices: Choices): TableSheet[] {
       subtitle: byUnit(
         `Inches. ${TABLES.plan.subtitle.replace(/^\w+\. /, "")}`,
         `Millimeters. ${TABLES.plan.subtitle.replace(/^\w+\. /, "")}`,
+        unit,
       ),
       rows: 72,
     },
@@ -146,8 +148,8 @@ function tables(choices: Choices): TableSheet[] {
     {
       ...TABLES.workings,
       widths: [26, 13, 110],
-      formula: `=DRAWER.WORKING(${openings},B4,${STANDARDS})`,
-      ask: ["Drawer", FIRST_DRAWER[choices.from]],
+      formula: `=DRAWER.WORKING(${openings},B4,${standards})`,
+      ask: ["Drawer", choices.shop ? `=INDEX(Plan!$A$5#,2,1)` : FIRST_DRAWER[choices.from]],
       rows: 60,
     },
   ];
@@ -156,11 +158,11 @@ function tables(choices: Choices): TableSheet[] {
 /** Of the row to begin with, to be typed over. */
 const FIRST_DRAWER: Record<Choices["from"], string> = { openings: "A1", cabinets: "Base1" };
 
-const fromCabinets = (choices: Choices): TableSheet => ({
+const fromCabinets = ({ typed, standards }: JobPlaces): TableSheet => ({
   name: "Openings",
   title: "The cabinets’ openings",
   subtitle: "Clear sizes, from the outside sizes of the sheet Job. A cabinet of one column gives its opening its name.",
-  formula: `=DRAWER.OPENINGS(${typedTable(choices)},${STANDARDS})`,
+  formula: `=DRAWER.OPENINGS(${typed},${standards})`,
   styles: ["key", "label", ...results(3), "resultWord", "number", ...results(4)],
   widths: [16, 14, 13, 13, 13, 26, 10, 12, 12, 16, 12],
   rows: 40,

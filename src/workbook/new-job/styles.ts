@@ -1,4 +1,4 @@
-import type { StyleDefinition } from "../author/index";
+import type { StyleDefinition } from "../author/definition";
 import { STYLES, type Style } from "../example/styles";
 
 /**
@@ -13,5 +13,5 @@ function changed(name: Style, style: StyleDefinition): StyleDefinition {
   if (name === "input" || name === "inputText" || name === "inputWord") return { ...style, format: "@" };
   const { format, ...rest } = style;
   if (["result", "inputResult", "columnSize"].includes(name)) return rest;
-  return format ? { ...style, format: format.replaceAll('"$"', "") } : style;
+  return format ? { ...style, format: format.replace(/"\$"/g, "") } : style;
 }

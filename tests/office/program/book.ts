@@ -9,7 +9,11 @@ export interface SheetSpec {
 
 /** A workbook of the played program, as far as the add-in asks. Members with a capital are those of the wire. */
 export class Book {
-  readonly sheets: Sheet[];
+  sheets: Sheet[];
+  readonly names: DefinedName[] = [];
+  readonly Protection = { Protected: false };
+  /** A range that is selected; the active cell where none is told. */
+  selected: [row: number, column: number, rows: number, columns: number] | undefined;
   /** A person is typing into a cell: the program refuses every batch. */
   isEditing = false;
   active = { sheet: 0, row: 0, column: 0 };
@@ -26,9 +30,46 @@ export class Book {
     const { sheets } = this;
     return {
       Items: sheets,
+      Add: (name: string) => this.add(name),
       GetItem: (key: string) => sheets.find(({ Id, Name }) => Id === key || Name === key) ?? null,
       GetItemOrNullObject: (key: string) => sheets.find(({ Id, Name }) => Id === key || Name === key) ?? null,
     };
+  }
+
+  get Names(): object {
+    const { names } = this;
+    return {
+      Items: names,
+      Add: (name: string, area: string) => {
+        if (names.some(({ Name }) => Name === name)) throw new Refusal("ItemAlreadyExists", `${name} is taken.`);
+        const added = new DefinedName(this, name, area);
+        names.push(added);
+        return added;
+      },
+      GetItemOrNullObject: (key: string) => names.find(({ Name }) => Name === key) ?? null,
+    };
+  }
+
+  readonly Application = {
+    SuspendApiCalculationUntilNextSync: () => undefined,
+    SuspendScreenUpdatingUntilNextSync: () => undefined,
+  };
+
+  /** A sheet whose name the program does not take, told by the test. */
+  refuses: string | undefined;
+
+  private add(name: string): Sheet {
+    if (this.Protection.Protected) throw new Refusal("AccessDenied", "The workbook's structure is protected.");
+    if (this.sheets.some(({ Name }) => Name.toLowerCase() === name.toLowerCase()) || name === this.refuses)
+      throw new Refusal("ItemAlreadyExists", `A sheet cannot be called ${name}.`);
+    const sheet = new Sheet(this, { name }, this.sheets.length);
+    this.sheets.push(sheet);
+    return sheet;
+  }
+
+  GetSelectedRange(): Range {
+    const { sheet, row, column } = this.active;
+    return new Range(this.sheets[sheet]!, ...(this.selected ?? [row, column, 1, 1]));
   }
 
   GetActiveCell(): Range {
@@ -40,11 +81,29 @@ export class Book {
   shows: (formula: string) => unknown = (formula) => formula;
 }
 
+class DefinedName {
+  constructor(
+    private readonly book: Book,
+    readonly Name: string,
+    readonly area: string,
+  ) {}
+
+  Delete(): void {
+    this.book.names.splice(this.book.names.indexOf(this), 1);
+  }
+}
+
 class Sheet {
+  Gridlines = true;
+  readonly PageLayout = new PageLayout();
+  readonly FreezePanes = { rows: 0, FreezeRows: (count: number) => void (this.FreezePanes.rows = count) };
+  readonly looks: { area: string; format: Format; validation: Validation; rules: Rule[] }[] = [];
+  readonly merged: string[] = [];
   readonly Id: string;
   readonly Name: string;
   readonly Protection: { Protected: boolean };
   readonly cells = new Map<string, { formula: string; value: unknown }>();
+  readonly formats = new Map<string, string>();
 
   constructor(
     readonly book: Book,
@@ -66,10 +125,27 @@ class Sheet {
     this.book.active.sheet = this.book.sheets.indexOf(this);
   }
 
+  Delete(): void {
+    this.book.sheets = this.book.sheets.filter((sheet) => sheet !== this);
+  }
+
   GetRange(address: string): Range {
-    const [first = "A1", last = first] = address.split(":");
-    const [[top, left], [bottom, right]] = [placeOf(first), placeOf(last)];
+    const [first, last = first] = address.replaceAll("$", "").split(":") as [string, string?];
+    const [top, left] = placeOf(first);
+    const [bottom, right] = placeOf(last);
     return new Range(this, top, left, bottom - top + 1, right - left + 1);
+  }
+
+  /** The program's limit is 8,192 characters. */
+  GetRanges(addresses: string): object {
+    if (addresses.length > 8_192) throw new Refusal("InvalidArgument", "The addresses are too many.");
+    return { Format: this.looksOf(addresses).format };
+  }
+
+  looksOf(area: string): Sheet["looks"][number] {
+    const look = { area, format: new Format(), validation: new Validation(), rules: [] };
+    this.looks.push(look);
+    return look;
   }
 
   GetUsedRangeOrNullObject(): Range | null {
@@ -90,13 +166,61 @@ class Sheet {
 }
 
 class Range {
+  private readonly look: Sheet["looks"][number];
+
   constructor(
     private readonly sheet: Sheet,
     readonly RowIndex: number,
     readonly ColumnIndex: number,
     readonly RowCount: number,
     readonly ColumnCount: number,
-  ) {}
+  ) {
+    this.look = sheet.looksOf("");
+    this.look.area = this.Address.split("!").at(-1)!;
+  }
+
+  get Format(): Format {
+    return this.look.format;
+  }
+
+  get DataValidation(): Validation {
+    return this.look.validation;
+  }
+
+  get ConditionalFormats(): object {
+    return {
+      Add: (type: string) => {
+        const rule = new Rule(type);
+        // The program puts a new one before those that are there.
+        this.look.rules.unshift(rule);
+        return rule;
+      },
+    };
+  }
+
+  set NumberFormat(rows: string[][]) {
+    const { RowCount, ColumnCount } = this;
+    if (rows.length !== RowCount || rows.some((row) => row.length !== ColumnCount))
+      throw new Refusal("InvalidArgument", "The formats are not as many as the cells.");
+    this.sheet.book.formatted.push({ address: this.Address, format: rows[0]![0]! });
+    rows.forEach((row, r) =>
+      row.forEach((format, c) => this.sheet.formats.set(key(this.RowIndex + r, this.ColumnIndex + c), format)),
+    );
+  }
+
+  Merge(): void {
+    this.sheet.merged.push(this.look.area);
+  }
+
+  GetUsedRangeOrNullObject(): Range | null {
+    const used = this.sheet.GetUsedRangeOrNullObject();
+    if (!used) return null;
+    const top = Math.max(this.RowIndex, used.RowIndex);
+    const left = Math.max(this.ColumnIndex, used.ColumnIndex);
+    const rows = Math.min(this.RowIndex + this.RowCount, used.RowIndex + used.RowCount) - top;
+    const columns = Math.min(this.ColumnIndex + this.ColumnCount, used.ColumnIndex + used.ColumnCount) - left;
+    return rows > 0 && columns > 0 ? new Range(this.sheet, top, left, rows, columns) : null;
+  }
 
   get Address(): string {
     const { RowIndex: row, ColumnIndex: column, RowCount: rows, ColumnCount: columns } = this;
@@ -115,7 +239,12 @@ class Range {
     rows.forEach((row, r) =>
       row.forEach((formula, c) => {
         const cell = new Range(this.sheet, this.RowIndex + r, this.ColumnIndex + c, 1, 1);
-        this.sheet.cells.set(key(cell.RowIndex, cell.ColumnIndex), { formula, value: book.shows(formula) });
+        const at = key(cell.RowIndex, cell.ColumnIndex);
+        if (this.sheet.formats.get(at) === "@") return void this.sheet.cells.set(at, { formula, value: formula });
+        for (const name of sheetsIn(formula))
+          if (!book.sheets.some(({ Name }) => Name === name))
+            throw new Refusal("InvalidArgument", `${formula} names ${name}, which is not there.`);
+        this.sheet.cells.set(at, { formula, value: book.shows(formula) });
         book.written.push({ address: cell.Address, formula });
       }),
     );
@@ -139,17 +268,33 @@ class Range {
     return new Range(this.sheet, this.RowIndex, this.ColumnIndex, this.RowCount + rows, this.ColumnCount + columns);
   }
 
-  set NumberFormat(formats: string[][]) {
-    this.sheet.book.formatted.push({ address: this.Address, format: formats[0]![0]! });
-  }
-
-  /** Values go in as formulas do; here none is told from a text. */
-  set Values(rows: string[][]) {
-    this.Formulas = rows;
-  }
-
   get Values(): unknown[][] {
     return this.map(({ value }) => value);
+  }
+
+  /**
+   * What the program makes of what is written: a null leaves a cell alone, an apostrophe tells a text, a formula in a
+   * text cell stays a text, and what looks like a fraction or a date becomes one everywhere else.
+   */
+  set Values(rows: unknown[][]) {
+    rows.forEach((row, r) =>
+      row.forEach((content, c) => {
+        if (content === null) return;
+        const at = key(this.RowIndex + r, this.ColumnIndex + c);
+        const isText = this.sheet.formats.get(at) === "@";
+        const value =
+          typeof content !== "string"
+            ? content
+            : content.startsWith("'")
+              ? content.slice(1)
+              : isText
+                ? content
+                : guessed(content);
+        this.sheet.cells.set(at, { formula: String(value), value });
+        const { Address: address } = new Range(this.sheet, this.RowIndex + r, this.ColumnIndex + c, 1, 1);
+        this.sheet.book.written.push({ address, formula: String(content) });
+      }),
+    );
   }
 
   private map(read: (cell: { formula: string; value: unknown }) => unknown): unknown[][] {
@@ -161,6 +306,62 @@ class Range {
     );
   }
 }
+
+/** What is set on a range's looks, as the program names it. */
+class Format {
+  readonly Font = { Name: "", Size: 0, Bold: false, Italic: false, Color: "" };
+  readonly Fill = { Color: "" };
+  readonly borders = new Map<string, { Style: string; Weight: string; Color: string }>();
+  readonly Borders = {
+    GetItem: (side: string) => {
+      const border = this.borders.get(side) ?? { Style: "None", Weight: "Thin", Color: "" };
+      this.borders.set(side, border);
+      return border;
+    },
+  };
+  HorizontalAlignment = "";
+  VerticalAlignment = "";
+  WrapText = false;
+  IndentLevel = 0;
+  ColumnWidth = 48;
+  RowHeight = 15;
+  NumberFormat = "";
+}
+
+class Validation {
+  Rule: object = {};
+  ErrorAlert: object = {};
+}
+
+class Rule {
+  readonly Custom = { Rule: { Formula: "" }, Format: new Format() };
+  readonly ColorScale = { Criteria: {} };
+
+  constructor(readonly type: string) {}
+}
+
+class PageLayout {
+  Orientation = "Portrait";
+  PaperSize = "Letter";
+  Zoom: object = {};
+  CenterHorizontally = false;
+  readonly foot = { LeftFooter: "", CenterFooter: "" };
+  readonly HeadersFooters = { DefaultForAllPages: this.foot };
+  titles = "";
+
+  SetPrintTitleRows(rows: string): void {
+    this.titles = rows;
+  }
+}
+
+const sheetsIn = (formula: string): string[] =>
+  [...formula.replace(/"[^"]*"/g, "").matchAll(/(?:'((?:[^']|'')+)'|([\p{L}_][\p{L}\p{N}_.]*))!/gu)].map(
+    ([, quoted, plain]) => quoted?.replaceAll("''", "'") ?? plain!,
+  );
+
+/** 7/16 is the 16th of July. */
+const guessed = (text: string): unknown =>
+  /^\d+\/\d+$/.test(text) ? "a date" : text.trim() !== "" && Number.isFinite(Number(text)) ? Number(text) : text;
 
 const key = (row: number, column: number): string => `${row},${column}`;
 

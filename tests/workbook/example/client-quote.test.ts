@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, test } from "vitest";
+import { writeWorkbook } from "../../../src/workbook/author/index";
 import { EditedWorkbook } from "../../../src/workbook/edit/index";
 import { OWN_FUNCTIONS } from "../../../src/workbook/edit/own-functions";
 import { CellError, type Scalar } from "../../../src/workbook/engine/index";
@@ -39,9 +40,9 @@ function rate(workbook: EditedWorkbook, name: string, content: string | number |
 
 const JOBS: Record<string, () => Uint8Array> = {
   bench: partsBenchDraft,
-  inches: () => newJob(DEFAULT_CHOICES.in),
-  millimeters: () => newJob(DEFAULT_CHOICES.mm),
-  cabinets: () => newJob({ ...DEFAULT_CHOICES.in, from: "cabinets" } as Choices),
+  inches: () => writeWorkbook(newJob(DEFAULT_CHOICES.in)),
+  millimeters: () => writeWorkbook(newJob(DEFAULT_CHOICES.mm)),
+  cabinets: () => writeWorkbook(newJob({ ...DEFAULT_CHOICES.in, from: "cabinets" } as Choices)),
 };
 
 describe.each(Object.keys(JOBS))("the client's quote of a job: %s", (job) => {
@@ -95,7 +96,7 @@ test("an error of the shop's quote is one of the client's, and a quote of nothin
 });
 
 test("LibreOffice finds the same scope, price, tax and total from the shop's tables by the sheet's own formulas", () => {
-  const files = [partsBenchDraft(), newJob(DEFAULT_CHOICES.in)].map(
+  const files = [partsBenchDraft(), writeWorkbook(newJob(DEFAULT_CHOICES.in))].map(
     (bytes) => freeze(bytes, { functions: OWN_FUNCTIONS }, { date: "2026-05-04", version: "1.2.3" }).bytes,
   );
   readByLibreOffice(files).forEach((read, i) => {

@@ -5,8 +5,11 @@ import ExcelJS from "exceljs";
 import { describe, expect, test } from "vitest";
 import { CellError } from "../../../src/workbook/engine/index";
 import { convert } from "../../libreoffice";
+import { writeWorkbook } from "../../../src/workbook/author/index";
 import { EditedWorkbook } from "../../../src/workbook/edit/index";
-import { DEFAULT_CHOICES, newJob, newJobDefinition, type Choices } from "../../../src/workbook/new-job/index";
+import { DEFAULT_CHOICES, newJob as newJobDefinition, type Choices } from "../../../src/workbook/new-job/index";
+
+const newJob = (choices: Choices): Uint8Array => writeWorkbook(newJobDefinition(choices));
 
 const SLIDES = ["side-mount", "center-mount", "wood runner", "undermount"] as const;
 const ALL: Choices[] = (["in", "mm"] as const).flatMap((unit) =>
@@ -86,6 +89,17 @@ describe("a new job", () => {
     const clearance = rowOf(workbook, "side clearance");
     put(workbook, clearance, 1, "7/16");
     expect(table(workbook, "Plan")[5]![5]).toBe(14.125);
+  });
+
+  test.each([
+    ["5/8", ["1/4", "1/2", "3/4", "5/8"]],
+    ["15/32", ["1/4", "1/2", "3/4"]],
+    ["", ["1/4", "1/2", "3/4"]],
+  ])("has stock for sides of %j, so that sheets are bought from the start", (sideThickness, thicknesses) => {
+    const workbook = new EditedWorkbook(newJob({ ...DEFAULT_CHOICES.in, sideThickness }));
+    const stock = [...workbook.cells(1)].filter(({ row, column }) => column === 1 && row >= 4 && row <= 13);
+    expect(stock.flatMap(({ value }) => value ?? [])).toEqual(thicknesses);
+    expect(table(workbook, "Sheets")[0]![0]).toBe("Material");
   });
 
   test("its quote ends in a total, which follows the price of the slides", () => {

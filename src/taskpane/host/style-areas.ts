@@ -1,0 +1,40 @@
+import { cellName } from "../../workbook/address";
+import type { SheetDefinition } from "../../workbook/author/definition";
+
+/** A rectangle of cells of one style, from 0, its ends included. */
+export interface Area {
+  top: number;
+  left: number;
+  bottom: number;
+  right: number;
+}
+
+/** The cells of every style, as few rectangles as neighbors allow. */
+export function styleAreas({ rows }: SheetDefinition): Map<string, Area[]> {
+  const areas = new Map<string, Area[]>();
+  let above: { style: string; area: Area }[] = [];
+  rows.forEach(({ cells }, row) => {
+    const here: typeof above = [];
+    cells.forEach((cell, column) => {
+      const last = here[here.length - 1];
+      if (!cell) return;
+      if (last && last.style === cell.style && last.area.right === column - 1) last.area.right = column;
+      else here.push({ style: cell.style, area: { top: row, left: column, bottom: row, right: column } });
+    });
+    above = here.map((one) => {
+      const same = above.find(
+        ({ style, area }) => style === one.style && area.left === one.area.left && area.right === one.area.right,
+      );
+      if (same) {
+        same.area.bottom = row;
+        return same;
+      }
+      areas.set(one.style, [...(areas.get(one.style) ?? []), one.area]);
+      return one;
+    });
+  });
+  return areas;
+}
+
+export const areaName = ({ top, left, bottom, right }: Area): string =>
+  top === bottom && left === right ? cellName(top, left) : `${cellName(top, left)}:${cellName(bottom, right)}`;
