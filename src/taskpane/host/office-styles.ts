@@ -13,7 +13,7 @@ export function styleCells(
     for (const area of areas) {
       const range = sheet.getRange(areaName(area));
       if (style.format !== undefined) range.numberFormat = formats(area, style.format);
-      drawBorders(range.format.borders, style.borders ?? {}, area);
+      drawBorders(range, style.borders ?? {}, area);
     }
   }
 }
@@ -52,12 +52,12 @@ const formats = ({ top, left, bottom, right }: Area, format: string): string[][]
   Array.from({ length: bottom - top + 1 }, () => Array<string>(right - left + 1).fill(format));
 
 function drawBorders(
-  borders: Excel.RangeBorderCollection,
+  range: Excel.Range,
   drawn: NonNullable<StyleDefinition["borders"]>,
   { top, left, bottom, right }: Area,
 ): void {
   const draw = (side: Edge, { line, color }: { line: Line; color: string }): void => {
-    const border = borders.getItem(side);
+    const border = range.format.borders.getItem(side);
     border.style = "Continuous";
     border.weight = WEIGHTS[line];
     border.color = `#${color}`;
