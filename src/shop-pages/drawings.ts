@@ -1,5 +1,15 @@
 import type { PlannedOpening } from "../core/drawer";
-import { checkRuler, crossSection, elevation, section, sheetLayout, storyStick, type Drawing } from "../drawing/index";
+import {
+  boxApart,
+  checkRuler,
+  crossSection,
+  elevation,
+  section,
+  sheetLayout,
+  spacerStack,
+  storyStick,
+  type Drawing,
+} from "../drawing/index";
 import type { ShopJob } from "./book";
 import { caution } from "./cautions";
 import { figure } from "./figure";
@@ -28,5 +38,6 @@ export function shopDrawings({ plan, unit, sheets }: ShopJob): Drawing[] {
 
 const ofOpening = (planned: PlannedOpening): Drawing[] => [
   elevation([planned]),
-  ...planned.drawers.flatMap((drawer) => [section(drawer, planned), crossSection(drawer, planned)]),
+  spacerStack(planned),
+  ...planned.drawers.flatMap((drawer) => [section(drawer, planned), crossSection(drawer, planned), boxApart(drawer)]),
 ];

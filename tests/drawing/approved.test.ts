@@ -1,6 +1,16 @@
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { checkRuler, crossSection, elevation, section, storyStick, svgOf, type Drawing } from "../../src/drawing";
+import {
+  boxApart,
+  checkRuler,
+  crossSection,
+  elevation,
+  section,
+  spacerStack,
+  storyStick,
+  svgOf,
+  type Drawing,
+} from "../../src/drawing";
 import { JOBS, plannedJob } from "./jobs";
 import { CUTTINGS, sheetDrawings } from "./sheets";
 
@@ -15,6 +25,8 @@ const drawings: [name: string, drawing: () => Drawing][] = [
     return [
       [`${name}, section`, () => section(drawer(), first())],
       [`${name}, cross section`, () => crossSection(drawer(), first())],
+      [`${name}, parts`, () => boxApart(drawer())],
+      [`${name}, spacers`, () => spacerStack(first())],
     ];
   }),
   ["check ruler", checkRuler],

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { elevation, storyStick, svgOf } from "../../src/drawing";
+import { boxApart, elevation, spacerStack, storyStick, svgOf } from "../../src/drawing";
 import { HOSTILE } from "./any-job";
 import { clashes } from "./clashes";
 import { plannedJob } from "./jobs";
@@ -26,7 +26,12 @@ const cutting = (name: string) => ({
   effort: "quick",
 });
 const drawings = (name: string) => [
-  ...plannedJob(job(name)).flatMap((planned) => [elevation([planned]), ...storyStick(planned)]),
+  ...plannedJob(job(name)).flatMap((planned) => [
+    elevation([planned]),
+    spacerStack(planned),
+    boxApart(planned.drawers[0]!),
+    ...storyStick(planned),
+  ]),
   ...sheetDrawings(cutting(name)),
 ];
 

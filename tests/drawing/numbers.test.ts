@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { fromDouble, showLength, showNumber, type Unit } from "../../src/core/length";
-import { crossSection, elevation, section, storyStick, type Drawing } from "../../src/drawing";
-import { CUTS, LAYOUT, MOUNTING, PLAN, WORKING } from "../../src/functions";
+import { boxApart, crossSection, elevation, section, spacerStack, storyStick, type Drawing } from "../../src/drawing";
+import { CUTS, LAYOUT, MOUNTING, PARTS, PLAN, WORKING } from "../../src/functions";
 import { JOBS, plannedJob, type TypedJob } from "./jobs";
 import { CUTTINGS, sheetDrawings, type TypedCutting } from "./sheets";
 
@@ -92,6 +92,25 @@ describe("every height on a story stick is the table's, and none is missing", ()
         .flatMap(({ label }) => HEIGHTS.map((heading) => `${label} ${heading}`))
         .filter((name) => sizes.has(name));
       expect([...shown].sort()).toEqual([...wanted, `${planned.opening.label} Opening height`].sort());
+    }
+  });
+});
+
+describe("every size of a drawer taken apart is that of PARTS, and every spacer that of MOUNTING", () => {
+  test.each(Object.entries(JOBS))("%s", (_, job) => {
+    const sizes = sizesOf(job);
+    const rows = PARTS(job.openings, job.standards, false as never).slice(1);
+    for (const [part, drawer, , ...three] of rows) {
+      ["Length", "Width", "Thickness"].forEach((heading, i) =>
+        sizes.set(`${drawer} ${part} ${heading}`, shown(three[i], unitOf(job))),
+      );
+    }
+    for (const planned of plannedJob(job)) {
+      expect(compared(spacerStack(planned), sizes)).toBe(planned.drawers.length + 1);
+      for (const drawer of planned.drawers) {
+        const own = rows.filter(([, label]) => label === drawer.label);
+        expect(compared(boxApart(drawer), sizes)).toBe(3 * own.length);
+      }
     }
   });
 });

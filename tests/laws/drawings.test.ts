@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { failed, planJob, type PlannedOpening } from "../../src/core/drawer";
 import { add, isPositive, keyOf, safeSizes, subtract } from "../../src/core/length";
 import { lengthOf, piecesOf, sawCuts } from "../../src/core/sheets";
-import { crossSection, elevation, section, storyStick, svgOf } from "../../src/drawing";
+import { boxApart, crossSection, elevation, section, spacerStack, storyStick, svgOf } from "../../src/drawing";
 import { readJob, readOpenings, readStandardValues } from "../../src/functions/tables";
 import { anyCutting, anyJob } from "../drawing/any-job";
 import { clashes } from "../drawing/clashes";
@@ -50,11 +50,13 @@ describe("laws of drawings", () => {
     );
   });
 
-  test("nor does one of a story stick, whose marks lie on it as high as they are named", () => {
+  test("nor does one of a story stick, of a stack of spacers, or of a drawer taken apart", () => {
     fc.assert(
       fc.property(anyJob, (job) => {
         for (const planned of openingsOf(job)) {
           for (const drawing of storyStick(planned)) expect(clashes(drawing)).toEqual([]);
+          expect(clashes(spacerStack(planned))).toEqual([]);
+          expect(clashes(boxApart(planned.drawers[0]!))).toEqual([]);
         }
       }),
       { numRuns: 500 },

@@ -1,0 +1,74 @@
+import { partsOf, type Drawer, type Part } from "../core/drawer";
+import { showLength, total, type Rational } from "../core/length";
+import { heightsAtRight, notes, widthsAt } from "./dimensions";
+import type { Drawing } from "./drawing";
+import { Paper, textRoom } from "./paper";
+import { scaleFor, type Scale } from "./scale";
+
+/** What the parts may take of the paper, in millimeters, besides their sizes. */
+const ROOM = { length: 110, height: 130 };
+/** From one part to the next: its name over it, and its length under it. */
+const NAME = textRoom("0").height + 1;
+
+/** One drawer taken apart: every part of it once, flat, as it is cut, with length, width and thickness. */
+export function boxApart(drawer: Drawer): Drawing {
+  const { opening, label } = drawer;
+  const parts = partsOf(drawer);
+  const scale = scaleFor(
+    [
+      ...parts.map(({ length }): [Rational, number] => [length, ROOM.length]),
+      [total(parts.map(({ width }) => width)), ROOM.height],
+    ],
+    opening.unit,
+  );
+  const paper = new Paper();
+  let top = 0;
+  for (const part of parts) top = drawPart(paper, scale, drawer, part, top) + 3;
+  notes(paper, 0, [
+    { text: "Cut sizes, lengths with the grain; dashed: grooves" },
+    { text: `Scale ${scale.name}`, of: "scale" },
+  ]);
+  const size = (length: Rational): string => showLength(length, opening.unit);
+  const said = parts.map(
+    (part) =>
+      `${part.name} ${size(part.length)} × ${size(part.width)} × ${size(part.thickness)}, ${piecesOf(part, drawer)}`,
+  );
+  return paper.finish(`Parts of ${label}`, `Drawer ${label} taken apart: ${said.join("; ")}.`);
+}
+
+/** @returns where it ends */
+function drawPart(paper: Paper, scale: Scale, drawer: Drawer, part: Part, top: number): number {
+  const { opening, label } = drawer;
+  const size = (length: Rational): string => showLength(length, opening.unit);
+  const of = (what: string): string => `${label} ${part.name} ${what}`;
+  const named = `${part.name}, ${piecesOf(part, drawer)}, thick`;
+  paper.label(named, 0, top + NAME / 2, { anchor: "start" });
+  const thick = textRoom(named).width + 1;
+  paper.label(size(part.thickness), thick, top + NAME / 2, { anchor: "start", of: of("Thickness") });
+  const [long, high] = [scale.of(part.length), scale.of(part.width)];
+  // Beside a strip that is lower than its size stands that size all the same.
+  const more = Math.max(0, (textRoom("0").height - high) / 2);
+  const upper = top + NAME + more;
+  const lower = upper + high + more;
+  paper.rectangle("visible", 0, upper, long, high, "paper");
+  groove(paper, scale, drawer, part, upper + high);
+  heightsAtRight(paper, long, long + 4, [{ from: upper, to: upper + high, text: size(part.width), of: of("Width") }]);
+  return widthsAt(paper, upper + high, lower + 3, [{ from: 0, to: long, text: size(part.length), of: of("Length") }]);
+}
+
+/** The bottom's groove, as it lies on the inner face. */
+function groove(paper: Paper, scale: Scale, { opening }: Drawer, { name, length }: Part, lower: number): void {
+  const s = opening.standards;
+  const grooved = s["bottom fit"] === "grooved" ? GROOVED : s["bottom fit"] === "under back" ? GROOVED.slice(0, 2) : [];
+  if (!grooved.includes(name)) return;
+  const from = lower - scale.of(s["groove offset"]);
+  for (const y of [from, from - scale.of(s["bottom thickness"])]) paper.line("hidden", [0, y], [scale.of(length), y]);
+}
+
+const GROOVED: readonly Part["name"][] = ["Side", "Box front", "Box back"];
+
+/** In one copy of the opening. */
+function piecesOf({ quantity }: Part, { opening }: Drawer): string {
+  const count = quantity / opening.quantity;
+  return `${count} ${count === 1 ? "piece" : "pieces"}`;
+}
