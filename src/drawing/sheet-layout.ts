@@ -19,7 +19,7 @@ import { pieceLabel, type PieceText } from "./piece-label";
 import { scaleFor, type Scale } from "./scale";
 
 /** What a sheet may take on the paper, in millimeters. */
-export interface SheetRoom {
+interface SheetRoom {
   length: number;
   width: number;
 }

@@ -6,7 +6,7 @@ import { caution } from "./cautions";
 import { html, name, type Html } from "./html";
 
 /** Sizes of a sheet of labels, as a person types them. */
-export interface LabelSheet {
+interface LabelSheet {
   width: string;
   height: string;
   across: string;
@@ -18,7 +18,7 @@ export interface LabelSheet {
 }
 
 /** For plain paper and scissors, on letter as on A4. */
-export const PLAIN: Readonly<Record<Unit, LabelSheet>> = {
+const PLAIN: Readonly<Record<Unit, LabelSheet>> = {
   in: {
     width: "2 3/8 in",
     height: "1 1/4 in",

@@ -46,7 +46,7 @@ function cutLine(cut: SawCut, sheet: number, group: LaidOutGroup, unit: Unit): H
 }
 
 /** As large as the paper takes it, so that its scale is true. */
-export function fitting(draw: (room: { length: number; width: number }) => Drawing): Drawing {
+function fitting(draw: (room: { length: number; width: number }) => Drawing): Drawing {
   let drawing = draw(ROOMS[0]!);
   for (const room of ROOMS.slice(1)) if (widthOf(drawing) > PAPER_WIDTH) drawing = draw(room);
   return drawing;

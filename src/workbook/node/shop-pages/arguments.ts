@@ -1,7 +1,7 @@
 import { parseArgs } from "node:util";
 import { UsageFault } from "../arguments";
 
-export const PAPERS = ["letter", "a4"] as const;
+const PAPERS = ["letter", "a4"] as const;
 
 export interface ShopArguments {
   input: string;
