@@ -89,7 +89,7 @@ module.exports = {
     },
     // What it draws and finds it reads from cells as the functions do, and says in their words.
     {
-      from: { path: "^src/taskpane/(drawing|findings)/" },
+      from: { path: "^src/taskpane/(drawing|findings|better-sheets)/" },
       to: { path: "^src/functions/(calls|cells|words)/index\\.ts$" },
     },
 

@@ -34,7 +34,11 @@ export default async function addin(env, { mode }) {
     devtool: production ? false : "inline-source-map",
     // Browsers, but no newer syntax than the host's older web views know.
     target: ["web", "es2020"],
-    entry: { functions: here("src/functions/index.ts"), taskpane: here("src/taskpane/index.ts") },
+    entry: {
+      functions: here("src/functions/index.ts"),
+      taskpane: here("src/taskpane/index.ts"),
+      "better-sheets": here("src/taskpane/better-sheets/worker.ts"),
+    },
     output: {
       path: here(production ? "dist" : "dist/development"),
       filename: "[name].js",

@@ -1,5 +1,4 @@
-import { placements } from "../core/sheets";
-import { cellFunction, laidOut, SHEET_ARGUMENTS, stockCells } from "./calls";
+import { cellFunction, laidOut, LAYOUT_HEADINGS, layoutRows, SHEET_ARGUMENTS } from "./calls";
 import { lengthResult, table, type CellResult } from "./cells";
 
 /** @customenum {string} */
@@ -24,7 +23,7 @@ enum Unit {
  * Lays out a list of parts on sheets, each part with its place measured from the sheet's lower left corner.
  * @customfunction
  * @group Sheets
- * @param {any[][]} parts The cut list: Length, Width, Qty and, where needed, Part, Drawer, Thickness, Material, Grain, Grain group; as PARTS gives it
+ * @param {any[][]} parts The cut list: Length, Width, Qty and, where needed, Part, Drawer, Thickness, Material, Grain, Grain group; as PARTS gives it; or what LAYOUT gave, which stays as it lies
  * @param {any[][]} stock What to cut from: Length, Width and, where needed, Material, Thickness, Price, Available (blank: no limit), Grain
  * @param {any} [kerf] Width of the blade's cut: 1/8 in, 3.2 mm (default); none is zero
  * @param {any} [trim] Taken off each edge of a sheet first, 0 or more: 0 (default)
@@ -48,31 +47,14 @@ export function LAYOUT(
 
 const call = cellFunction(SHEET_ARGUMENTS, (values) => {
   const { groups, unit } = laidOut(values);
-  let before = 0;
-  const rows = groups.flatMap(({ parts, stock, solution }): CellResult[][] => {
-    const first = before;
-    before += solution.sheets.length;
-    return placements(solution).map(({ sheet, stock: row, part, fromLeft, fromBottom, length, width, turned }) => [
-      first + sheet,
-      ...stockCells(stock[row]!, [parts[part]!], unit),
-      parts[part]!.name,
-      parts[part]!.drawer ?? "",
-      ...[fromLeft, fromBottom, length, width].map((size) => lengthResult(size, unit)),
-      turned,
-    ]);
-  });
-  return table(HEADINGS, rows);
+  const rows = layoutRows(groups).map(({ sheet, material, thickness, part, drawer, turned, ...lies }): CellResult[] => [
+    sheet,
+    material,
+    thickness ? lengthResult(thickness, unit) : "",
+    part,
+    drawer,
+    ...[lies.fromLeft, lies.fromBottom, lies.length, lies.width].map((size) => lengthResult(size, unit)),
+    turned,
+  ]);
+  return table(LAYOUT_HEADINGS, rows);
 });
-
-const HEADINGS = [
-  "Sheet",
-  "Material",
-  "Thickness",
-  "Part",
-  "Drawer",
-  "From left",
-  "From bottom",
-  "Length",
-  "Width",
-  "Turned",
-];

@@ -42,6 +42,22 @@ export const MESSAGES = {
   chosen: (cell: string) => `${cell} is selected.`,
   noCell: (where: string) => `There is no cell for this: it is about what the table ${where} does not hold.`,
   sheetUnseen: (sheet: string) => `The sheet ${sheet} is not seen, so that no cell of it can be selected.`,
+  betterSheets: "Better sheets",
+  searchOn: "Search for fewer sheets",
+  searching: "Searching…",
+  stop: "Stop",
+  writeLayout: "Write as a layout",
+  searchFailed: "The search ended with a fault of its own.",
+  sheets: (count: number) => (count === 1 ? "1 sheet" : `${count} sheets`),
+  soFar: ({ sheets, cost, least, proven }: SoFar, isGoing: boolean) =>
+    [
+      `${sheets === 1 ? "1 sheet" : `${sheets} sheets`}${cost === undefined ? "" : `, ${cost.toFixed(2)}`}.`,
+      proven
+        ? "Nothing less is possible."
+        : `The least possible is ${least}; the search ${isGoing ? "goes on" : "was stopped"}.`,
+    ].join(" "),
+  elapsed: (seconds: number) => `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")} min`,
+  layoutWritten: (sheet: string) => `The layout stands on the sheet ${sheet}.`,
   errorInTables: "A cell of the job's tables holds an error.",
   errorInside: "Nothing is drawn: a cell of its tables holds an error.",
   laidOut: (names: readonly string[]) =>
@@ -81,3 +97,10 @@ const FAULTS: Record<HostFaultCode, (detail: string) => string> = {
   tooLarge: () => "So large a range is no table of openings: select its headings and the rows below them alone.",
   refused: (detail) => `The spreadsheet did not take it: ${detail}`,
 };
+
+interface SoFar {
+  sheets: number;
+  cost: number | undefined;
+  least: string;
+  proven: boolean;
+}

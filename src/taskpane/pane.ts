@@ -1,4 +1,5 @@
 import type { GuideReference } from "../guide/index";
+import { betterSheets } from "./better-sheets/section";
 import { drawingSection } from "./drawing/drawing-section";
 import { findingsSection } from "./findings/findings-section";
 import { functionList } from "./function-list";
@@ -37,6 +38,7 @@ export function createPane(page: ParentNode, groups: readonly FunctionGroup[], t
   standardsList(part(page, "standards"), label);
   guide(part(page, "guide"), part(page, "reader"));
   const job = newJobSection(part(page, "new-job"));
+  const better = betterSheets(part(page, "better"), (outcome) => say(status, outcome));
   const drawing = drawingSection(part(page, "drawing"));
   const findings = findingsSection(part(page, "findings"), (outcome) => say(status, outcome));
   const entries = entriesOf(groups, terms);
@@ -63,6 +65,7 @@ export function createPane(page: ParentNode, groups: readonly FunctionGroup[], t
       job.connect(found);
       await showPlace(part(page, "place"), found);
       await drawing.follow(found);
+      await better.follow(found);
       await findings.follow(found);
       const names = new Set(groups.flatMap(({ functions }) => functions.map(({ name }) => name)));
       await showStuck(part(page, "stuck"), found?.stuck, names, (outcome) => say(status, outcome));

@@ -1,5 +1,14 @@
 import { ratio, toDouble } from "../../src/core/length";
-import { flaws, solve, type Effort, type Part, type Problem, type Solution, type Stock } from "../../src/core/sheets";
+import {
+  flaws,
+  searchOn,
+  solve,
+  type Effort,
+  type Part,
+  type Problem,
+  type Solution,
+  type Stock,
+} from "../../src/core/sheets";
 import {
   packingInstances,
   pricedInstances,
@@ -13,14 +22,17 @@ const EFFORTS: readonly Effort[] = ["quick", "standard", "thorough"];
 /**
  * Totals, times and proofs on published instances and on a shop's own sizes. Arguments: efforts, names of sets
  * (`packing`, `copies`, `priced`, `shop`), and `every=N` for each Nth instance; none is everything. `reference` is another
- * packer's totals on the instances of `packing`, and stands before these.
+ * packer's totals on the instances of `packing`, and stands before these. `longer` searches those that thorough leaves
+ * above the best known for `seconds=60` of processor time each, and names those that stay above or come below it.
  */
 export function benchSheets(args: readonly string[] = []): void {
   const efforts = EFFORTS.filter((effort) => args.includes(effort));
   const asked = Object.keys(SETS).filter((set) => args.includes(set));
-  const sets = asked.length || args.includes("reference") ? asked : Object.keys(SETS);
+  const sets = asked.length || args.includes("reference") || args.includes("longer") ? asked : Object.keys(SETS);
   const every = Number(args.find((arg) => arg.startsWith("every="))?.slice(6) ?? 1);
   if (sets.length > 0) first();
+  const seconds = Number(args.find((arg) => arg.startsWith("seconds="))?.slice(8) ?? 60);
+  if (args.includes("longer")) for (const turning of [false, true]) longer(seconds, every, turning);
   if (sets.includes("packing") || args.includes("reference")) benchReference(every);
   for (const set of sets) for (const effort of efforts.length ? efforts : EFFORTS) SETS[set]!(effort, every);
 }
@@ -69,6 +81,30 @@ function packing(name: string, all: readonly PackingInstance[], effort: Effort, 
   }
   const way = turning ? "turning" : "oriented";
   tally.print(`${name} ${effort} ${way}`, `${sheets} sheets of ${instances.length} (best known ${best})`);
+}
+
+function longer(seconds: number, every: number, turning: boolean): void {
+  const told = { above: [] as string[], below: [] as string[] };
+  let [sheets, best, slowest] = [0, 0, 0];
+  for (const instance of packingInstances.filter((_, i) => i % every === 0)) {
+    const known = turning ? instance.ub.RG : instance.ub.OG;
+    const start = process.cpuUsage().user;
+    const spent = (): number => (process.cpuUsage().user - start) / 1e6;
+    let found: Solution | undefined;
+    for (found of searchOn(packingProblem(instance, turning)))
+      if (found.sheets.length <= known || spent() > seconds) break;
+    const [flaw] = flaws(found!);
+    if (flaw) throw new Error(flaw);
+    slowest = Math.max(slowest, spent());
+    sheets += found!.sheets.length;
+    best += known;
+    const over = found!.sheets.length - known;
+    if (over !== 0) told[over > 0 ? "above" : "below"].push(instance.id);
+  }
+  const way = turning ? "turning" : "oriented";
+  console.log(
+    `longer ${way}: ${sheets} sheets (best known ${best}); at most ${slowest.toFixed(0)} s; above: ${told.above.join(" ") || "none"}; below: ${told.below.join(" ") || "none"}`,
+  );
 }
 
 function priced(effort: Effort, turning: boolean): void {

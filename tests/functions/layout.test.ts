@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { LAYOUT, PARTS } from "../../src/functions";
-import { shown } from "../cell";
+import { CUTS, LAYOUT, PARTS, SHEETS } from "../../src/functions";
+import { expectValueError, shown } from "../cell";
 import { openings } from "./tables";
 
 const layout = (...args: unknown[]) => (LAYOUT as (...a: unknown[]) => unknown[][])(...args);
@@ -100,5 +100,65 @@ describe("LAYOUT(parts, stock, kerf, trim, effort, unit)", () => {
         ),
       ),
     ).toBe("#N/A parts, row 2, 10 in × 10 in, fits no sheet of its stock.");
+  });
+});
+
+describe("LAYOUT of a layout", () => {
+  const STOCK = [
+    ["Length", "Width", "Price", "Available"],
+    [96, 48, 60, ""],
+    [40, 24, 0, 1],
+  ];
+  const HEADINGS = ["Sheet", "Part", "From left", "From bottom", "Length", "Width", "Turned"];
+  const laid = (...rows: unknown[][]): unknown[][] => [HEADINGS, ...rows];
+
+  test("parts that tell where they lie stay there, a blank place being the edge", () => {
+    const rows = laid([1, "Shelf", "", "", 50, 20, false], [1, "End", 50.125, "", 20, 30, "TRUE"]);
+    expect(pieces(layout(rows, STOCK))).toEqual([
+      { sheet: 1, name: "Shelf", x: 0, y: 0, length: 50, width: 20, turned: false },
+      { sheet: 1, name: "End", x: 50.125, y: 0, length: 20, width: 30, turned: true },
+    ]);
+  });
+
+  test("a sheet is of the cheapest stock that holds it, as long as there is some", () => {
+    const small = (sheet: number): unknown[] => [sheet, "Lid", 0, 0, 30, 20, ""];
+    const table = SHEETS(laid(small(1), small(2)), STOCK);
+    expect(table.slice(1).map((row) => [row[2], row[3]])).toEqual([
+      ["96 × 48", 1],
+      ["40 × 24", 1],
+    ]);
+  });
+
+  test("cuts that the parts leave room for are found, whatever lies between them", () => {
+    const cuts = CUTS(laid([1, "A", 3, 5, 20, 10, ""], [1, "B", 30, 5, 20, 10, ""]), [STOCK[0]!, STOCK[1]!]);
+    const gives = cuts.slice(1).map((row) => String(row[7]));
+    expect(gives.join("; ")).toContain("A 20 × 10");
+    expect(gives.join("; ")).toContain("B 20 × 10");
+  });
+
+  test.each([
+    ["overlap", [1, "A", 0, 0, 20, 20, ""], [1, "B", 10, 10, 20, 20, ""]],
+    ["lie nearer than a kerf", [1, "A", 0, 0, 20, 20, ""], [1, "B", 20.0625, 0, 20, 20, ""]],
+  ])("parts that %s are refused", (_, ...rows) => {
+    expectValueError(
+      () => layout(laid(...rows), STOCK),
+      "The parts on sheet 1 lie so that no cuts from edge to edge part them: they overlap, or less than a kerf lies between them.",
+    );
+  });
+
+  test("parts that only a saw turning inside the sheet could part are refused", () => {
+    const ring = [
+      [1, "A", 0, 0, 20, 10, ""],
+      [1, "B", 20.125, 0, 10, 20, ""],
+      [1, "C", 10.125, 20.125, 20, 10, ""],
+      [1, "D", 0, 10.125, 10, 20, ""],
+    ];
+    expect(shown(() => layout(laid(...ring), STOCK))).toMatch(/no cuts from edge to edge/);
+  });
+
+  test("a part beyond every sheet is named", () => {
+    expect(shown(() => layout(laid([1, "Shelf", 80, 0, 20, 20, ""]), STOCK))).toBe(
+      "#VALUE! parts, row 2 (Shelf) reaches beyond every sheet of its stock, where it lies on sheet 1.",
+    );
   });
 });

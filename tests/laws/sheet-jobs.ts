@@ -66,9 +66,10 @@ export const asked: fc.Arbitrary<Asked> = fc
     };
   });
 
-export function answer({ parts, kerf, trim, unit }: Asked) {
+/** @param laid a layout in place of the parts */
+export function answer({ parts, kerf, trim, unit }: Asked, laid?: unknown[][]) {
   const args = [
-    [
+    laid ?? [
       ["Part", "Length", "Width", "Qty", "Grain", "Material"],
       ...parts.map(({ name, length, width, quantity, grain, material }) => [
         name,
@@ -86,7 +87,8 @@ export function answer({ parts, kerf, trim, unit }: Asked) {
     "quick",
     unit,
   ];
-  return { sheets: objects(sheetsOf(...args)), layout: objects(layoutOf(...args)), cuts: cutsOf(...args).slice(1) };
+  const table = layoutOf(...args);
+  return { sheets: objects(sheetsOf(...args)), table, layout: objects(table), cuts: cutsOf(...args).slice(1) };
 }
 
 /** Rows by their headings. */

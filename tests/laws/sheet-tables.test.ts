@@ -97,6 +97,25 @@ describe("laws of SHEETS, LAYOUT and CUTS of one job", () => {
   });
 });
 
+describe("a layout as the parts", () => {
+  test("LAYOUT's table, given as the parts, is laid out as it is, on as many sheets for as much", () => {
+    fc.assert(
+      fc.property(asked, (job) => {
+        const first = answer(job);
+        const again = answer(job, first.table);
+        const sorted = (rows: Record<string, unknown>[]): string[] => rows.map((row) => JSON.stringify(row)).sort();
+        expect(sorted(again.layout)).toEqual(sorted(first.layout));
+        const counted = (rows: Record<string, unknown>[]) =>
+          rows.map(({ "Largest offcut": _, "Least possible": __, ...row }) => row);
+        expect(counted(again.sheets)).toEqual(counted(first.sheets));
+        for (const { boards, placed } of sawnSheets(job, again))
+          expect(listed(boards.filter(({ label }) => /^Part /.test(label)))).toEqual(listed(placed.map(board)));
+      }),
+      RUNS,
+    );
+  });
+});
+
 /** Of `48 × 23 7/8`; of nothing 0. */
 function areaOf(text: unknown): number {
   if (text === "") return 0;

@@ -42,6 +42,7 @@ export function bundlePage(start = here("../../workbook/browser/main.ts")) {
       grid: start,
       worker: here("../../workbook/browser/worker/worker.ts"),
       pane: here("../../taskpane/index.ts"),
+      "better-sheets": here("../../taskpane/better-sheets/worker.ts"),
     },
     outdir: "/",
     bundle: true,

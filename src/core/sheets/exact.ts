@@ -10,6 +10,8 @@ export interface Exact {
   parts: readonly Rectangle[];
   /** Of each part how far the next of its grain group lies from it: a kerf, or more. */
   gaps: readonly number[];
+  /** Where each part lies, of a layout that is given. */
+  places: readonly ({ x: number; y: number } | undefined)[];
   stock: readonly (Rectangle & { cost: number })[];
   /** Whether costs are prices; else they are areas. */
   priced: boolean;
@@ -36,7 +38,12 @@ export function exact(problem: Problem): Exact {
   const lengths = [
     problem.kerf,
     problem.trim,
-    ...parts.flatMap(({ length, width, grainGap }) => [length, width, ...(grainGap ? [grainGap] : [])]),
+    ...parts.flatMap(({ length, width, grainGap, lies }) => [
+      length,
+      width,
+      ...(grainGap ? [grainGap] : []),
+      ...(lies ? [lies.fromLeft, lies.fromBottom] : []),
+    ]),
     ...stock.flatMap(({ length, width }) => [length, width]),
   ];
   const scale = commonDenominator(lengths);
@@ -62,6 +69,7 @@ export function exact(problem: Problem): Exact {
     trim: whole(problem.trim),
     parts: parts.map(rectangle),
     gaps: parts.map(({ grainGap }) => Math.max(whole(problem.kerf), grainGap ? whole(grainGap) : 0)),
+    places: parts.map(({ lies }) => lies && { x: whole(lies.fromLeft), y: whole(lies.fromBottom) }),
     stock: sheets.map((sheet, i) => ({ ...sheet, cost: costs[i]! / costStep })),
     priced,
     costScale,

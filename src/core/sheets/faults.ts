@@ -13,6 +13,8 @@ declare module "../length" {
     "sheets.noneAvailable": OfProblem;
     "sheets.partTooLarge": TooLarge;
     "sheets.groupTooLarge": TooLarge & { group: string | undefined; count: number };
+    "sheets.outside": OfProblem & { sheet: number };
+    "sheets.notCuttable": { sheet: number; parts: string[] };
     "sheets.stockExhausted": { parts: string[] };
     "sheets.quantityNotWhole": OfPart & { received: number };
     "sheets.availableNotWhole": { stock: string; received: number };

@@ -10,6 +10,7 @@ export { Meter } from "./meter";
 export type { Part, Problem, Stock } from "./problem";
 export { keyOfProblem } from "./problem-key";
 export * from "./solution";
+export { searchOn } from "./search-on";
 export { solve, type Look } from "./solve";
 export { flaws } from "./verify";
 export { isQuarter, planing } from "./thickness";

@@ -29,6 +29,18 @@ export interface Part {
   grainGap?: Rational;
   /** The rows of `stock` that it may be cut from; all where not given. */
   from?: readonly number[];
+  /** Where it lies, of a layout that is given: either all parts tell it, or none. */
+  lies?: Lies;
+}
+
+/** A place on a sheet, from the lower left of the untrimmed sheet. */
+interface Lies {
+  /** Parts of one number lie on one sheet. */
+  sheet: number;
+  fromLeft: Rational;
+  fromBottom: Rational;
+  /** Its length lies across the sheet's. */
+  turned: boolean;
 }
 
 export interface Stock {

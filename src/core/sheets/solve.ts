@@ -5,6 +5,7 @@ import { Meter } from "./meter";
 import type { Draft } from "./model";
 import { build } from "./build";
 import { exact, type Exact, type Rectangle } from "./exact";
+import { given } from "./given";
 import type { Problem } from "./problem";
 import { reduce, type Reduced } from "./reduce";
 import { shares, simplerProblems } from "./simpler";
@@ -25,6 +26,7 @@ export function solve(problem: Problem, effort: Effort, meter = new Meter(), loo
     return { problem, exact: sizes, sheets: [], least: leastOf(problem, sizes, 0, 0), proven: true, isShort: false };
   const reduced = reduce(problem, sizes);
   const { model } = reduced;
+  if (problem.parts.some(({ lies }) => lies)) return asGiven(problem, reduced, sizes, look);
   meter.shrink(1 / (1 + pieces / HEAVY));
   const bound = leastWeight(tightened(model), FUNCTIONS[meter.left < FEW_STEPS ? "quick" : effort]);
   // Before stock is said not to suffice, it is tried harder.
@@ -32,14 +34,32 @@ export function solve(problem: Problem, effort: Effort, meter = new Meter(), loo
   const best = bestOf(asked, meter) ?? tryHarder(asked, meter);
   if (!best) throw new Fault("sheets.stockExhausted", { parts: problem.parts.map(({ name }) => name) });
   const least = best.least ?? bound;
-  return checked({
+  return finished(asked, best, least, meter.isShort && best.weight > least, look);
+}
+
+/** @param least a weight below which no answer lies */
+export const finished = (
+  { problem, reduced, sizes }: Pick<Asked, "problem" | "reduced" | "sizes">,
+  best: Answer,
+  least: number,
+  isShort: boolean,
+  look: Look,
+): Solution =>
+  checked({
     problem,
     exact: sizes,
     sheets: best.cut(look),
-    least: leastOf(problem, sizes, least, model.pieces),
+    least: leastOf(problem, sizes, least, reduced.model.pieces),
     proven: best.weight <= least,
-    isShort: meter.isShort && best.weight > least,
+    isShort,
   });
+
+/** A layout that somebody found before is the answer, if it can be cut. */
+function asGiven(problem: Problem, reduced: Reduced, sizes: Exact, look: Look): Solution {
+  const sheets = given(problem, sizes);
+  const weight = sheets.reduce((sum, { stock }) => sum + reduced.model.sizes[stock]!.weight, 0);
+  const bound = leastWeight(tightened(reduced.model), FUNCTIONS.standard);
+  return finished({ problem, reduced, sizes }, { weight, offcut: 0, cut: () => sheets }, bound, false, look);
 }
 
 /** With so many pieces a step takes twice as long: less of what it reads is at hand. */
@@ -93,7 +113,7 @@ function bestOfFew({ reduced, sizes, effort, least }: Asked, meter: Meter): Answ
   return draft && { ...answerOf(draft, reduced, sizes, effort), least: draft.weight };
 }
 
-const answerOf = (draft: Draft, reduced: Reduced, sizes: Exact, effort: Effort): Answer => ({
+export const answerOf = (draft: Draft, reduced: Reduced, sizes: Exact, effort: Effort): Answer => ({
   weight: draft.weight,
   offcut: largestRest(draft, reduced.model.kerf),
   cut(look) {

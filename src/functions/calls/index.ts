@@ -4,6 +4,7 @@ export { cabinets, cabinetStandards } from "./cabinets";
 export { begun, cellFunction, readAll } from "./cell-function";
 export { CHECKS_ARGUMENTS, everythingFound } from "./found";
 export { openings, standards } from "./job";
+export { LAYOUT_HEADINGS, layoutRows } from "./layout-rows";
 export { plannedOrFault, rowsOfOpenings } from "./planned";
 export { drawersForAll, QUOTE_ARGUMENTS, quoteFor } from "./quote-job";
-export { laidOut, SHEET_ARGUMENTS, stock, stockCells, type LaidOutGroup } from "./sheet-job";
+export { laidOut, searchedOn, SHEET_ARGUMENTS, stock, stockCells, type LaidOutGroup } from "./sheet-job";

@@ -5,6 +5,7 @@ import {
   halvingsOf,
   matchStock,
   materialOf,
+  searchOn,
   type Effort,
   type OfMaterial,
   type PartToCut,
@@ -59,6 +60,29 @@ export function laidOut([parts, stock, kerf, trim, effort, unit]: Read<typeof SH
     solution: solved(rows, { kerf, trim, effort, halvings: halvings[i]! }),
   }));
   return { unit, effort, groups, solid };
+}
+
+/**
+ * Lays the parts out better and better, a turn of each group after another.
+ * @yields the best so far; ends where nothing can be better
+ */
+export function* searchedOn([parts, stock, kerf, trim, effort, unit]: Read<
+  typeof SHEET_ARGUMENTS
+>): Generator<SheetJob> {
+  const { sheets, solid } = matchStock(parts, stock, isSolid, unit);
+  const searches = sheets.map((rows) => searchOn({ ...rows, kerf, trim }));
+  const solutions: Solution[] = [];
+  for (let going = searches.map((_, i) => i); going.length > 0;) {
+    for (const i of going) {
+      const turn = searches[i]!.next();
+      if (turn.done) going = going.filter((other) => other !== i);
+      else {
+        solutions[i] = turn.value;
+        if (solutions.filter(Boolean).length === sheets.length)
+          yield { unit, effort, solid, groups: sheets.map((rows, g) => ({ ...rows, solution: solutions[g]! })) };
+      }
+    }
+  }
 }
 
 /** Material and thickness of what is cut; where the stock does not tell, those of its parts. */

@@ -1,5 +1,5 @@
-import { Fault, naming, type Rational, type Unit } from "../../core/length";
-import { findWord, readLength, type Typed, readPercent, readPrice } from "../cells";
+import { Fault, naming, ZERO, type Rational, type Unit } from "../../core/length";
+import { findWord, readLength, sameWord, type Typed, readPercent, readPrice } from "../cells";
 import { numberCell, textCell } from "./kinds";
 import { placeOf, type Row } from "./row";
 
@@ -14,6 +14,12 @@ export function cellsOf<N extends string>(table: string, row: Row<N>, unit: Unit
   };
   return {
     length: (heading: N): Rational | undefined => at(heading, (typed) => readLength(typed, unit, "positive")),
+    /** How far from an edge: a blank is the edge itself. */
+    place: (heading: N): Rational => at(heading, (typed) => readLength(typed, unit, "not negative")) ?? ZERO,
+    yes: (heading: N): boolean =>
+      at(heading, ({ value }) =>
+        typeof value === "boolean" ? value : sameWord(value, "yes") || sameWord(value, "true"),
+      ) ?? false,
     text: (heading: N): string => at(heading, (typed) => textCell(typed, unit)) ?? "",
     count: (heading: N, least = 1): number | undefined =>
       at(heading, (typed) => numberCell(least, MOST_PIECES, true)(typed, unit)),

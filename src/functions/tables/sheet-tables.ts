@@ -2,6 +2,8 @@ import { doubtful, type Finding } from "../../core/drawer";
 import { Fault, ZERO, type Unit } from "../../core/length";
 import type { AnyStock } from "../../core/money";
 import type { PartToCut } from "../../core/sheets";
+import { readFilled } from "../cells";
+import { fold } from "./heading";
 import { isBlankTable, readTable } from "./table";
 import { placeOf, type Row, type Table } from "./row";
 import { cellsOf, given, missing } from "./row-cells";
@@ -37,6 +39,9 @@ type StockHeading = (typeof STOCK_HEADINGS)[number];
 
 /** @throws Fault naming the row and column of a cell that cannot be read */
 export const readParts = (raw: unknown, unit: Unit): PartToCut[] =>
+  isLayout(raw) ? readLayout(raw, unit) : readPartsToLay(raw, unit);
+
+const readPartsToLay = (raw: unknown, unit: Unit): PartToCut[] =>
   readTable<PartHeading>("parts", raw, PART_HEADINGS, ["length", "width", "qty"], { unless: "piece" }).rows.map(
     (row) => {
       const cell = cellsOf("parts", row, unit);
@@ -56,6 +61,43 @@ export const readParts = (raw: unknown, unit: Unit): PartToCut[] =>
         ...given("grainGroup", cell.text("grain group") || undefined),
         ...given("grainGap", cell.length("grain gap")),
         ...(cell.word("grain row", ["end to end", "stacked"]) === "stacked" && { grainRow: "stacked" as const }),
+      };
+    },
+  );
+
+/** Whether the table tells where its parts lie, as LAYOUT does. */
+function isLayout(raw: unknown): boolean {
+  const header = readFilled("parts", raw)[0]?.cells.map(({ value }) => (typeof value === "string" ? fold(value) : ""));
+  return PLACES.every((heading) => header?.includes(fold(heading)));
+}
+
+const PLACES = ["sheet", "from left", "from bottom"] as const;
+const LAYOUT_HEADINGS = [...PLACES, "part", "drawer", "length", "width", "thickness", "material", "turned"] as const;
+
+/** A layout, one row a piece: its sides are told as they lie. A blank place is the edge, for some hosts pass 0 as blank. */
+const readLayout = (raw: unknown, unit: Unit): PartToCut[] =>
+  readTable<(typeof LAYOUT_HEADINGS)[number]>("parts", raw, LAYOUT_HEADINGS, ["length", "width", "sheet"]).rows.map(
+    (row) => {
+      const cell = cellsOf("parts", row, unit);
+      const along = cell.length("length") ?? missing("parts", row, "length");
+      const across = cell.length("width") ?? missing("parts", row, "width");
+      const turned = cell.yes("turned");
+      return {
+        place: row.number,
+        name: cell.text("part") || `row ${row.number}`,
+        drawer: cell.text("drawer"),
+        quantity: 1,
+        length: turned ? across : along,
+        width: turned ? along : across,
+        ...given("thickness", cell.length("thickness")),
+        material: cell.text("material"),
+        grain: "any" as const,
+        lies: {
+          sheet: cell.count("sheet") ?? missing("parts", row, "sheet"),
+          fromLeft: cell.place("from left"),
+          fromBottom: cell.place("from bottom"),
+          turned,
+        },
       };
     },
   );

@@ -234,6 +234,10 @@ const CATALOG = catalog<Data>()({
     `${partOf(data)}, {length} × {width}, fits no sheet of its stock${isZero(data.trim) ? "" : " once that is trimmed"}${data.grain === "any" ? "" : ", the way its grain allows"}.`,
   "sheets.groupTooLarge": 'The parts of grain group {"group"} in one row fit no sheet of their stock.',
   "sheets.noneAvailable": (data) => `${partOf(data)} fits only stock of which none is available.`,
+  "sheets.outside": (data) =>
+    `${partOf(data)} reaches beyond every sheet of its stock, where it lies on sheet {sheet}.`,
+  "sheets.notCuttable":
+    "The parts on sheet {sheet} lie so that no cuts from edge to edge part them: they overlap, or less than a kerf lies between them.",
   "sheets.stockExhausted": "No way was found to cut all parts from the stock that is available.",
   "sheets.priceMissing":
     "stock, {stock} has no price, and others have. Give it one, or Available where it is an offcut of yours.",

@@ -51,7 +51,8 @@ export function drawingSection(place: HTMLElement): DrawingSection {
   };
 }
 
-function figure(drawing: Drawing): HTMLElement {
+/** A drawing with its title, and ways to keep it. */
+export function figure(drawing: Drawing): HTMLElement {
   const failed = element("p", { role: "status" });
   const save = (label: string, make: () => Promise<Blob>, kind: string): HTMLElement => {
     const button = element("button", { type: "button", "aria-label": `${label}: ${drawing.title}` }, label);

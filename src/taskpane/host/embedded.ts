@@ -1,4 +1,4 @@
-import { HostFault, type Host } from "./host";
+import { HostFault, type Host, type PlainCell } from "./host";
 
 /**
  * A page that shows the pane in a frame, beside a grid of its own, puts what the pane stands beside here, before the
@@ -21,6 +21,9 @@ export async function connectEmbedded(): Promise<Host | undefined> {
     selection: () => ours(host.selection()),
     insertFormula: (formula) => ours(host.insertFormula(formula)),
     insertCells: (texts) => ours(host.insertCells(texts)),
+    ...(host.addSheet && {
+      addSheet: (name: string, rows: readonly (readonly PlainCell[])[]) => ours(host.addSheet!(name, rows)),
+    }),
     onSelectionChanged: (listener) => ours(host.onSelectionChanged(listener)),
     ...(beginJob && { beginJob: () => ours(beginJob.call(host)) }),
     ...(ranges && {

@@ -25,6 +25,12 @@ export interface Host {
    * Where `can.tellSelection` is false, it never calls.
    */
   onSelectionChanged(listener: (selection: Selection) => void): Promise<() => Promise<void>>;
+  /**
+   * Adds a sheet behind the others and shows it.
+   * @param name as it is called, with a number where that is taken
+   * @returns its name
+   */
+  addSheet?(name: string, rows: readonly (readonly PlainCell[])[]): Promise<string>;
   /** Absent where the spreadsheet cannot tell what stands in other cells than the selected one. */
   readonly ranges?: Ranges;
   /** Absent where cells cannot get stuck, or cannot be helped. */
@@ -56,6 +62,9 @@ export interface SelectedTable {
   /** Blanks as "". */
   values: unknown[][];
 }
+
+/** What is written into a cell; null leaves it empty. A text is a text, whatever it begins with. */
+export type PlainCell = string | number | { value: number; format: string } | { formula: string } | null;
 
 /** What stands in a workbook's cells. */
 export interface Ranges {

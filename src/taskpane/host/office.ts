@@ -1,3 +1,4 @@
+import { addPlainSheet } from "./office-plain-sheet";
 import { officeRanges } from "./office-ranges";
 import { officeSheets } from "./office-sheets";
 import { findStuck, writeFormulas } from "./office-stuck";
@@ -20,7 +21,10 @@ export async function connectOffice(): Promise<Host | undefined> {
   // So did ranges by their place, with which stuck cells are looked for.
   // What has spilled, and from where, is told since ExcelApi 1.12.
   // Sheets of ours are made of formulas that spill, so that these are laid out from the same release on.
-  const ranges = supports("ExcelApi", "1.12") ? { ranges: officeRanges(run), sheets: officeSheets(run) } : {};
+  const sheets = officeSheets(run);
+  const ranges = supports("ExcelApi", "1.12")
+    ? { ranges: officeRanges(run), sheets, addSheet: addPlainSheet(sheets) }
+    : {};
   return Object.assign(new OfficeHost(can), current ? { stuck } : {}, ranges);
 }
 

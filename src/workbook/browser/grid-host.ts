@@ -18,10 +18,12 @@ export class GridHost implements Host {
   readonly ranges: GridRanges;
   private readonly listeners = new Set<(selection: Selection) => void>();
 
+  /** @param addSheet adds a sheet and fills it */
   constructor(
     private readonly grid: Grid,
     private readonly open: () => OpenInGrid,
     private readonly begin: () => void,
+    readonly addSheet: NonNullable<Host["addSheet"]>,
   ) {
     this.ranges = new GridRanges(grid, open, () => this.cell());
     this.injector.get(SheetsSelectionsService).selectionChanged$.subscribe(() => this.tell());

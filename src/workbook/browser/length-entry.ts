@@ -20,6 +20,7 @@ export function readEntries(grid: Grid, open: () => OpenInGrid): TypedNumbers {
   showTypedFormats(grid, formats);
   showDatesFrom1904(grid, open);
   return {
+    note: (...cell) => formats.note(...cell),
     format: (sheet, row, column, content) =>
       typeof content === "number" && !reading.isFormatted(open().unitId, sheet, row, column)
         ? formats.of(sheet, row, column, content)

@@ -39,6 +39,7 @@ import { takeShelf, type Shelf } from "./storage";
 import { toolbar, unlessUnsaved } from "./toolbar";
 import { createGrid, type Grid } from "./univer";
 import type { Waiting } from "./waiting";
+import { addSheet } from "./add-sheet";
 import { Work } from "./work";
 import { Stopped } from "./worker/client";
 import { tellAtPointer } from "./pointer-message";
@@ -83,6 +84,7 @@ export async function startPage(): Promise<{ grid: Grid; work: Work }> {
     grid,
     () => work.opened,
     () => part("new").click(),
+    (name, rows) => addSheet(grid, tabs, work.opened, work.typed, name, rows),
   );
   let keeping = 0;
   work.listen(() => {

@@ -16,6 +16,11 @@ import type { SheetFacts } from "./worker/messages";
 export interface SheetTabs {
   /** Adds a sheet behind the one that is seen. */
   add(): void;
+  /**
+   * Adds a sheet behind the one that is seen, with a number behind its name where that is taken.
+   * @throws SheetFault where it is refused
+   */
+  insert(name: string): Promise<{ id: string; name: string }>;
   rename(id: string, name: string): void;
   /** @param place among the sheets that are seen */
   move(id: string, place: number): void;
@@ -37,7 +42,7 @@ export function sheetTabs(
   refuse: (error: unknown) => void,
 ): SheetTabs {
   const injector = grid.univer.__getInjector();
-  const change = async (opened: OpenInGrid, edit: SheetsEdit, by: By): Promise<void> => {
+  const change = async (opened: OpenInGrid, edit: SheetsEdit, by: By): Promise<SheetEdit | undefined> => {
     const { unitId, calculation } = opened;
     const steps = injector.get(IUndoRedoService);
     try {
@@ -45,12 +50,14 @@ export function sheetTabs(
       const step = (one: SheetEdit, by: By) => [{ id: CHANGE_SHEETS, params: { unitId, edit: one, by } }];
       const both = { undoMutations: step(back, "undo"), redoMutations: step(done, "redo") };
       if (by === "person") steps.pushUndoRedo({ unitID: unitId, ...both });
+      return done;
     } catch (error) {
-      if (open() !== opened) return;
+      if (open() !== opened) return undefined;
       // The step was taken for done.
       if (by === "undo") steps.popRedoToUndo();
       if (by === "redo") steps.popUndoToRedo();
       refuse(error);
+      return undefined;
     }
   };
   injector.get(ICommandService).registerCommand({
@@ -73,6 +80,18 @@ export function sheetTabs(
     add() {
       const [id, after] = [`added-${crypto.randomUUID()}`, active()];
       begin((sheets) => ({ kind: "add", id, name: freeName(sheets), ...inFrontOf(following(sheets, after)) }));
+    },
+    async insert(wanted) {
+      const [opened, id, after] = [open(), `added-${crypto.randomUUID()}`, active()];
+      const done = await still(() =>
+        change(
+          opened,
+          (sheets) => ({ kind: "add", id, name: freeName(sheets, wanted), ...inFrontOf(following(sheets, after)) }),
+          "person",
+        ),
+      );
+      if (done?.kind !== "add") throw new SheetFault("The sheet was not added.");
+      return { id, name: done.name };
     },
     rename: (id, name) => begin(() => ({ kind: "rename", id, name })),
     move: (id, place) =>
@@ -109,9 +128,13 @@ interface Params {
 
 const without = (sheets: readonly SheetFacts[], id: string): SheetFacts[] => sheets.filter((sheet) => sheet.id !== id);
 
-function freeName(sheets: readonly SheetFacts[]): string {
+function freeName(sheets: readonly SheetFacts[], wanted?: string): string {
   const taken = new Set(sheets.map(({ name }) => name.toLowerCase()));
-  for (let number = 1; ; number++) if (!taken.has(`sheet${number}`)) return `Sheet${number}`;
+  if (wanted !== undefined && !taken.has(wanted.toLowerCase())) return wanted;
+  for (let number = wanted === undefined ? 1 : 2; ; number++) {
+    const name = wanted === undefined ? `Sheet${number}` : `${wanted} ${number}`;
+    if (!taken.has(name.toLowerCase())) return name;
+  }
 }
 
 /** Why the sheets stay as they are. */

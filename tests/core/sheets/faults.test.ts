@@ -23,6 +23,8 @@ const asked = (parts: Part[], stock: Stock[] = [sheet()], more: Partial<Problem>
 const tall = top({ length: ratio(20), width: ratio(60) });
 const group = [1, 2, 3].map((n) => top({ name: `F${n}`, grainGroup: "A" }));
 
+const at = (left: number) => ({ sheet: 3, fromLeft: ratio(left), fromBottom: ratio(0), turned: false });
+
 const CASES: [string, string, Problem, Record<string, unknown>][] = [
   ["no stock", "sheets.noStock", asked([top()], []), {}],
   [
@@ -124,6 +126,18 @@ const CASES: [string, string, Problem, Record<string, unknown>][] = [
     "sheets.stockExhausted",
     asked([top({ quantity: 5 })], [sheet({ available: 1 }), sheet({ name: "small", length: ratio(24) })]),
     { parts: ["Top"] },
+  ],
+  [
+    "a place that reaches beyond the sheet",
+    "sheets.outside",
+    asked([top({ lies: at(57) })]),
+    { sheet: 3, part: "Top", drawer: "A1", index: 0 },
+  ],
+  [
+    "places that overlap",
+    "sheets.notCuttable",
+    asked([top({ lies: at(0) }), top({ name: "Lid", lies: at(39) })]),
+    { sheet: 3, parts: ["Top", "Lid"] },
   ],
 ];
 

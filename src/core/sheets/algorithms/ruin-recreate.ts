@@ -19,13 +19,22 @@ export function ruinAndRecreate(
   start: Draft,
   options: { steps: number; least: number; below?: number; seed: number; meter: Meter },
 ): Draft {
-  const search = new Search(model, start, options.below ?? Infinity, options.seed);
+  const search = new RuinAndRecreate(model, start, options.seed, { memory: memoryOf(options.steps) }, options.below);
   return search.run(options.steps, options.least, options.meter);
+}
+
+/** How a search settles, and when it is warmed. */
+export interface Settling {
+  /** Rounds that a state is compared across: the more, the more slowly it settles. */
+  memory: number;
+  /** So many memories without a gain, and it may get worse again by `heat`, in sheets. Never where not given. */
+  patience?: number;
+  heat?: number;
 }
 
 /** Ways looked at, on average, until one is passed over. */
 const BLINK = 100;
-/** Rounds that a state is compared across: the longer the search, the more slowly it may settle. */
+/** The longer the search, the more slowly it may settle. */
 const memoryOf = (steps: number): number => Math.ceil(Math.sqrt(steps) / 50);
 /** Of a hundred rounds, those that ruin a few sheets only; and of how many sheets and how many nodes of each. */
 const LOCAL = 95;
@@ -44,7 +53,8 @@ const FREE = 0.1;
 /** A meter's steps for a round, beside the rectangles that it looks at: small sheets have few of these, and many rounds. */
 const ROUND = 50;
 
-class Search {
+/** The same as a search that can be gone on with: what one run has found, the next starts from. */
+export class RuinAndRecreate {
   private readonly random: Random;
   private readonly current: Forest;
   private readonly kept: Forest;
@@ -58,12 +68,21 @@ class Search {
   /** Waiting kinds, and what they are laid by. */
   private readonly order: Int32Array;
   private readonly keys: Float64Array;
+  /** What the latest rounds came to, and the round in hand. */
+  private readonly history: Float64Array;
+  private round = 0;
+  private now = NaN;
+  /** Since it was warmed last: the least that was come to, and when. */
+  private lowest = Infinity;
+  private since = 0;
 
+  /** @param below the weight of an answer that is known otherwise: none but a lighter one is looked for */
   constructor(
     private readonly model: Model,
     start: Draft,
-    private readonly below: number,
     seed: number,
+    private readonly settling: Settling,
+    private below = Infinity,
   ) {
     this.random = new Random(seed);
     this.current = new Forest(model);
@@ -75,55 +94,79 @@ class Search {
     this.nodes = new Int32Array(this.current.data.length / STRIDE);
     this.order = new Int32Array(model.pieces);
     this.keys = new Float64Array(model.pieces);
+    this.history = new Float64Array(settling.memory);
     this.current.load(start);
   }
 
   run(steps: number, least: number, meter: Meter): Draft {
-    const { current, kept, places } = this;
-    const history = new Float64Array(memoryOf(steps));
-    let now = this.begin(history);
+    const { current, kept, places, history } = this;
+    const until = places.steps + steps;
+    const before = places.steps;
+    const first = this.round;
     const most = meter.left;
-    let round = 0;
-    for (; places.steps < steps; round++) {
-      if (places.steps + ROUND * round > most) {
+    if (Number.isNaN(this.now)) this.begin();
+    for (; places.steps < until; this.round++) {
+      if (places.steps - before + ROUND * (this.round - first) > most) {
         meter.isShort = true;
         break;
       }
       if (this.complete()) {
         this.best = current.draft();
         if (this.best.weight <= least) break;
-        now = this.begin(history);
+        this.begin();
         continue;
       }
       if (current.crowded) {
         // Rare: begins again where there is room.
         current.load(this.best);
-        now = this.begin(history);
+        this.begin();
       }
       this.ruin();
       this.recreate();
       const value = this.value();
-      const late = round % history.length;
-      if (value <= now || value <= history[late]!) {
-        now = value;
+      const late = this.round % history.length;
+      if (value <= this.now || value <= history[late]!) {
+        this.now = value;
         kept.copy(current);
       } else current.copy(kept);
-      if (now < history[late]!) history[late] = now;
+      if (this.now < history[late]!) history[late] = this.now;
+      this.warm(value);
     }
-    meter.take(places.steps + ROUND * round);
+    meter.take(places.steps - before + ROUND * (this.round - first));
     return this.best;
   }
 
+  /** Another search has found an answer of this weight: it goes on below that. */
+  lower(below: number): void {
+    if (below >= Math.min(this.below, this.best.weight)) return;
+    this.below = below;
+    if (!Number.isNaN(this.now)) this.begin();
+  }
+
+  /** Lets a search that has settled get worse again, so that it settles elsewhere. */
+  private warm(value: number): void {
+    const { patience = Infinity, heat = 0 } = this.settling;
+    if (value < this.lowest) {
+      this.lowest = value;
+      this.since = this.round;
+    } else if (this.round - this.since > patience * this.history.length) {
+      this.history.fill(this.now + heat);
+      this.lowest = Infinity;
+      this.since = this.round;
+    }
+  }
+
   /** Sets the goal below the best answer, and meets it. */
-  private begin(history: Float64Array): number {
+  private begin(): void {
     const { best, current, kept, places } = this;
     if (best.waiting === 0) places.goal = Math.min(best.weight, this.below) - 1;
     while (current.weight > places.goal) current.remove(this.emptiest());
     this.recreate();
-    const now = this.value();
-    history.fill(now);
+    this.now = this.value();
+    this.history.fill(this.now);
+    this.lowest = Infinity;
+    this.since = this.round;
     kept.copy(current);
-    return now;
   }
 
   private complete(): boolean {

@@ -1,11 +1,11 @@
-import { SUMS, type Meter } from "../meter";
+import { Meter, SUMS } from "../meter";
 import { TURNED, UPRIGHT, type Draft, type Model } from "../model";
 import { loosened, tightened } from "../tighten";
 import { columns } from "./columns";
 import { constructive } from "./constructive";
 import { gatherOffcut } from "./offcut";
 import { regroup, remainder } from "./regroup";
-import { ruinAndRecreate } from "./ruin-recreate";
+import { RuinAndRecreate, ruinAndRecreate, type Settling } from "./ruin-recreate";
 
 export type Effort = "quick" | "standard" | "thorough";
 
@@ -54,13 +54,79 @@ const MANY = 8;
  */
 export function search(model: Model, effort: Effort, least: number, meter: Meter, below?: number): Draft {
   meter.take(PIECE * model.pieces);
+  const { close, asGiven } = closeOf(model);
+  return asGiven(lightest(close, effort, least, meter, below));
+}
+
+/**
+ * A search that goes on for as long as it is asked to: it settles, is warmed, and settles elsewhere; where fillings
+ * repeat, every other turn cuts a few sheets anew instead.
+ */
+export class LongSearch {
+  private readonly close: Model;
+  private readonly asGiven: (draft: Draft) => Draft;
+  private readonly whole: RuinAndRecreate;
+  private best: Draft;
+  private turn = 0;
+
+  constructor(
+    model: Model,
+    private readonly least: number,
+  ) {
+    const { close, asGiven } = closeOf(model);
+    this.close = close;
+    this.asGiven = asGiven;
+    this.best = lightest(close, "quick", least, new Meter());
+    this.whole = new RuinAndRecreate(close, this.best, 8, SETTLING);
+  }
+
+  /**
+   * @param below the weight of an answer that is known otherwise
+   * @returns a lighter answer than that, if these steps came to one
+   */
+  go(steps: number, below: number): Draft | undefined {
+    const meter = new Meter(steps);
+    this.whole.lower(Math.min(below, this.best.waiting === 0 ? this.best.weight : Infinity));
+    const found =
+      this.turn++ % 2 === 1 && this.best.waiting === 0 && repeats(this.close)
+        ? this.recut(steps, meter)
+        : this.whole.run(steps, this.least, meter);
+    if (found.waiting > 0 || (this.best.waiting === 0 && found.weight >= this.best.weight)) return undefined;
+    this.best = found;
+    return found.weight < below ? this.asGiven(found) : undefined;
+  }
+
+  private recut(steps: number, meter: Meter): Draft {
+    return regroup(this.close, this.best, {
+      rounds: RECUTS,
+      sheets: 12,
+      least: this.least,
+      seed: this.turn,
+      recut: (part, from, round) =>
+        ruinAndRecreate(part, from, { steps: steps / RECUTS, least: 0, seed: this.turn + round, meter }),
+    });
+  }
+}
+
+/** Found by trying on the published instances: warmer, slower or quicker settling finds fewer of the best known answers in a minute. */
+const SETTLING: Settling = { memory: 1000, patience: 20, heat: 0.1 };
+const RECUTS = 8;
+
+/**
+ * A model to search in, and what makes its answers those of the model itself.
+ *
+ * A size of which there is none makes no difference, not even to the order in which things are tried.
+ */
+function closeOf(model: Model): { close: Model; asGiven: (draft: Draft) => Draft } {
   const sizes = model.sizes.flatMap(({ available }, s) => (available > 0 ? [s] : []));
-  // A size of which there is none makes no difference, not even to the order in which things are tried.
-  const draft = lightest(tightened(withSizes(model, sizes)), effort, least, meter, below);
-  return loosened(
-    { ...draft, sheets: draft.sheets.map((sheet) => ({ ...sheet, size: sizes[sheet.size]! })) },
-    model.sizes,
-  );
+  return {
+    close: tightened(withSizes(model, sizes)),
+    asGiven: (draft) =>
+      loosened(
+        { ...draft, sheets: draft.sheets.map((sheet) => ({ ...sheet, size: sizes[sheet.size]! })) },
+        model.sizes,
+      ),
+  };
 }
 
 const withSizes = (model: Model, sizes: readonly number[]): Model => ({
