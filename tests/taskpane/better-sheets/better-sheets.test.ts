@@ -2,6 +2,8 @@ import { describe, expect, test } from "vitest";
 import { SHEETS } from "../../../src/functions";
 import { progressOf } from "../../../src/taskpane/better-sheets/progress-of";
 import type { Progress } from "../../../src/taskpane/better-sheets/progress";
+import { addPlainSheet } from "../../../src/taskpane/host/office-plain-sheet";
+import type { WorkbookDefinition } from "../../../src/workbook/author/index";
 import { written } from "../../../src/taskpane/better-sheets/written";
 
 const PARTS = [
@@ -60,5 +62,23 @@ describe("a layout that is written", () => {
   test("is read back by SHEETS as it was found", () => {
     const table = (SHEETS as (...args: unknown[]) => unknown[][])(found.layout, STOCK);
     expect(table[1]!.slice(3, 8)).toEqual([found.sheets, expect.anything(), 5, expect.anything(), found.cost]);
+  });
+});
+
+describe("a plain sheet beside those of the spreadsheet program", () => {
+  test("takes a free name, keeps texts as texts, and tells what it is called", async () => {
+    const added: WorkbookDefinition[] = [];
+    const sheets = {
+      taken: async () => ({ sheets: ["better SHEETS"], names: [] }),
+      add: async (workbook: WorkbookDefinition) => void added.push(workbook),
+      selected: async () => undefined,
+    };
+    const rows = [["=Side", "7-1", { formula: "=A1" }, null, { value: 0.5, format: "# ??/??" }]];
+    expect(await addPlainSheet(sheets)("Better sheets", rows)).toBe("Better sheets 2");
+    const [{ sheets: made, styles } = { sheets: [], styles: {} }] = added;
+    expect(made.map(({ name }) => name)).toEqual(["Better sheets 2"]);
+    const [row] = made[0]!.rows;
+    expect(row!.cells.map((cell) => cell?.content)).toEqual([" =Side", "7-1", "=A1", undefined, 0.5]);
+    expect(styles[row!.cells[4]!.style]).toEqual({ format: "# ??/??" });
   });
 });
