@@ -27,7 +27,8 @@ export function carcaseOf(openings: readonly Placed[]): Carcase {
   const between = openings.map(({ opening }) => betweenOf(opening));
   const left = before ? besides(before, first) : endOf(first.opening);
   const right = after ? between[between.length - 1]! : endOf(last.opening);
-  const lefts = widths.map((_, i) => total([left, ...widths.slice(0, i), ...between.slice(0, i)]));
+  const lefts = [left];
+  widths.slice(1).forEach((_, i) => lefts.push(total([lefts[i]!, widths[i]!, between[i]!])));
   const height = openings.map(({ opening }) => opening.least.height).reduce(greaterOf);
   return {
     lefts,

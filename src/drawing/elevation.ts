@@ -1,4 +1,4 @@
-import { mountingOf, type Drawer, type PlannedOpening } from "../core/drawer";
+import { pullsOf, type Drawer, type PlannedOpening } from "../core/drawer";
 import { add, equal, orElse, showLength, subtract, type Rational, type Unit } from "../core/length";
 import { carcaseOf, type Carcase } from "./carcase";
 import { heightAtLeft, heightsAtRight, notes, widthsAt, type Dimension } from "./dimensions";
@@ -164,22 +164,25 @@ function dimensions(view: View, openings: readonly PlannedOpening[]): void {
 /** From a front's left edge to its pulls, where they stand alike on all fronts of an opening. */
 function pullDimensions({ paper, scale, unit, carcase }: View, openings: readonly PlannedOpening[], top: number): void {
   const dimensions = openings.flatMap((planned, i): Dimension[] => {
-    const mountings = orElse(
-      () => mountingOf(planned),
-      () => [],
-    );
-    const [first] = mountings;
-    if (!first || !mountings.every(({ pulls }) => samePlaces(pulls, first.pulls))) return [];
+    const [first] = planned.drawers;
+    const pulls = planned.drawers.map(placesOfPulls);
+    if (!pulls.every((places) => samePlaces(places, pulls[0]!))) return [];
     const edge = subtract(carcase.lefts[i]!, planned.face.left.value);
-    return first.pulls.slice(0, 1).map(({ value }) => ({
+    return pulls[0]!.slice(0, 1).map(({ value }) => ({
       from: scale.of(edge),
       to: scale.of(add(edge, value)),
       text: showLength(value, unit),
-      of: `${first.drawer.label} Pull from left`,
+      of: `${first!.label} Pull from left`,
     }));
   });
   if (dimensions.length > 0) widthsAt(paper, top, top - 4, dimensions);
 }
+
+const placesOfPulls = (drawer: Drawer): { value: Rational }[] =>
+  orElse(
+    () => pullsOf(drawer),
+    () => [],
+  );
 
 const samePlaces = (a: readonly { value: Rational }[], b: readonly { value: Rational }[]): boolean =>
   a.length === b.length && a.every(({ value }, i) => equal(value, b[i]!.value));

@@ -24,8 +24,8 @@ export interface LabelOptions {
 export class Paper {
   private readonly strokes: Stroke[] = [];
   private readonly labels: Label[] = [];
-  /** What nothing may be written over. */
-  private readonly taken: Box[] = [];
+  /** What nothing may be written over, by the columns of paper that it reaches into. */
+  private readonly taken = new Map<number, Box[]>();
 
   line(line: LineKind, ...points: Point[]): void {
     this.strokes.push({ path: pathOf(points), line });
@@ -49,7 +49,8 @@ export class Paper {
   }
 
   circle(line: LineKind, x: number, y: number, radius: number, fill?: Stroke["fill"]): void {
-    const path = `M${mm(x - radius)} ${mm(y)}a${mm(radius)} ${mm(radius)} 0 1 0 ${mm(2 * radius)} 0a${mm(radius)} ${mm(radius)} 0 1 0 ${mm(-2 * radius)} 0Z`;
+    const [r, across] = [mm(radius), mm(2 * radius)];
+    const path = `M${mm(x - radius)} ${mm(y)}a${r} ${r} 0 1 0 ${across} 0a${r} ${r} 0 1 0 -${across} 0Z`;
     this.strokes.push({ path, line, ...(fill && { fill }) });
     this.reach([
       [x - radius, y - radius],
@@ -77,11 +78,15 @@ export class Paper {
 
   /** Keeps a place free of texts that look for one. */
   keep(box: Box): void {
-    this.taken.push(box);
+    for (const column of columnsOf(box)) {
+      const there = this.taken.get(column);
+      if (there) there.push(box);
+      else this.taken.set(column, [box]);
+    }
   }
 
   isFree(box: Box): boolean {
-    return !this.taken.some((other) => overlap(other, box));
+    return columnsOf(box).every((column) => !this.taken.get(column)?.some((other) => overlap(other, box)));
   }
 
   /**
@@ -92,7 +97,7 @@ export class Paper {
     const label = labelOf(text, x, y, options);
     if (!label) return false;
     this.labels.push(label);
-    this.taken.push(label.box);
+    this.keep(label.box);
     this.reach([
       [label.box.left, label.box.top],
       [label.box.right, label.box.bottom],
@@ -139,6 +144,12 @@ export class Paper {
 }
 
 const MARGIN = 2;
+
+/** Only what stands in the same columns of the paper, of 10 mm each, can stand in the way: banks have thousands of texts. */
+function columnsOf({ left, right }: Box): number[] {
+  const first = Math.floor(left / 10);
+  return Array.from({ length: Math.floor(right / 10) - first + 1 }, (_, i) => first + i);
+}
 
 /** The room that a text takes: along its line, and across. */
 export const textRoom = (text: string, size: number = LETTERS.usual): { width: number; height: number } => ({

@@ -11,9 +11,21 @@ export const drawable = (name: string): string => name.replace(UNDRAWN, " ").rep
  */
 export const widthOf = (text: string): number => {
   let ems = 0;
-  for (const sign of text) ems += WIDTHS.find(([signs]) => signs.test(sign))![1];
+  for (const sign of text) ems += widthOfSign(sign);
   return ems;
 };
+
+/** Drawings are made of few signs, over and over. */
+function widthOfSign(sign: string): number {
+  let ems = known.get(sign);
+  if (ems === undefined) {
+    ems = WIDTHS.find(([signs]) => signs.test(sign))![1];
+    known.set(sign, ems);
+  }
+  return ems;
+}
+
+const known = new Map<string, number>();
 
 const WIDTHS: readonly [RegExp, number][] = [
   [/[ .,:;|'!/\\iljI()[\]-]/, 0.42],
