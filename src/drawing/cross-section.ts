@@ -5,6 +5,7 @@ import { sectionDesk, type Desk } from "./desk";
 import { heightAtLeft, heightsAtRight, notes, widthsAt, type Dimension } from "./dimensions";
 import type { Drawing } from "./drawing";
 import { slidesAcross } from "./slides";
+import { backAcross, recessOf } from "./undermount";
 
 /** A drawer in its opening, cut across and seen from the front: sides, bottom in its grooves, and what it runs on. */
 export function crossSection(drawer: Drawer, { drawers }: Pick<PlannedOpening, "drawers">): Drawing {
@@ -45,7 +46,19 @@ export function crossSection(drawer: Drawer, { drawers }: Pick<PlannedOpening, "
   const [height, called, name] = slideCenterline
     ? [slideCenterline.value, "Slide centerline", "slide"]
     : [boxBottom.value, "Box bottom"];
+  const recess = recessOf(drawer);
   heightsAtRight(paper, right, right + 4, [
+    ...(recess
+      ? [
+          {
+            from: y(add(boxBottom.value, recess)),
+            to: y(boxBottom.value),
+            text: text(recess),
+            of: `${label} Bottom recess`,
+            name: "recess",
+          },
+        ]
+      : []),
     { from: y(height), to: 0, text: text(height), of: `${label} ${called}`, ...(name !== undefined && { name }) },
   ]);
   const inside = add(space, stock.side);
@@ -71,13 +84,15 @@ function sides({ paper, scale, y }: Desk, [left, from, to, right]: number[], top
 }
 
 /** Sides and bottom are cut; the back is seen behind them. */
-function box({ paper, scale, y }: Desk, drawer: Drawer): void {
+function box(desk: Desk, drawer: Drawer): void {
+  const { paper, scale, y } = desk;
   const { stock, boxBottom, boxHeight, sideHeight, backHeight, opening } = drawer;
   const s = opening.standards;
   const space = scale.of(sideSpace(drawer).value);
   const [wide, side] = [scale.of(stock.width.value), scale.of(stock.side)];
   const upper = y(add(boxBottom.value, boxHeight.value));
   paper.rectangle("visible", space, upper, wide, scale.of(backHeight.value), "paper");
+  backAcross(desk, drawer);
   for (const x of [space, space + wide - side]) {
     paper.rectangle("visible", x, upper, side, scale.of(sideHeight.value), "cut");
   }

@@ -4,6 +4,7 @@ import { sectionDesk, type Desk } from "./desk";
 import { heightAtLeft, heightsAtRight, notes, widthsAt } from "./dimensions";
 import type { Drawing } from "./drawing";
 import { slideFromSide } from "./slides";
+import { backFromSide } from "./undermount";
 
 /**
  * A drawer in its opening, cut from front to back through its middle: front at the left, box with its bottom in the
@@ -66,7 +67,8 @@ function outline(
 }
 
 /** Ends and bottom are cut; the side is seen behind them. */
-function box({ paper, scale, y }: Desk, drawer: Drawer, start: number): void {
+function box(desk: Desk, drawer: Drawer, start: number): void {
+  const { paper, scale, y } = desk;
   const { stock, boxBottom, boxHeight, sideHeight, backHeight, opening } = drawer;
   const s = opening.standards;
   const top = add(boxBottom.value, boxHeight.value);
@@ -75,6 +77,9 @@ function box({ paper, scale, y }: Desk, drawer: Drawer, start: number): void {
   paper.rectangle("visible", start, y(top), deep, high, "paper");
   paper.rectangle("visible", start + inset, y(top), end, high, "cut");
   paper.rectangle("visible", start + deep - inset - end, y(top), end, scale.of(backHeight.value), "cut");
+
+  const back = start + deep - inset - end;
+  backFromSide(desk, drawer, [back, back + end]);
 
   const thick = scale.of(s["bottom thickness"]);
   const long = scale.of(stock.bottomDepth.value);

@@ -3,6 +3,7 @@ import type { ShopJob } from "./book";
 import { drawingPages } from "./drawings";
 import { hardwarePage } from "./hardware";
 import { html, Html } from "./html";
+import { jointPages } from "./joints";
 import { labelPages } from "./labels";
 import { SCRIPT, SCRIPT_HASH } from "./script";
 import { setUpsPage } from "./set-ups";
@@ -14,6 +15,7 @@ const SECTIONS = [
   ["set-ups", "Cut list by set-up"],
   ["sheets", "Sheets and their cuts"],
   ["stick", "Story sticks"],
+  ["joints", "Joints at full size"],
   ["labels", "Labels"],
   ["hardware", "Hardware by bin"],
   ["drawings", "Drawings"],
@@ -60,8 +62,8 @@ export function shopPages(job: ShopJob, title: string): string {
           </nav>
         </header>
         <main>
-          ${setUpsPage(job)} ${sheetPages(job)} ${stickPages(job)} ${labelPages(job)} ${hardwarePage(job)}
-          ${drawingPages(job)}
+          ${setUpsPage(job)} ${sheetPages(job)} ${stickPages(job)} ${jointPages(job)} ${labelPages(job)}
+          ${hardwarePage(job)} ${drawingPages(job)}
         </main>
         ${new Html(`<script>${SCRIPT}</script>`)}
       </body>

@@ -1,9 +1,11 @@
 import type { PlannedOpening } from "../core/drawer";
 import {
+  backCorners,
   boxApart,
   checkRuler,
   crossSection,
   elevation,
+  joints,
   section,
   sheetLayout,
   spacerStack,
@@ -33,7 +35,8 @@ export function shopDrawings({ plan, unit, sheets }: ShopJob): Drawing[] {
       : sheets.groups.flatMap((group) =>
           group.solution.sheets.map((_, i) => sheetLayout(group, i + 1, ++number, unit, sheets.safe)),
         );
-  return [...plan.flatMap(ofOpening), ...plan.flatMap(storyStick), checkRuler(), ...layouts];
+  const sticks = plan.flatMap(storyStick);
+  return [...plan.flatMap(ofOpening), ...sticks, ...joints(plan), ...backCorners(plan), checkRuler(), ...layouts];
 }
 
 const ofOpening = (planned: PlannedOpening): Drawing[] => [

@@ -41,6 +41,7 @@ body{max-width:none;padding:0;font-size:10.5pt;background:none}
 .page:not(main>:first-child){break-before:page}h2,h3,.caution{break-after:avoid}
 .caution,.tick input{print-color-adjust:exact;-webkit-print-color-adjust:exact}.caution{background:none;border:1px solid #000;border-left-width:4px}
 .picture{overflow:visible}
+.drawings{display:block}.drawings .picture{display:inline-block;vertical-align:top;margin-right:6mm}
 ol.cuts{columns:2;column-gap:6mm;font-size:9pt}
 #set-ups{font-size:9.5pt}
 .labels{overflow:visible;page:labels;break-before:page}

@@ -42,26 +42,57 @@ export const anyJob: fc.Arbitrary<TypedJob> = fc
     spacing: fc.constantFrom("none", "96 mm"),
     gap: fc.constantFrom("none", "1/8", "1/2"),
     step: fc.constantFrom("none", "1/16", "1/32"),
+    joint: fc.constantFrom("butt", "rabbet", "dado", "dovetail", "half-blind dovetail", "box joint"),
+    notch: fc.constantFrom("none", "1/4", "1 3/8"),
+    hook: fc.constantFrom("none", "1/8", "1/4"),
+    up: fc.constantFrom("1/16", "7/16", "1 1/2"),
   })
-  .map(({ labels, widths, counts, height, style, construction, slide, runner, bottom, pull, spacing, gap, step }) => ({
-    openings: [
-      ["Opening", "Width", "Height", "Depth", "Drawers"],
-      ...labels.map((name, i) => [name, widths[i], height, 23.25, Math.min(counts[i]!, Math.floor(height / 3) || 1)]),
-    ],
-    standards: [
-      ["front style", style],
-      ["construction", construction],
-      ["slide", slide],
-      ["runner", runner],
-      ["undermount deduction", "1 5/8"],
-      ["bottom fit", bottom],
-      ["pull kind", pull],
-      ["pull spacing", spacing],
-      ["front gap", gap],
-      ["front step", step],
-      ["end reveal", "1/16"],
-    ],
-  }));
+  .map(
+    ({
+      labels,
+      widths,
+      counts,
+      height,
+      style,
+      construction,
+      slide,
+      runner,
+      bottom,
+      pull,
+      spacing,
+      gap,
+      step,
+      joint,
+      notch,
+      hook,
+      up,
+    }) => ({
+      openings: [
+        ["Opening", "Width", "Height", "Depth", "Drawers"],
+        ...labels.map((name, i) => [name, widths[i], height, 23.25, Math.min(counts[i]!, Math.floor(height / 3) || 1)]),
+      ],
+      standards: [
+        ["front style", style],
+        ["construction", construction],
+        ["slide", slide],
+        ["runner", runner],
+        ["undermount deduction", "1 5/8"],
+        ["bottom fit", bottom],
+        ["corner joint", joint],
+        ["joint depth", "1/4"],
+        ["undermount notch width", notch],
+        ["undermount notch height", "1/2"],
+        ["undermount hook hole", hook],
+        ["undermount hook inset", "9/32"],
+        ["undermount hook height", up],
+        ["pull kind", pull],
+        ["pull spacing", spacing],
+        ["front gap", gap],
+        ["front step", step],
+        ["end reveal", "1/16"],
+      ],
+    }),
+  );
 
 /** Cuttings that the stock takes. */
 export const anyCutting: fc.Arbitrary<TypedCutting> = fc

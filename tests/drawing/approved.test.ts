@@ -1,10 +1,12 @@
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import {
+  backCorners,
   boxApart,
   checkRuler,
   crossSection,
   elevation,
+  joints,
   section,
   spacerStack,
   storyStick,
@@ -29,6 +31,11 @@ const drawings: [name: string, drawing: () => Drawing][] = [
       [`${name}, spacers`, () => spacerStack(first())],
     ];
   }),
+  ...Object.entries(JOBS).map(([name, job]): [string, () => Drawing] => [
+    `${name}, joint`,
+    () => joints(plannedJob(job))[0]!,
+  ]),
+  ["glaze cabinet, back corner", () => backCorners(plannedJob(JOBS["glaze cabinet"]!))[0]!],
   ["check ruler", checkRuler],
   ["bicycle parts bench, story stick", () => storyStick(plannedJob(JOBS["bicycle parts bench"]!)[1]!)[0]!],
   ["metric plan chest, story stick", () => storyStick(plannedJob(JOBS["metric plan chest"]!)[0]!)[0]!],

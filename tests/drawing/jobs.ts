@@ -1,4 +1,5 @@
 import { failed, planJob, type PlannedOpening } from "../../src/core/drawer";
+import { jobs as worked } from "../worked/independent/jobs";
 import { readJob, readOpenings, readStandardValues } from "../../src/functions/tables";
 
 /** Tables as a person types them. */
@@ -72,4 +73,18 @@ export const JOBS: Record<string, TypedJob> = {
       ["space below", "3/4"],
     ],
   },
+  "glaze cabinet": asWorked("a potter's glaze cabinet"),
+  "seed library": asWorked("a seed library", "North"),
 };
+
+/**
+ * One of the jobs that are recalculated independently.
+ * @param cabinet the only one of them, for an elevation shows one
+ */
+function asWorked(name: string, cabinet?: string): TypedJob {
+  const { openings, standards } = worked.find((job) => job.name.startsWith(name))!;
+  return {
+    openings: openings.filter((row, i) => i === 0 || cabinet === undefined || row.includes(cabinet)),
+    standards,
+  };
+}

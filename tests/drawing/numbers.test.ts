@@ -1,7 +1,17 @@
 import { describe, expect, test } from "vitest";
 import { fromDouble, showLength, showNumber, type Unit } from "../../src/core/length";
-import { boxApart, crossSection, elevation, section, spacerStack, storyStick, type Drawing } from "../../src/drawing";
-import { CUTS, LAYOUT, MOUNTING, PARTS, PLAN, WORKING } from "../../src/functions";
+import {
+  backCorners,
+  boxApart,
+  crossSection,
+  elevation,
+  joints,
+  section,
+  spacerStack,
+  storyStick,
+  type Drawing,
+} from "../../src/drawing";
+import { CUTS, LAYOUT, MOUNTING, PARTS, PLAN, SETUPS, WORKING } from "../../src/functions";
 import { JOBS, plannedJob, type TypedJob } from "./jobs";
 import { CUTTINGS, sheetDrawings, type TypedCutting } from "./sheets";
 
@@ -69,8 +79,10 @@ describe("every number in the sections of a drawer is the table's", () => {
       for (const drawer of planned.drawers) {
         // Front, box and inside; under the box; slide, box and opening from front to back.
         expect(compared(section(drawer, planned), sizes)).toBe(7);
-        // Box, centerline or under the box; inside, side space, box and opening across.
-        expect(compared(crossSection(drawer, planned), sizes)).toBe(6);
+        // Box, centerline or under the box; inside, side space, box and opening across. Undermount slides stand in a recess.
+        const isRecessed = sizes.has(`${drawer.label} Bottom recess`);
+        const hasNoSpace = sizes.get(`${drawer.label} Side space`)?.startsWith("0");
+        expect(compared(crossSection(drawer, planned), sizes)).toBe(6 + Number(isRecessed) - Number(hasNoSpace));
       }
     }
   });
@@ -112,6 +124,45 @@ describe("every size of a drawer taken apart is that of PARTS, and every spacer 
         expect(compared(boxApart(drawer), sizes)).toBe(3 * own.length);
       }
     }
+  });
+});
+
+describe("every number of a corner at full size is that of the tables, and every drawer's corner is drawn once", () => {
+  /** The numbers that SETUPS sets for some kinds of work. */
+  const set = (job: TypedJob, operation: RegExp): string[] =>
+    SETUPS(job.openings, job.standards)
+      .filter(([, name]) => operation.test(String(name)))
+      .map(([, , , value]) => shown(value, unitOf(job)));
+
+  test.each(Object.entries(JOBS))("%s", (_, job) => {
+    const plan = plannedJob(job);
+    const sizes = sizesOf(job);
+    const thick = new Map<string, string>();
+    for (const [part, drawer, , , , thickness] of PARTS(job.openings, job.standards, false as never).slice(1))
+      thick.set(`${drawer} ${part} Thickness`, shown(thickness, unitOf(job)));
+    const [grooves, corners] = [set(job, /^Groove$/), set(job, /^(Rabbet|Dado|Half-blind dovetail)$/)];
+    const drawings = joints(plan);
+    for (const { labels } of drawings) {
+      let numbers = 0;
+      for (const { text, of = "scale" } of labels) {
+        if (of === "scale") continue;
+        numbers++;
+        if (of.endsWith("Thickness")) expect(text, of).toBe(thick.get(of));
+        else expect(of.includes("Groove") ? grooves : corners, of).toContain(text);
+      }
+      expect(numbers).toBeGreaterThanOrEqual(2);
+    }
+    const drawn = drawings.flatMap(({ about }) => /of the boxes (.*) at full size/.exec(about)![1]!.split(", "));
+    expect(drawn.sort()).toEqual(plan.flatMap(({ drawers }) => drawers.map(({ label }) => label)).sort());
+    for (const { labels } of backCorners(plan)) {
+      const numbers = labels.filter(({ of }) => of !== undefined && sizes.has(of));
+      expect(numbers).toHaveLength(4);
+      for (const { text, of } of numbers) expect(text, of).toBe(sizes.get(of!));
+      const bored = set(job, /^Hook holes$/);
+      const note = labels.find(({ of }) => of === "hook hole")!.text;
+      for (const text of note.match(/\d+\/\d+ in/g)!) expect(bored).toContain(text);
+    }
+    expect(backCorners(plan).length > 0).toBe(sizes.has(`${plan[0]!.drawers[0]!.label} Back notch height`));
   });
 });
 

@@ -3,7 +3,17 @@ import { describe, expect, test } from "vitest";
 import { failed, planJob, type PlannedOpening } from "../../src/core/drawer";
 import { add, isPositive, keyOf, safeSizes, subtract } from "../../src/core/length";
 import { lengthOf, piecesOf, sawCuts } from "../../src/core/sheets";
-import { boxApart, crossSection, elevation, section, spacerStack, storyStick, svgOf } from "../../src/drawing";
+import {
+  backCorners,
+  boxApart,
+  crossSection,
+  elevation,
+  joints,
+  section,
+  spacerStack,
+  storyStick,
+  svgOf,
+} from "../../src/drawing";
 import { readJob, readOpenings, readStandardValues } from "../../src/functions/tables";
 import { anyCutting, anyJob } from "../drawing/any-job";
 import { clashes } from "../drawing/clashes";
@@ -58,6 +68,16 @@ describe("laws of drawings", () => {
           expect(clashes(spacerStack(planned))).toEqual([]);
           expect(clashes(boxApart(planned.drawers[0]!))).toEqual([]);
         }
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  test("nor does one of a corner at full size, or of a back", () => {
+    fc.assert(
+      fc.property(anyJob, (job) => {
+        const planned = openingsOf(job);
+        for (const drawing of [...joints(planned), ...backCorners(planned)]) expect(clashes(drawing)).toEqual([]);
       }),
       { numRuns: 500 },
     );

@@ -12,6 +12,12 @@ const STOCK = [
   ["Plywood", "1/2", 97, 49],
   ["Plywood", "1/4", 97, 49],
   ["Plywood", "3/4", 97, 49],
+  ["Plywood", "3/8", 97, 49],
+  ["Plywood", "7/32", 97, 49],
+  ["Plywood", "15/32", 97, 49],
+  ["Plywood", "23/32", 97, 49],
+  ["Maple", "5/8", 97, 49],
+  ["Walnut plywood", "3/4", 97, 49],
 ];
 const METRIC = [
   ["Material", "Length", "Width"],
@@ -90,7 +96,15 @@ describe.each(books)("the shop pages of the %s", (_, book) => {
 test("each part of the pages begins with its caution", () => {
   const { document } = opened(books[0]![1]);
   const sections = [...document.querySelectorAll("main > section")];
-  expect(sections.map(({ id }) => id)).toEqual(["set-ups", "sheets", "stick", "labels", "hardware", "drawings"]);
+  expect(sections.map(({ id }) => id)).toEqual([
+    "set-ups",
+    "sheets",
+    "stick",
+    "joints",
+    "labels",
+    "hardware",
+    "drawings",
+  ]);
   for (const section of sections) {
     expect(section.children[1]!.className).toBe("caution");
     expect(section.children[1]!.textContent.trim()).toMatch(/^Caution\. .{30}/s);

@@ -93,6 +93,23 @@ describe("npm run shop-pages", () => {
         some.filter((one) => !others.some((other) => Math.abs(one - other) < 0.2));
       expect(missed(wanted, found)).toEqual([]);
       expect(missed(found, wanted)).toEqual([]);
+
+      // The corner of the boxes: what its dimension lines span is as large as PARTS and the standards have it.
+      const full = linesOf(pdf, 1 + texts.findIndex((text) => text.startsWith("Joints at full size")));
+      const long = (kind: "across" | "up"): number[] =>
+        full.flatMap(([x1, y1, x2, y2]) => (kind === "across" ? [Math.abs(x2 - x1)] : [Math.abs(y2 - y1)]));
+      expect(
+        missed(
+          [1 / 2, 1 / 4, 4].map((size) => size * 25.4),
+          long("across"),
+        ),
+      ).toEqual([]);
+      expect(
+        missed(
+          [1 / 2, 1 / 4, 3 / 8].map((size) => size * 25.4),
+          long("up"),
+        ),
+      ).toEqual([]);
     },
   );
 

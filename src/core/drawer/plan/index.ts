@@ -1,3 +1,4 @@
+export { hookHoleOf, notchOf } from "./box-back";
 export * from "./box-plan";
 export * from "./face";
 export * from "./fit";
