@@ -95,7 +95,10 @@ describe("npm run shop-pages", () => {
       expect(missed(found, wanted)).toEqual([]);
 
       // The corner of the boxes: what its dimension lines span is as large as PARTS and the standards have it.
-      const full = linesOf(pdf, 1 + texts.findIndex((text) => text.startsWith("Joints at full size")));
+      const begin = 1 + texts.findIndex((text) => text.startsWith("Joints at full size"));
+      const end = texts.findIndex((text) => text.startsWith("Labels"));
+      expect(end).toBeGreaterThanOrEqual(begin);
+      const full = Array.from({ length: end - begin + 1 }, (_, i) => linesOf(pdf, begin + i)).flat();
       const long = (kind: "across" | "up"): number[] =>
         full.flatMap(([x1, y1, x2, y2]) => (kind === "across" ? [Math.abs(x2 - x1)] : [Math.abs(y2 - y1)]));
       expect(
