@@ -103,16 +103,18 @@ export async function startPage(): Promise<{ grid: Grid; work: Work }> {
   tellAtPointer(grid, part("grid"), part("pointer-message"), (sheet, row, column) => host.readAt(sheet, row, column));
   connect(host);
 
+  // What comes next is typed into the sheet, not told the button that had the keys.
+  const typeOn = (): void => focusGrid(grid);
   toolbar(grid, work, {
     open: (file) =>
-      openFile(work, shelf, file).then(said.done, (error: unknown) =>
-        said.fault(`${file.name} was not opened. ${why(error)}`),
-      ),
+      openFile(work, shelf, file)
+        .then(said.done)
+        .then(typeOn, (error: unknown) => said.fault(`${file.name} was not opened. ${why(error)}`)),
     example: () =>
-      put(work, example()).catch((error: unknown) => said.fault(`The example was not opened. ${why(error)}`)),
+      put(work, example()).then(typeOn, (error: unknown) => said.fault(`The example was not opened. ${why(error)}`)),
     begin: () =>
       askForJob(part("new-job"), (choices) =>
-        put(work, begun(choices)).catch((error: unknown) => said.fault(`The job was not begun. ${why(error)}`)),
+        put(work, begun(choices)).then(typeOn, (error: unknown) => said.fault(`The job was not begun. ${why(error)}`)),
       ),
     print: () =>
       printSheets(work.opened, work.name, openSheet(grid), (error) => said.fault(`Nothing was printed. ${why(error)}`)),

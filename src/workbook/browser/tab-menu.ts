@@ -65,6 +65,11 @@ export function tabMenu(grid: Grid, tabs: SheetTabs): void {
     const tab = tabOf(event.target);
     if (tab && !tab.querySelector("[contenteditable]")) inFront(tab, ways["rename"]!);
   });
+  // Whoever points at a tab goes on typing in its sheet; by keys the tab is left as any other part of the page.
+  part("grid").addEventListener("click", (event) => {
+    const tab = tabOf(event.target);
+    if (tab && event.detail === 1 && !tab.querySelector("[contenteditable]")) focusGrid(grid);
+  });
   part("grid").addEventListener("contextmenu", (event) => {
     const tab = tabOf(event.target);
     if (!tab || tab.querySelector("[contenteditable]")) return;
