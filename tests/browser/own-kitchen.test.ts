@@ -16,7 +16,7 @@ describe("an own kitchen, from the first sight of the page", () => {
     const { page } = visit;
     const dialog = page.getByRole("dialog", { name: "A job of your own" });
     await person.click(page.getByRole("button", { name: "New job…" }));
-    await person.choose(dialog.getByLabel("I have the sizes of"), "cabinets, by their outside");
+    await person.choose(dialog.getByLabel("I have the sizes of"), "cabinets, outside");
     await person.choose(dialog.getByLabel("Slides"), "undermount");
     await person.fill(dialog.getByLabel("Box sides"), "5/8");
     for (const [name, size] of DATA_SHEET) await person.fill(dialog.getByLabel(name), size);

@@ -64,7 +64,7 @@ export function jobForm(): JobForm {
 }
 
 const UNITS = { in: "inches", mm: "millimeters" };
-const FROM = { openings: "openings, as measured", cabinets: "cabinets, by their outside" };
+const FROM = { openings: "openings", cabinets: "cabinets, outside" };
 
 const wordsOf = (name: "construction" | "slide"): Record<string, string> =>
   Object.fromEntries(STANDARDS_HELP[name].choices!.map((word) => [word, word]));
