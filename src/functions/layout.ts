@@ -23,7 +23,7 @@ enum Unit {
  * Lays out a list of parts on sheets, each part with its place measured from the sheet's lower left corner.
  * @customfunction
  * @group Sheets
- * @param {any[][]} parts The cut list: Length, Width, Qty and, where needed, Part, Drawer, Thickness, Material, Grain, Grain group; as PARTS gives it; or what LAYOUT gave, which stays as it lies
+ * @param {any[][]} parts Length, Width, Qty; where needed Part, Drawer, Thickness, Material, Grain, Grain group, as PARTS gives it; or LAYOUT's table
  * @param {any[][]} stock What to cut from: Length, Width and, where needed, Material, Thickness, Price, Available (blank: no limit), Grain
  * @param {any} [kerf] Width of the blade's cut: 1/8 in, 3.2 mm (default); none is zero
  * @param {any} [trim] Taken off each edge of a sheet first, 0 or more: 0 (default)

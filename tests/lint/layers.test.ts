@@ -47,9 +47,9 @@ const WORKBOOK: Record<string, string[]> = {
   freeze: ["formula", "engine", "xlsx", "sheets", "edit"],
   author: ["formula", "xlsx", "edit"],
   example: ["edit", "author"],
-  "new-job": ["author", "example"],
+  "new-job": ["formula", "author", "example"],
   shop: ["engine", "edit"],
-  browser: ["engine", "xlsx", "look", "edit", "freeze", "example", "new-job", "shop"],
+  browser: ["engine", "xlsx", "look", "edit", "freeze", "author", "example", "new-job", "shop"],
   node: ["engine", "xlsx", "sheets", "edit", "freeze", "shop"],
 };
 
