@@ -23,7 +23,12 @@ export async function showStuck(
     const button = element("button", { type: "button" }, MESSAGES.wake);
     button.addEventListener("click", () => {
       button.disabled = true;
-      void wake(open).then(say);
+      void wake(open).then((outcome) => {
+        say(outcome);
+        // The button that had the keys is gone.
+        if (document.activeElement === document.body)
+          (place.querySelector("button") ?? document.querySelector<HTMLElement>("#query"))?.focus();
+      });
     });
     place.replaceChildren(element("p", {}, MESSAGES.stuck(sheets)), ...(open.length > 0 ? [button] : []));
     place.hidden = sheets.length === 0;

@@ -1,8 +1,5 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import type axe from "axe-core";
-import type { Frame, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
+import { NOT_OURS, paneFrame, violations } from "./axe";
 import { openDesk, type Desk, type Visit } from "./desk";
 
 let desk: Desk;
@@ -18,20 +15,6 @@ afterEach(async () => {
   await visit.close();
 });
 
-const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
-
-/** What axe finds in our own parts; the grid is its library's. */
-async function violations(where: Page | Frame): Promise<string[]> {
-  await where.evaluate(AXE);
-  return where.evaluate(async () => {
-    const { axe: checker } = globalThis as unknown as { axe: typeof axe };
-    const { violations } = await checker.run({ exclude: [["#grid"], ["iframe"], ["[id^='univer']"]] });
-    return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`));
-  });
-}
-
-const paneFrame = (page: Page): Frame => page.frames().find((frame) => frame.url().endsWith("pane.html"))!;
-
 describe.each(["light", "dark"] as const)("in %s colors", (colorScheme) => {
   test("page, pane, message and dialog are accessible", async () => {
     visit = await desk.visit({ colorScheme });
@@ -44,11 +27,11 @@ describe.each(["light", "dark"] as const)("in %s colors", (colorScheme) => {
       .getByText(/was not opened/)
       .waitFor();
     await visit.pane.getByText("BOXWIDTH", { exact: true }).click();
-    expect(await violations(visit.page)).toEqual([]);
+    expect(await violations(visit.page, NOT_OURS)).toEqual([]);
     expect(await violations(paneFrame(visit.page))).toEqual([]);
     await visit.page.click("#example");
     await visit.page.getByRole("dialog").waitFor();
-    expect(await violations(visit.page)).toEqual([]);
+    expect(await violations(visit.page, NOT_OURS)).toEqual([]);
   });
 
   test("on a phone nothing of ours is wider than the screen, and the pane is a drawer over the grid", async () => {
@@ -67,7 +50,7 @@ describe.each(["light", "dark"] as const)("in %s colors", (colorScheme) => {
       const { x, width } = (await button.boundingBox())!;
       expect(x + width).toBeLessThanOrEqual(375);
     }
-    expect(await violations(page)).toEqual([]);
+    expect(await violations(page, NOT_OURS)).toEqual([]);
     await page.getByRole("button", { name: "Close the functions" }).click();
     expect(await page.locator("#pane").isVisible()).toBe(false);
     expect(await page.evaluate(() => document.activeElement?.id)).toBe("functions");
@@ -83,7 +66,7 @@ test.each(["light", "dark"] as const)(
       await page.focus(`#${opener}`);
       await page.keyboard.press("Enter");
       await page.locator("dialog[open]").waitFor();
-      expect(await violations(page), opener).toEqual([]);
+      expect(await violations(page, NOT_OURS), opener).toEqual([]);
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(375);
       await page.keyboard.press("Escape");
       expect(await page.evaluate(() => document.activeElement?.id)).toBe(opener);
@@ -132,7 +115,7 @@ test("F6 goes from grid to tabs, pane, search and toolbar, back to the grid wher
   await page.locator("#cell").getByText("Bench!B29 19", { exact: true }).waitFor({ state: "attached" });
   await page.keyboard.press("F1");
   await page.getByRole("dialog", { name: "Keys" }).waitFor();
-  expect(await violations(page)).toEqual([]);
+  expect(await violations(page, NOT_OURS)).toEqual([]);
   await page.keyboard.press("Escape");
   expect(await here()).toBe("grid");
 });

@@ -1,8 +1,7 @@
 import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import type axe from "axe-core";
 import type { Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
+import { violations } from "./axe";
 import { openDesk, type Desk, type Visit } from "./desk";
 
 let desk: Desk;
@@ -16,8 +15,6 @@ afterEach(async () => {
   expect(visit.elsewhere).toEqual([]);
   await visit.close();
 });
-
-const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 async function shopPages(): Promise<Page> {
   const opened = visit.page.context().waitForEvent("page");
@@ -59,12 +56,7 @@ describe("the shop pages", () => {
       const page = await shopPages();
       await page.setViewportSize({ width: 375, height: 740 });
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(375);
-      await page.evaluate(AXE);
-      const found = await page.evaluate(async () => {
-        const { axe: checker } = globalThis as unknown as { axe: typeof axe };
-        return (await checker.run()).violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`));
-      });
-      expect(found).toEqual([]);
+      expect(await violations(page)).toEqual([]);
       const colors = () =>
         page.evaluate(() => {
           const { color, backgroundColor } = getComputedStyle(document.body);

@@ -56,6 +56,7 @@ function chooser(sheets: NewSheets, told: HTMLElement, close: () => void): HTMLF
 
   /** One thing at a time, and what went wrong is said. */
   const busy = async (work: () => Promise<string>): Promise<void> => {
+    const hadKeys = document.activeElement;
     [begin, cancel, read].forEach((one) => (one.disabled = true));
     try {
       told.textContent = await work();
@@ -63,6 +64,8 @@ function chooser(sheets: NewSheets, told: HTMLElement, close: () => void): HTMLF
       told.textContent = faultMessage(thrown);
     }
     [begin, cancel, read].forEach((one) => (one.disabled = false));
+    // A button that is disabled loses the keys.
+    if (hadKeys instanceof HTMLElement && document.activeElement === document.body) hadKeys.focus();
   };
   const readSelected = async (): Promise<string> => {
     const found = await sheets.selected();

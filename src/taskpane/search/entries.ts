@@ -49,9 +49,9 @@ export const titleOf = ({ page, title }: GuideSection): string => (title === und
 /** The names under which it is looked for, and what is said of it. */
 export function textOf(entry: Entry): { names: readonly string[]; text: string } {
   if (entry.kind === "function") {
-    const { name, description, parameters } = entry.about;
+    const { name, description, parameters, returns } = entry.about;
     const about = parameters.map((parameter) => `${parameter.name.replace(/_/g, " ")} ${parameter.description}`);
-    return { names: [name], text: [entry.group, description, ...about].join(" ") };
+    return { names: [name], text: [entry.group, description, ...about, returns].join(" ") };
   }
   if (entry.kind === "standard") return { names: [entry.name], text: standardText(entry.name) };
   if (entry.kind === "heading")

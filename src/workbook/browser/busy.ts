@@ -16,13 +16,16 @@ export interface Busy {
   during<T>(what: string, work: Promise<T>, stop: (tookTooLong: boolean) => void, patience: Patience): Promise<T>;
 }
 
-export function busyLine(line: HTMLElement): Busy {
+/** @param gone told when the line has gone, and the keys perhaps with it */
+export function busyLine(line: HTMLElement, gone: () => void): Busy {
   const text = line.querySelector("p")!;
   const going = new Set<{ what: string; stop(tookTooLong: boolean): void }>();
   const show = (): void => {
     const [first] = going;
+    const hadKeys = line.contains(document.activeElement);
     line.hidden = !first;
     text.textContent = first ? `${first.what}…` : "";
+    if (hadKeys && !first) gone();
   };
   line.querySelector("button")!.addEventListener("click", () => going.forEach(({ stop }) => stop(false)));
   return {

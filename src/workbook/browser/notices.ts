@@ -4,7 +4,8 @@ export interface Notices {
   done(text: string): void;
 }
 
-export function notices(bar: HTMLElement): Notices {
+/** @param closed told when a person has closed the line, and the keys are gone with it */
+export function notices(bar: HTMLElement, closed: () => void = () => undefined): Notices {
   const text = bar.querySelector("p")!;
   const close = bar.querySelector("button")!;
   const say = (kind: string, said: string): void => {
@@ -14,6 +15,9 @@ export function notices(bar: HTMLElement): Notices {
     bar.hidden = false;
     text.textContent = said;
   };
-  close.addEventListener("click", () => (bar.hidden = true));
+  close.addEventListener("click", () => {
+    bar.hidden = true;
+    closed();
+  });
   return { fault: (said) => say("fault", said), done: (said) => say("done", said) };
 }

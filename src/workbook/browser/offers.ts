@@ -1,3 +1,5 @@
+import { areKeysLost } from "./lost-keys";
+
 /** Something that a person may choose to do about it. */
 interface Choice {
   label: string;
@@ -13,7 +15,9 @@ export interface Offers {
   add(words: string, choices: readonly Choice[]): () => void;
 }
 
-export function offers(list: HTMLElement): Offers {
+/** @param gone told when a line has gone, and the keys perhaps with it */
+export function offers(place: HTMLElement, gone: () => void): Offers {
+  const list = place.querySelector("ul")!;
   return {
     add(words, choices) {
       const line = document.createElement("li");
@@ -21,12 +25,13 @@ export function offers(list: HTMLElement): Offers {
       text.textContent = words;
       const remove = (): void => {
         line.remove();
-        list.hidden = list.children.length === 0;
+        place.hidden = list.children.length === 0;
+        gone();
       };
       const buttons = choices.map((choice) => button(choice, remove));
       line.append(text, ...buttons, button({ label: "Not now", go: () => true }, remove));
       list.append(line);
-      list.hidden = false;
+      place.hidden = false;
       return remove;
     },
   };
@@ -44,10 +49,12 @@ function button({ label, go, sure }: Choice, done: () => void): HTMLButtonElemen
       return;
     }
     made.disabled = true;
-    void Promise.resolve(go()).then(
-      (isDone) => (isDone ? done() : (made.disabled = false)),
-      () => (made.disabled = false),
-    );
+    const again = (): void => {
+      made.disabled = false;
+      // A button that is disabled loses the keys.
+      if (areKeysLost()) made.focus();
+    };
+    void Promise.resolve(go()).then((isDone) => (isDone ? done() : again()), again);
   });
   return made;
 }

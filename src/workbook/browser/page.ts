@@ -21,6 +21,7 @@ import type { KeptWork } from "./kept";
 import { boundSelections } from "./large-selections";
 import { readEntries } from "./length-entry";
 import { shortenLongTexts } from "./long-texts";
+import { findKeys, keepKeys } from "./lost-keys";
 import { askForJob } from "./new-job-dialog";
 import { notices } from "./notices";
 import { offers } from "./offers";
@@ -47,7 +48,7 @@ import type { Place } from "./worker/messages";
 
 /** Brings the page to life: grid, pane, toolbar, and the work that was kept from the last visit. */
 export async function startPage(): Promise<{ grid: Grid; work: Work }> {
-  const said = notices(part("notice"));
+  const said = notices(part("notice"), () => focusGrid(grid));
   const dark = matchMedia("(prefers-color-scheme: dark)");
   let connect: (host: Host) => void = () => undefined;
   const connected = new Promise<Host>((resolve) => (connect = resolve));
@@ -64,15 +65,16 @@ export async function startPage(): Promise<{ grid: Grid; work: Work }> {
   tabNames(tabs, (id) => work.opened.book.sheet(id)?.name ?? "");
   allowCellsOnly(grid, tabs, (what) => said.fault(what === "cut" ? NO_CUT : CELLS_ONLY));
   keepRoom(grid, said.fault);
+  keepKeys(grid, part("pane").querySelector("iframe")!);
 
   const shelf = await takeShelf();
-  const busy = busyLine(part("busy"));
+  const busy = busyLine(part("busy"), () => focusGrid(grid));
   part("busy").addEventListener("click", () => focusGrid(grid));
   const work = new Work(grid, shelf, busy, {
     onTakenBack: (cells, reason) => said.fault(takenBack(cells, reason)),
     onLeftBehind: () => said.fault(LEFT_BEHIND),
   });
-  const refused = await openFirst(work, shelf);
+  const refused = await openFirst(grid, work, shelf);
   // The library makes its services for sheets when the first workbook comes.
   work.typed = readEntries(grid, () => work.opened);
   boundSelections(grid, said.fault);
@@ -103,18 +105,16 @@ export async function startPage(): Promise<{ grid: Grid; work: Work }> {
   tellAtPointer(grid, part("grid"), part("pointer-message"), (sheet, row, column) => host.readAt(sheet, row, column));
   connect(host);
 
-  // What comes next is typed into the sheet, not told the button that had the keys.
-  const typeOn = (): void => focusGrid(grid);
   toolbar(grid, work, {
     open: (file) =>
-      openFile(work, shelf, file)
-        .then(said.done)
-        .then(typeOn, (error: unknown) => said.fault(`${file.name} was not opened. ${why(error)}`)),
+      openFile(grid, work, shelf, file).then(said.done, (error: unknown) =>
+        said.fault(`${file.name} was not opened. ${why(error)}`),
+      ),
     example: () =>
-      put(work, example()).then(typeOn, (error: unknown) => said.fault(`The example was not opened. ${why(error)}`)),
+      put(grid, work, example()).catch((error: unknown) => said.fault(`The example was not opened. ${why(error)}`)),
     begin: () =>
       askForJob(part("new-job"), (choices) =>
-        put(work, begun(choices)).then(typeOn, (error: unknown) => said.fault(`The job was not begun. ${why(error)}`)),
+        put(grid, work, begun(choices)).catch((error: unknown) => said.fault(`The job was not begun. ${why(error)}`)),
       ),
     print: () =>
       printSheets(work.opened, work.name, openSheet(grid), (error) => said.fault(`Nothing was printed. ${why(error)}`)),
@@ -133,14 +133,14 @@ export async function startPage(): Promise<{ grid: Grid; work: Work }> {
         .catch((error: unknown) => said.fault(`The file was not written. ${why(error)}`)),
   });
   const openDropped = (file: File): void =>
-    void openFile(work, shelf, file).then(said.done, (error: unknown) =>
+    void openFile(grid, work, shelf, file).then(said.done, (error: unknown) =>
       said.fault(`${file.name} was not opened. ${why(error)}`),
     );
   takeDrops(part("pane").querySelector("iframe")!, part("drop"), {
     open: (file) => unlessUnsaved(work, () => openDropped(file)),
     refuse: said.fault,
   });
-  const offered = offers(part("offers"));
+  const offered = offers(part("offers"), () => findKeys(grid));
   for (const waiting of refused ? [...shelf.waiting, refused] : shelf.waiting)
     offerWaiting(
       offered,
@@ -152,7 +152,7 @@ export async function startPage(): Promise<{ grid: Grid; work: Work }> {
             async () => {
               try {
                 await shelf.opening(kept).catch(() => undefined);
-                await put(work, kept);
+                await put(grid, work, kept);
                 resolve(await work.keep());
               } catch (error) {
                 said.fault(`${kept.name} was not opened. ${why(error)}`);
@@ -192,23 +192,23 @@ const begun = (choices: Choices): KeptWork => ({
 });
 
 /** @returns what was kept and could not be opened; it waits, and the example is open in its place */
-async function openFirst(work: Work, shelf: Shelf): Promise<Waiting | undefined> {
+async function openFirst(grid: Grid, work: Work, shelf: Shelf): Promise<Waiting | undefined> {
   if (!shelf.work) {
-    await put(work, example());
+    await put(grid, work, example());
     return undefined;
   }
   try {
     await shelf.opening().catch(() => undefined);
-    await put(work, shelf.work);
+    await put(grid, work, shelf.work);
     return undefined;
   } catch (error) {
     const refused = await shelf.refused(why(error)).catch(() => undefined);
-    await put(work, example());
+    await put(grid, work, example());
     return refused;
   }
 }
 
-async function openFile(work: Work, shelf: Shelf, file: File): Promise<string> {
+async function openFile(grid: Grid, work: Work, shelf: Shelf, file: File): Promise<string> {
   const bytes = await readFile(file);
   // Something may have been typed while the file was read.
   if (
@@ -224,7 +224,7 @@ async function openFile(work: Work, shelf: Shelf, file: File): Promise<string> {
   const opened = { name: file.name, bytes, edits: [], saved: [] };
   try {
     await shelf.opening(opened).catch(() => undefined);
-    await put(work, opened);
+    await put(grid, work, opened);
   } finally {
     await shelf.opened().catch(() => undefined);
   }
@@ -232,14 +232,15 @@ async function openFile(work: Work, shelf: Shelf, file: File): Promise<string> {
   return [`${file.name} is open.${mendedIn(mended)}`, ...unshown].join(" ");
 }
 
-/** Nothing is typed into a workbook that is about to make way. */
-async function put(work: Work, kept: KeptWork): Promise<void> {
+/** Nothing is typed into a workbook that is about to make way; the keys then go to the one that has come. */
+async function put(grid: Grid, work: Work, kept: KeptWork): Promise<void> {
   const shut = (isShut: boolean): void => ["desk", "tools"].forEach((id) => (part(id).inert = isShut));
   shut(true);
   try {
     await work.put(kept);
   } finally {
     shut(false);
+    findKeys(grid);
   }
 }
 

@@ -20,14 +20,13 @@ export function paneFrame(
   // Loaded only now, so that the pane finds the host.
   frame.src = "pane.html";
   const open = (shown: boolean): void => {
+    const hadKeys = aside.contains(document.activeElement);
     aside.hidden = !shown;
+    if (hadKeys && !shown) toggle.focus();
     toggle.setAttribute("aria-expanded", String(shown));
   };
   toggle.addEventListener("click", () => open(aside.hidden));
-  aside.querySelector("button")!.addEventListener("click", () => {
-    open(false);
-    toggle.focus();
-  });
+  aside.querySelector("button")!.addEventListener("click", () => open(false));
   open(wide.matches);
   wide.addEventListener("change", () => open(wide.matches));
   return {

@@ -1,27 +1,22 @@
 import { ICommandService } from "@univerjs/core";
-import { SetWorksheetActiveOperation } from "@univerjs/sheets";
 import { RenameSheetOperation } from "@univerjs/sheets-ui";
 import { focusGrid } from "./focus-grid";
 import { part } from "./part";
+import { seenSheets, showSheet } from "./seen-sheets";
 import type { SheetTabs } from "./sheet-tabs";
 import type { Grid } from "./univer";
 
 /** The menu on a sheet's tab: by the other mouse button, a long touch, or the key for menus. */
 export function tabMenu(grid: Grid, tabs: SheetTabs): void {
-  const { univer, api } = grid;
-  const commands = univer.__getInjector().get(ICommandService);
+  const commands = grid.univer.__getInjector().get(ICommandService);
   const menu = part("tab-menu");
   const items = [...menu.querySelectorAll("button")];
   let id = "";
-  /** The sheets that are seen, in their order. */
-  const seen = (): string[] =>
-    api
-      .getActiveWorkbook()!
-      .getSheets()
-      .filter((sheet) => !sheet.isSheetHidden())
-      .map((sheet) => sheet.getSheetId());
+  const seen = (): string[] => seenSheets(grid);
   const close = (): void => {
+    const hadKeys = menu.contains(document.activeElement);
     menu.hidden = true;
+    if (hadKeys) focusGrid(grid);
   };
   const open = (tab: HTMLElement): void => {
     id = tab.dataset["id"]!;
@@ -81,15 +76,13 @@ export function tabMenu(grid: Grid, tabs: SheetTabs): void {
     const isMenuKey = event.key === "ContextMenu" || (event.key === "F10" && event.shiftKey);
     if (!isMenuKey || !tab) return;
     event.preventDefault();
-    const unitId = api.getActiveWorkbook()!.getId();
-    commands.syncExecuteCommand(SetWorksheetActiveOperation.id, { unitId, subUnitId: tab.dataset["id"] });
+    showSheet(grid, tab.dataset["id"]!);
     inFront(tab, open);
   });
   menu.addEventListener("click", (event) => {
     const item = (event.target as HTMLElement).closest("button");
     if (!item) return;
     close();
-    focusGrid(grid);
     ways[item.value]!();
   });
   menu.addEventListener("keydown", (event) => {

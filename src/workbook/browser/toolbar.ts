@@ -1,6 +1,8 @@
 import { ICommandService, IUndoRedoService, RedoCommand, UndoCommand } from "@univerjs/core";
+import { focusGrid } from "./focus-grid";
 import { part } from "./part";
 import { goOn } from "./regions";
+import { goToSheet } from "./seen-sheets";
 import type { Grid } from "./univer";
 import type { Work } from "./work";
 
@@ -50,6 +52,13 @@ function onKey(event: KeyboardEvent, grid: Grid): void {
     if (!document.querySelector("dialog[open]")) help.showModal();
     return;
   }
+  const step = { PageUp: -1, PageDown: 1 }[event.key] as 1 | -1 | undefined;
+  // With Alt too, for a browser may keep the others for its own tabs.
+  if (step && event.ctrlKey && !event.shiftKey && !document.querySelector("dialog[open]")) {
+    event.preventDefault();
+    event.stopPropagation();
+    return goToSheet(grid, step);
+  }
   if (!(event.ctrlKey || event.metaKey) || event.altKey || event.shiftKey) return;
   const button = BUTTONS.get(event.key.toLowerCase());
   if (!button) return;
@@ -63,15 +72,17 @@ const BUTTONS = new Map([
   ["p", "print"],
 ]);
 
-function undoButtons({ univer }: Grid): void {
-  const injector = univer.__getInjector();
+function undoButtons(grid: Grid): void {
+  const injector = grid.univer.__getInjector();
   const commands = injector.get(ICommandService);
   const [undo, redo] = [part<HTMLButtonElement>("undo"), part<HTMLButtonElement>("redo")];
   undo.addEventListener("click", () => void commands.executeCommand(UndoCommand.id));
   redo.addEventListener("click", () => void commands.executeCommand(RedoCommand.id));
   injector.get(IUndoRedoService).undoRedoStatus$.subscribe(({ undos, redos }) => {
+    const hadKeys = [undo, redo].find((button) => button === document.activeElement);
     undo.disabled = undos === 0;
     redo.disabled = redos === 0;
+    if (hadKeys?.disabled) focusGrid(grid);
   });
 }
 
