@@ -165,6 +165,8 @@ class Person {
     await this.pressed("Control+A", 2);
     await this.typed(cell);
     await this.pressed("Enter");
+    // A person sees where they are before they type.
+    await expect.poll(async () => (await this.visit.selection()).address).toMatch(new RegExp(`!${cell}$`));
   }
 
   async sheet(name: string): Promise<void> {
