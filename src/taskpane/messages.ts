@@ -48,10 +48,10 @@ export const MESSAGES = {
   stop: "Stop",
   writeLayout: "Write as a layout",
   searchFailed: "The search ended with a fault of its own.",
-  sheets: (count: number) => (count === 1 ? "1 sheet" : `${count} sheets`),
+  sheets: (count: number) => sheetsOf(count),
   soFar: ({ sheets, cost, least, proven }: SoFar, isGoing: boolean) =>
     [
-      `${sheets === 1 ? "1 sheet" : `${sheets} sheets`}${cost === undefined ? "" : `, ${cost.toFixed(2)}`}.`,
+      `${sheetsOf(sheets)}${cost === undefined ? "" : `, ${cost.toFixed(2)}`}.`,
       proven
         ? "Nothing less is possible."
         : `The least possible is ${least}; the search ${isGoing ? "goes on" : "was stopped"}.`,
@@ -78,6 +78,7 @@ export const MESSAGES = {
   nothing: (query: string) => `Nothing here is called “${query}”. Try another word, or the guide’s page Words.`,
 } as const;
 
+const sheetsOf = (count: number): string => (count === 1 ? "1 sheet" : `${count} sheets`);
 const cells = (count: number): string => (count === 1 ? "1 cell" : `${count} cells`);
 const countOf = (sheets: readonly StuckSheet[]): number => sheets.reduce((sum, sheet) => sum + sheet.cells.length, 0);
 const places = (sheets: readonly StuckSheet[]): string =>

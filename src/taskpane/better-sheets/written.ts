@@ -1,5 +1,6 @@
 import type { CallArgument } from "../../shop-pages/index";
 import type { PlainCell } from "../host/host";
+import { MESSAGES } from "../messages";
 import type { Progress } from "./progress";
 
 type Found = Extract<Progress, { sheets: number }>;
@@ -28,7 +29,7 @@ export function written(
   return [
     ["Better sheets"],
     [
-      `Found by a search: ${sheets} sheets${cost === undefined ? "" : `, ${cost.toFixed(2)}`}. The layout is values; SHEETS and CUTS beside it follow it.`,
+      `Found by a search: ${MESSAGES.sheets(sheets)}${cost === undefined ? "" : `, ${cost.toFixed(2)}`}. The layout is values; SHEETS and CUTS beside it follow it.`,
     ],
     [
       {
