@@ -18,6 +18,7 @@ const {
   guideReference,
   ICON_SIZES,
   renderIcon,
+  SCRIPT_HASH,
   withColors,
 } = await tsImport("./src/build/index.ts", import.meta.url);
 
@@ -76,7 +77,7 @@ export default async function addin(env, { mode }) {
             from: here("src/taskpane/taskpane.html"),
             // As it is written: the page is small, and its comments say why its scripts stand in this order.
             info: { minimized: true },
-            transform: (template) => fill(template.toString(), { version }),
+            transform: (template) => fill(template.toString(), { version, pagesScript: SCRIPT_HASH }),
           },
           { from: here("src/taskpane/taskpane.css"), transform: (css) => withColors(css.toString()) },
           ...ICON_SIZES.map((size) => ({

@@ -9,3 +9,4 @@ export { ICON_SIZES, renderIcon } from "./icon";
 export { fillManifest } from "./manifest";
 export { addinOrigin, PLACEHOLDER_ORIGIN } from "./origin";
 export { withColors } from "./styles";
+export { SCRIPT_HASH } from "../shop-pages/index";

@@ -72,6 +72,18 @@ export const MESSAGES = {
     `${names.join(", ")}: say which column it is, or leave it open and type it on the sheet Job.`,
   saveSvg: "Save as SVG",
   savePng: "Save as PNG",
+  putPicture: "Put beside the cells",
+  pictureStands: ({ sheet, isRenewed }: { sheet: string; isRenewed: boolean }) =>
+    isRenewed
+      ? `The picture on the sheet ${sheet} is renewed.`
+      : `The picture stands on the sheet ${sheet}, to the right of its cells.`,
+  shopPages: "Shop pages",
+  whatShopPagesAre:
+    "The workbook’s job as pages to print or to hold at the saw: cuts by set-up, sheets, story sticks, labels, hardware, drawings.",
+  makeShopPages: "Make the shop pages",
+  makingPages: "Making the shop pages…",
+  pagesOpened: "The shop pages are open in a tab of their own.",
+  pagesSaved: "The shop pages are saved as shop pages.html: open the file in a browser.",
   notSaved: "The picture could not be made.",
   found: (count: number) => (count === 0 ? "Nothing found" : `${count} found`),
   more: (count: number) => `And ${count} more. Another word finds fewer.`,

@@ -14,6 +14,7 @@ import { entriesOf } from "./search/entries";
 import { showResults } from "./search/results";
 import { showPlace } from "./selected-place";
 import { standardsList } from "./standards-list";
+import { shopPagesSection } from "./shop-pages/section";
 import { showStuck } from "./stuck";
 
 /** The pane, once it is on the page. */
@@ -41,6 +42,7 @@ export function createPane(page: ParentNode, groups: readonly FunctionGroup[], t
   const better = betterSheets(part(page, "better"), (outcome) => say(status, outcome));
   const drawing = drawingSection(part(page, "drawing"));
   const findings = findingsSection(part(page, "findings"), (outcome) => say(status, outcome));
+  const pages = shopPagesSection(part(page, "shop-pages"), (outcome) => say(status, outcome));
   const entries = entriesOf(groups, terms);
   searchField(part(page, "query") as HTMLInputElement, (query) => {
     const count = showResults(part(page, "found"), entries, query);
@@ -63,6 +65,7 @@ export function createPane(page: ParentNode, groups: readonly FunctionGroup[], t
       isConnected = true;
       label();
       job.connect(found);
+      pages.connect(found);
       await showPlace(part(page, "place"), found);
       await drawing.follow(found);
       await better.follow(found);

@@ -82,7 +82,7 @@ export function betterSheets(place: HTMLElement, say: (outcome: Outcome) => void
       const picture = pictureOf("LAYOUT", [layout, ...raw.slice(1)], row);
       return "drawings" in picture ? picture.drawings : [];
     });
-    shown.replaceChildren(...drawings.flat().map(figure));
+    shown.replaceChildren(...drawings.flat().map((drawing) => figure(drawing, host)));
   };
 
   begin.addEventListener("click", () => {

@@ -1,12 +1,12 @@
 import { svgOf, type Drawing } from "../../drawing/index";
 import { element } from "../element";
-import type { Host } from "../host/host";
+import { HostFault, type Host } from "../host/host";
 import { saveFile } from "../host/save-file";
 import { faultMessage, MESSAGES } from "../messages";
 import { patiently } from "../patiently";
 import { PictureFollower } from "./follower";
 import type { Picture } from "./picture-of";
-import { fileName, pngOf } from "./save-picture";
+import { base64Of, fileName, pngOf } from "./save-picture";
 import { shown } from "./shown";
 
 /** The drawings on the page. */
@@ -25,11 +25,13 @@ export function drawingSection(place: HTMLElement): DrawingSection {
   const show = (picture: Picture | undefined): void => {
     const drawings = picture && "drawings" in picture ? picture.drawings : [];
     told.textContent = drawings.length > 0 ? "" : picture && "why" in picture ? picture.why : MESSAGES.drawingHint;
-    drawn.replaceChildren(...drawings.map(figure));
+    drawn.replaceChildren(...drawings.map((drawing) => figure(drawing, host)));
   };
+  let host: Host | undefined;
 
   return {
-    async follow(host) {
+    async follow(found) {
+      host = found;
       if (!host) return;
       if (!host.ranges || !host.can.tellSelection) return void (told.textContent = MESSAGES.noRanges);
       const follower = new PictureFollower(host.ranges);
@@ -42,8 +44,8 @@ export function drawingSection(place: HTMLElement): DrawingSection {
       };
       await patiently(
         async () => {
-          await draw((await host.selection()).address);
-          await host.onSelectionChanged(({ address }) => void draw(address));
+          await draw((await found!.selection()).address);
+          await found!.onSelectionChanged(({ address }) => void draw(address));
         },
         () => show(undefined),
       );
@@ -51,21 +53,41 @@ export function drawingSection(place: HTMLElement): DrawingSection {
   };
 }
 
-/** A drawing with its title, and ways to keep it. */
-export function figure(drawing: Drawing): HTMLElement {
-  const failed = element("p", { role: "status" });
-  const save = (label: string, make: () => Promise<Blob>, kind: string): HTMLElement => {
-    const button = element("button", { type: "button", "aria-label": `${label}: ${drawing.title}` }, label);
-    button.addEventListener("click", () => {
-      failed.textContent = "";
-      make().then(
-        (file) => saveFile(file, fileName(drawing.title, kind)),
-        () => (failed.textContent = MESSAGES.notSaved),
+/**
+ * A drawing with its title, and ways to keep it.
+ * @param host whose workbook may take it as a picture
+ */
+export function figure(drawing: Drawing, host: Host | undefined): HTMLElement {
+  const told = element("p", { role: "status" });
+  const button = (label: string, onClick: () => Promise<string>): HTMLElement => {
+    const made = element("button", { type: "button", "aria-label": `${label}: ${drawing.title}` }, label);
+    made.addEventListener("click", () => {
+      told.textContent = "";
+      onClick().then(
+        (text) => (told.textContent = text),
+        (thrown: unknown) =>
+          (told.textContent = thrown instanceof HostFault ? faultMessage(thrown) : MESSAGES.notSaved),
       );
     });
-    return button;
+    return made;
   };
+  const save = (label: string, make: () => Promise<Blob>, kind: string): HTMLElement =>
+    button(label, async () => {
+      saveFile(await make(), fileName(drawing.title, kind));
+      return "";
+    });
   const kept = svgOf(drawing, { onPaper: true });
+  const put = (to: NonNullable<Host["addPicture"]>): HTMLElement =>
+    button(MESSAGES.putPicture, async () =>
+      MESSAGES.pictureStands(
+        await to({
+          png: await base64Of(await pngOf(kept, drawing)),
+          name: drawing.title.slice(0, LONGEST_NAME),
+          description: drawing.title,
+          width: ((drawing.box.right - drawing.box.left) * 72) / 25.4,
+        }),
+      ),
+    );
   return element(
     "figure",
     {},
@@ -76,7 +98,10 @@ export function figure(drawing: Drawing): HTMLElement {
       element("span", {}, drawing.title),
       save(MESSAGES.saveSvg, async () => new Blob([kept], { type: "image/svg+xml" }), "svg"),
       save(MESSAGES.savePng, () => pngOf(kept, drawing), "png"),
+      ...(host?.addPicture ? [put((picture) => host.addPicture!(picture))] : []),
     ),
-    failed,
+    told,
   );
 }
+
+const LONGEST_NAME = 120;

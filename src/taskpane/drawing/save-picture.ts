@@ -24,3 +24,15 @@ export async function pngOf(svg: string, { box }: Drawing): Promise<Blob> {
 }
 
 const POINTS_PER_MM = 300 / 25.4;
+
+/** A file's bytes as letters. */
+export async function base64Of(file: Blob): Promise<string> {
+  const bytes = new Uint8Array(await file.arrayBuffer());
+  let text = "";
+  // Piece by piece, for a call takes only so many arguments.
+  for (let first = 0; first < bytes.length; first += AT_A_TIME)
+    text += String.fromCharCode(...bytes.subarray(first, first + AT_A_TIME));
+  return btoa(text);
+}
+
+const AT_A_TIME = 10_000;

@@ -8,6 +8,8 @@ export interface Host {
   /** The spreadsheet's name, as its users know it. */
   readonly name: string;
   readonly can: HostAbilities;
+  /** A page of the pane's making may be opened beside the spreadsheet; elsewhere it can only be saved as a file. */
+  readonly opensPages?: boolean;
   /** The one cell that is selected; of a selected range, the cell that typing would go into. */
   selection(): Promise<Selection>;
   /**
@@ -21,7 +23,8 @@ export interface Host {
    */
   insertCells(texts: readonly string[]): Promise<{ address: string; wasFree: boolean }>;
   /**
-   * Calls `listener` after every change of the selection, until the function that it gives back is called.
+   * Calls `listener` after every change of the selection, and after the workbook has been worked out anew where the
+   * host tells of that, until the function that it gives back is called.
    * Where `can.tellSelection` is false, it never calls.
    */
   onSelectionChanged(listener: (selection: Selection) => void): Promise<() => Promise<void>>;
@@ -31,6 +34,11 @@ export interface Host {
    * @returns its name
    */
   addSheet?(name: string, rows: readonly (readonly PlainCell[])[]): Promise<string>;
+  /**
+   * Puts a picture beside the cells of the sheet that is in front, or in the place of the one of that name.
+   * @returns the sheet's name, and whether there was one
+   */
+  addPicture?(picture: HostPicture): Promise<{ sheet: string; isRenewed: boolean }>;
   /** Absent where the spreadsheet cannot tell what stands in other cells than the selected one. */
   readonly ranges?: Ranges;
   /** Absent where cells cannot get stuck, or cannot be helped. */
@@ -39,6 +47,16 @@ export interface Host {
   readonly sheets?: NewSheets;
   /** The spreadsheet's own way to a new job, where it has one. */
   beginJob?(): Promise<void>;
+}
+
+export interface HostPicture {
+  /** In base 64. */
+  png: string;
+  name: string;
+  /** For whom cannot see it. */
+  description: string;
+  /** In points; the height follows. */
+  width: number;
 }
 
 /** Sheets laid out beside what stands in the workbook. */
@@ -72,6 +90,11 @@ export interface Ranges {
   shownBy(): Promise<ShownBy | undefined>;
   /** What stands in a range, blanks as ""; undefined where there is no such range, or nothing has spilled. */
   values(range: RangeName & { sheet: string }): Promise<unknown[][] | undefined>;
+  /**
+   * What the workbook is called, and every formula of it that calls a function of ours, sheet by sheet; absent where
+   * the spreadsheet makes its shop pages itself.
+   */
+  book?(): Promise<{ name: string; formulas: { sheet: string; formula: string }[] }>;
   /**
    * Selects a cell, its sheet in front.
    * @param address as `B7`

@@ -36,6 +36,19 @@ export const officeRanges = (run: Run): Ranges => ({
       return range.isNullObject ? undefined : range.values;
     }),
 
+  book: () =>
+    run(async (context) => {
+      const { workbook } = context;
+      const { worksheets } = workbook;
+      workbook.load("name");
+      worksheets.load("items/name");
+      await context.sync();
+      const formulas: { sheet: string; formula: string }[] = [];
+      for (const worksheet of worksheets.items)
+        for (const formula of await formulasOf(context, worksheet)) formulas.push({ sheet: worksheet.name, formula });
+      return { name: workbook.name, formulas };
+    }),
+
   select: (sheet, address) =>
     run(async (context) => {
       const worksheet = context.workbook.worksheets.getItemOrNullObject(sheet);
@@ -48,3 +61,27 @@ export const officeRanges = (run: Run): Ranges => ({
       return true;
     }),
 });
+
+/** The formulas of a sheet that call a function of ours. */
+async function formulasOf(context: Excel.RequestContext, worksheet: Excel.Worksheet): Promise<string[]> {
+  const used = worksheet.getUsedRangeOrNullObject(true);
+  used.load("rowCount, columnCount");
+  await context.sync();
+  if (used.isNullObject) return [];
+  const { rowCount, columnCount } = used;
+  const rows = Math.max(1, Math.floor(AT_A_TIME / columnCount));
+  const found: string[] = [];
+  for (let first = 0; first < rowCount; first += rows) {
+    const block = used.getCell(first, 0).getResizedRange(Math.min(rows, rowCount - first) - 1, columnCount - 1);
+    block.load("formulas");
+    // Block by block, for the whole may be too large for one answer.
+    // eslint-disable-next-line office-addins/no-context-sync-in-loop
+    await context.sync();
+    for (const formula of block.formulas.flat())
+      if (typeof formula === "string" && OURS.test(formula)) found.push(formula);
+  }
+  return found;
+}
+
+const AT_A_TIME = 50_000;
+const OURS = /^=.*DRAWER\./i;

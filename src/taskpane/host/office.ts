@@ -1,5 +1,7 @@
+import { addPicture } from "./office-picture";
 import { addPlainSheet } from "./office-plain-sheet";
 import { officeRanges } from "./office-ranges";
+import { whenSelectionChanges } from "./office-selection";
 import { officeSheets } from "./office-sheets";
 import { findStuck, writeFormulas } from "./office-stuck";
 import { HostFault, type Host, type HostAbilities, type HostFaultCode, type Selection, type StuckCells } from "./host";
@@ -25,13 +27,17 @@ export async function connectOffice(): Promise<Host | undefined> {
   const ranges = supports("ExcelApi", "1.12")
     ? { ranges: officeRanges(run), sheets, addSheet: addPlainSheet(sheets) }
     : {};
-  return Object.assign(new OfficeHost(can), current ? { stuck } : {}, ranges);
+  // Pictures came with ExcelApi 1.9.
+  const pictures = supports("ExcelApi", "1.9") ? { addPicture: addPicture(run) } : {};
+  return Object.assign(new OfficeHost(can), current ? { stuck } : {}, ranges, pictures);
 }
 
 const supports = (set: string, version: string): boolean => Office.context.requirements.isSetSupported(set, version);
 
 class OfficeHost implements Host {
   readonly name = "Excel";
+  // On the web the pane's frame may open pages, but need not be allowed to save files.
+  readonly opensPages = Office.context.platform === Office.PlatformType?.OfficeOnline;
 
   constructor(readonly can: HostAbilities) {}
 
@@ -69,18 +75,8 @@ class OfficeHost implements Host {
 
   async onSelectionChanged(listener: (selection: Selection) => void): Promise<() => Promise<void>> {
     if (!this.can.tellSelection) return async () => {};
-    const event = await run(async (context) => {
-      const added = context.workbook.onSelectionChanged.add(async () => {
-        await this.selection().then(listener, () => {});
-      });
-      await context.sync();
-      return added;
-    });
-    return () =>
-      Excel.run(event.context as Excel.RequestContext, async (context) => {
-        event.remove();
-        await context.sync();
-      });
+    const tell = (): Promise<void> => this.selection().then(listener, ignore);
+    return whenSelectionChanges(run, tell, { tellsCalculated: supports("ExcelApi", "1.8") });
   }
 }
 

@@ -54,7 +54,8 @@ export class Answerer {
     try {
       for (const action of batch.Actions) {
         if (action.ActionType === TRACE) TraceIds.push(action.Id);
-        else Results.push({ ActionId: action.Id, Value: this.act(action, batch, objects) ?? null });
+        const Value = action.ActionType === TRACE ? null : (this.act(action, batch, objects) ?? null);
+        Results.push({ ActionId: action.Id, Value });
       }
       return { Results, TraceIds };
     } catch (thrown) {

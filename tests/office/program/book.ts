@@ -10,6 +10,7 @@ export interface SheetSpec {
 /** A workbook of the played program, as far as the add-in asks. Members with a capital are those of the wire. */
 export class Book {
   sheets: Sheet[];
+  readonly Name = "Tool cabinet.xlsx";
   readonly names: DefinedName[] = [];
   readonly Protection = { Protected: false };
   /** A range that is selected; the active cell where none is told. */
@@ -17,6 +18,9 @@ export class Book {
   /** A person is typing into a cell: the program refuses every batch. */
   isEditing = false;
   active = { sheet: 0, row: 0, column: 0 };
+  /** The add-in asked to be told of every sheet that is worked out anew. */
+  tellsCalculated = false;
+  nextShape = 0;
   /** Cells read, one batch after the other, to see that none asks for too many. */
   readonly blocks: number[] = [];
   readonly written: { address: string; formula: string }[] = [];
@@ -33,6 +37,8 @@ export class Book {
       Add: (name: string) => this.add(name),
       GetItem: (key: string) => sheets.find(({ Id, Name }) => Id === key || Name === key) ?? null,
       GetItemOrNullObject: (key: string) => sheets.find(({ Id, Name }) => Id === key || Name === key) ?? null,
+      _RegisterCalculatedEvent: () => void (this.tellsCalculated = true),
+      _UnregisterCalculatedEvent: () => void (this.tellsCalculated = false),
     };
   }
 
@@ -120,6 +126,20 @@ class Sheet {
   }
 
   readonly Visibility = "Visible";
+  shapes: Shape[] = [];
+
+  get Shapes(): object {
+    return {
+      Items: this.shapes,
+      AddImage: (base64: string) => {
+        if (this.Protection.Protected) throw new Refusal("AccessDenied", "The sheet is protected.");
+        const shape = new Shape(this, base64);
+        this.shapes.push(shape);
+        return shape;
+      },
+      GetItem: (key: string) => this.shapes.find(({ Id, Name }) => Id === key || Name === key) ?? null,
+    };
+  }
 
   Activate(): void {
     this.book.active.sheet = this.book.sheets.indexOf(this);
@@ -165,7 +185,67 @@ class Sheet {
   }
 }
 
+/** A picture over the cells; it begins as large as it is, in the corner of the sheet. */
+class Shape {
+  readonly Id: string;
+  Name = "Picture";
+  AltTextDescription = "";
+  Left = 0;
+  Top = 0;
+  LockAspectRatio = true;
+  Placement = "TwoCell";
+  private width: number;
+  private height: number;
+
+  constructor(
+    private readonly sheet: Sheet,
+    readonly base64: string,
+  ) {
+    this.Id = `shape-${this.sheet.book.nextShape++}`;
+    const bytes = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
+    if (bytes[0] !== 0x89) throw new Refusal("InvalidArgument", "This is no picture.");
+    const size = new DataView(bytes.buffer);
+    this.width = (size.getUint32(16) * 72) / 96;
+    this.height = (size.getUint32(20) * 72) / 96;
+  }
+
+  get Width(): number {
+    return this.width;
+  }
+
+  set Width(width: number) {
+    if (this.LockAspectRatio) this.height *= width / this.width;
+    this.width = width;
+  }
+
+  get Height(): number {
+    return this.height;
+  }
+
+  set Height(height: number) {
+    if (this.LockAspectRatio) this.width *= height / this.height;
+    this.height = height;
+  }
+
+  Delete(): void {
+    this.sheet.shapes = this.sheet.shapes.filter((shape) => shape !== this);
+  }
+}
+
 class Range {
+  /** Of cells as wide and high as they come. */
+  get Left(): number {
+    return this.ColumnIndex * 48;
+  }
+
+  get Top(): number {
+    return this.RowIndex * 15;
+  }
+
+  get Width(): number {
+    return this.ColumnCount * 48;
+  }
+
   private readonly look: Sheet["looks"][number];
 
   constructor(
@@ -262,6 +342,10 @@ class Range {
   Select(): void {
     const { book } = this.sheet;
     book.active = { sheet: book.sheets.indexOf(this.sheet), row: this.RowIndex, column: this.ColumnIndex };
+  }
+
+  GetCell(row: number, column: number): Range {
+    return new Range(this.sheet, this.RowIndex + row, this.ColumnIndex + column, 1, 1);
   }
 
   GetResizedRange(rows: number, columns: number): Range {

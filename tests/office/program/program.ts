@@ -65,6 +65,19 @@ export class Program {
       return [1, 1000, "", JSON.stringify(call), id];
     });
 
+  /** That sheets were worked out anew, in the shape of the wire. */
+  calculated(): unknown[][] {
+    const { sheets, tellsCalculated } = this.book;
+    if (!tellsCalculated) return [];
+    return sheets.map(({ Id }, i) => [
+      EVENT,
+      CALCULATED,
+      "Workbook",
+      JSON.stringify({ worksheetId: Id, address: "A1" }),
+      i,
+    ]);
+  }
+
   private readonly functions = {
     _SetOsfControlContainerReadyForCustomFunctions: () => {
       this.readyAt = performance.now();
@@ -82,6 +95,9 @@ export class Program {
 /** What the runtime tells other parts of the program of itself. */
 const OTHER_SERVICES = { NotifyActionHandlerReady: () => undefined };
 
+/** Of messages, and of events. */
+const [EVENT, CALCULATED] = [65_536, 16];
+
 const IN_CELL_EDIT_MODE = 5004;
 const BATCH_TOO_LARGE = 5103;
 
@@ -91,5 +107,7 @@ declare global {
     program: Program;
     sendCalls: (calls: readonly Sent[]) => void;
     changeSelection: (sheet: number, row: number, column: number) => void;
+    /** Every sheet has been worked out anew. */
+    recalculated: () => void;
   }
 }

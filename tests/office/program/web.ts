@@ -56,6 +56,7 @@ window.startProgram = (setup, addin) => {
   });
 
   window.sendCalls = (calls) => raise("richApiMessage", { ArrayData: Program.entries(calls) });
+  window.recalculated = () => raise("richApiMessage", { ArrayData: program.calculated() });
   window.changeSelection = (sheet, row, column) => {
     program.book.active = { sheet, row, column };
     raise("documentSelectionChanged", {});

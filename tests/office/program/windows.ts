@@ -71,6 +71,7 @@ function run(body: string): unknown {
 Object.defineProperty(window, "external", { value: external, configurable: true });
 
 window.sendCalls = (calls) => handlers.get(BATCH_MESSAGE)!(BATCH_MESSAGE, wrapped(Program.entries(calls).map(wrapped)));
+window.recalculated = () => handlers.get(BATCH_MESSAGE)!(BATCH_MESSAGE, wrapped(program.calculated().map(wrapped)));
 window.changeSelection = (sheet, row, column) => {
   program.book.active = { sheet, row, column };
   handlers.get(SELECTION_CHANGED)?.(SELECTION_CHANGED, wrapped([]));
