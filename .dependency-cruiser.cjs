@@ -87,6 +87,12 @@ module.exports = {
       from: { path: "^src/taskpane/(host|new-job)/" },
       to: { path: "^src/workbook/(address|author/definition|new-job/index)\\.ts$" },
     },
+    // So is what becomes of formulas in a copy with values.
+    {
+      from: { path: "^src/taskpane/host/" },
+      to: { path: "^src/workbook/(formula/(nodes|parse|sheet-names)|freeze/(needs|in-ranges))\\.ts$" },
+    },
+    { from: { path: "^src/taskpane/copies/" }, to: { path: "^package\\.json$" } },
     // What it draws and finds it reads from cells as the functions do, and says in their words.
     {
       from: { path: "^src/taskpane/(drawing|findings|better-sheets)/" },

@@ -63,6 +63,13 @@ export const MESSAGES = {
   laidOut: (names: readonly string[]) =>
     `The job stands on ${names.length} new sheets, ${names[0]} first. To take it back, delete them.`,
   layingOut: "Laying out the sheets…",
+  copying: "Copying…",
+  copiesMade: (names: readonly string[]) =>
+    `${names.length === 1 ? `The copy stands on the new sheet ${names[0]!}.` : `The copies stand on ${names.length} new sheets, ${names[0]!} first.`} To take ${names.length === 1 ? "it" : "them"} back, delete ${names.length === 1 ? "it" : "them"}.`,
+  noCalls: (which: "open" | "all") =>
+    which === "open"
+      ? "This sheet calls none of the functions: copy it as it is."
+      : "No sheet of this workbook calls the functions.",
   noTable: "Nothing stands in the selected cells. Select the headings of your table with its rows, then try again.",
   oneCell: "Select the whole table, headings and rows, then try again.",
   noSheets:
@@ -108,6 +115,8 @@ const FAULTS: Record<HostFaultCode, (detail: string) => string> = {
   structure: () =>
     "No sheet can be added, for the structure of the workbook is protected: unprotect it first, under Review, Protect Workbook.",
   tooLarge: () => "So large a range is no table of openings: select its headings and the rows below them alone.",
+  sheetTooLarge: (sheet) => `The sheet ${sheet} is too large to be copied from here: it has more than 1,000,000 cells.`,
+  working: () => "Some results are still being worked out. Wait until they stand in their cells, then try again.",
   refused: (detail) => `The spreadsheet did not take it: ${detail}`,
 };
 

@@ -1,5 +1,6 @@
 import type { GuideReference } from "../guide/index";
 import { betterSheets } from "./better-sheets/section";
+import { copiesSection } from "./copies/copies-section";
 import { drawingSection } from "./drawing/drawing-section";
 import { findingsSection } from "./findings/findings-section";
 import { functionList } from "./function-list";
@@ -39,6 +40,7 @@ export function createPane(page: ParentNode, groups: readonly FunctionGroup[], t
   standardsList(part(page, "standards"), label);
   guide(part(page, "guide"), part(page, "reader"));
   const job = newJobSection(part(page, "new-job"));
+  const copies = copiesSection(part(page, "copies"), (outcome) => say(status, outcome));
   const better = betterSheets(part(page, "better"), (outcome) => say(status, outcome));
   const drawing = drawingSection(part(page, "drawing"));
   const findings = findingsSection(part(page, "findings"), (outcome) => say(status, outcome));
@@ -66,6 +68,7 @@ export function createPane(page: ParentNode, groups: readonly FunctionGroup[], t
       label();
       job.connect(found);
       pages.connect(found);
+      copies.connect(found);
       await showPlace(part(page, "place"), found);
       await drawing.follow(found);
       await better.follow(found);

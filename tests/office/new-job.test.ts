@@ -89,7 +89,7 @@ describe.each(PROTOCOLS)("a new job in the spreadsheet program, protocol of the 
     expect(plan).toEqual({
       ...{ rows: 5, Gridlines: false, merged: ["A1:N1", "A2:N2"], Orientation: "Landscape", PaperSize: "Letter" },
       ...{ Zoom: { horizontalFitToPages: 1 }, titles: "$5:$5" },
-      foot: { LeftFooter: "&A", CenterFooter: "Page &P of &N" },
+      foot: { LeftFooter: "&A", CenterFooter: "Page &P of &N", RightFooter: "" },
     });
     const lists = await session.page.evaluate(() =>
       window.program.book.sheets[3]!.looks.filter(({ validation }) => "list" in validation.Rule).map(

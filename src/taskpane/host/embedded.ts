@@ -14,7 +14,7 @@ declare global {
 export async function connectEmbedded(): Promise<Host | undefined> {
   const host = await around();
   if (!host) return undefined;
-  const { ranges, beginJob } = host;
+  const { ranges, beginJob, beginCopy } = host;
   return {
     name: host.name,
     can: host.can,
@@ -26,6 +26,7 @@ export async function connectEmbedded(): Promise<Host | undefined> {
     }),
     onSelectionChanged: (listener) => ours(host.onSelectionChanged(listener)),
     ...(beginJob && { beginJob: () => ours(beginJob.call(host)) }),
+    ...(beginCopy && { beginCopy: () => ours(beginCopy.call(host)) }),
     ...(ranges && {
       ranges: {
         shownBy: () => ours(ranges.shownBy()),

@@ -47,6 +47,21 @@ export interface Host {
   readonly sheets?: NewSheets;
   /** The spreadsheet's own way to a new job, where it has one. */
   beginJob?(): Promise<void>;
+  /** Absent where the spreadsheet cannot be given copies of its sheets. */
+  readonly copies?: FrozenCopies;
+  /** The spreadsheet's own way to a copy with values, where it has one. */
+  beginCopy?(): Promise<void>;
+}
+
+/** Copies of sheets in which the results of our functions are values, in the same workbook. */
+export interface FrozenCopies {
+  /**
+   * Adds copies after the other sheets, and shows the first. Where one of them is refused, none stays.
+   * @param which the sheet that is open, or every sheet that calls our functions
+   * @param stamp when they were made, such as 2026-05-04, and by which version
+   * @returns the copies' names, none where nothing calls our functions
+   */
+  add(which: "open" | "all", stamp: { date: string; version: string }): Promise<string[]>;
 }
 
 export interface HostPicture {
@@ -155,7 +170,8 @@ export interface Selection {
   message?: string;
 }
 
-export type HostFaultCode = "editing" | "protected" | "structure" | "tooLarge" | "refused";
+export type HostFaultCode =
+  "editing" | "protected" | "structure" | "tooLarge" | "sheetTooLarge" | "working" | "refused";
 
 /** What a host may throw; its wording stands in the pane's messages. */
 export class HostFault extends Error {

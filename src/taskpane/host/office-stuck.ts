@@ -1,8 +1,7 @@
 import { wakingFormula } from "../waking-formula";
 import type { StuckCell, StuckSheet } from "./host";
+import { blocksOf } from "./office-blocks";
 
-/** Cells that are asked for at a time, so that no answer is too large for the host. */
-const BLOCK = 20_000;
 /** Cells of a sheet that are looked at. */
 const MOST = 1_000_000;
 
@@ -31,20 +30,12 @@ export async function findStuck(context: Excel.RequestContext, names: ReadonlySe
 async function stuckIn(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
-  { rowIndex, columnIndex, rowCount, columnCount }: Excel.Range,
+  used: Excel.Range,
   names: ReadonlySet<string>,
 ): Promise<StuckCell[]> {
   const cells: StuckCell[] = [];
-  const height = Math.max(1, Math.floor(BLOCK / columnCount));
-  const last = Math.min(rowCount, Math.floor(MOST / columnCount));
-  for (let first = 0; first < last; first += height) {
-    const block = sheet.getRangeByIndexes(
-      rowIndex + first,
-      columnIndex,
-      Math.min(height, rowCount - first),
-      columnCount,
-    );
-    block.load("values");
+  for (const block of blocksOf(sheet, used, MOST)) {
+    block.load("values, rowIndex, columnIndex");
     // One block after the other, for together they may be too large.
     // eslint-disable-next-line office-addins/no-context-sync-in-loop
     await context.sync();
@@ -52,11 +43,11 @@ async function stuckIn(
     block.load("formulas");
     // eslint-disable-next-line office-addins/no-context-sync-in-loop
     await context.sync();
-    const { formulas } = block;
+    const { formulas, rowIndex, columnIndex } = block;
     block.values.forEach((row, r) =>
       row.forEach((value, c) => {
         const formula = value === "#NAME?" ? wakingFormula(formulas[r]![c], names) : undefined;
-        if (formula !== undefined) cells.push({ row: rowIndex + first + r, column: columnIndex + c, formula });
+        if (formula !== undefined) cells.push({ row: rowIndex + r, column: columnIndex + c, formula });
       }),
     );
   }

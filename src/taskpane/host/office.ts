@@ -1,4 +1,6 @@
+import { officeCopies } from "./office-copies";
 import { addPicture } from "./office-picture";
+
 import { addPlainSheet } from "./office-plain-sheet";
 import { officeRanges } from "./office-ranges";
 import { whenSelectionChanges } from "./office-selection";
@@ -25,7 +27,13 @@ export async function connectOffice(): Promise<Host | undefined> {
   // Sheets of ours are made of formulas that spill, so that these are laid out from the same release on.
   const sheets = officeSheets(run);
   const ranges = supports("ExcelApi", "1.12")
-    ? { ranges: officeRanges(run), sheets, addSheet: addPlainSheet(sheets) }
+    ? {
+        ranges: officeRanges(run),
+        sheets,
+        addSheet: addPlainSheet(sheets),
+        // Values tell their own number formats since ExcelApi 1.16.
+        copies: officeCopies(run, supports("ExcelApi", "1.16")),
+      }
     : {};
   // Pictures came with ExcelApi 1.9.
   const pictures = supports("ExcelApi", "1.9") ? { addPicture: addPicture(run) } : {};

@@ -10,20 +10,28 @@ export interface Area {
 }
 
 /** The cells of every style, as few rectangles as neighbors allow. */
-export function styleAreas({ rows }: SheetDefinition): Map<string, Area[]> {
+export const styleAreas = ({ rows }: SheetDefinition): Map<string, Area[]> =>
+  equalAreas(rows.map(({ cells }) => cells.map((cell) => cell?.style)));
+
+/** The cells of which the same is told, as few rectangles as neighbors allow; rows and cells may be left out. */
+export function equalAreas(rows: readonly (readonly (string | undefined)[])[]): Map<string, Area[]> {
   const areas = new Map<string, Area[]>();
   let above: { style: string; area: Area }[] = [];
-  rows.forEach(({ cells }, row) => {
+  rows.forEach((cells, row) => {
     const here: typeof above = [];
-    cells.forEach((cell, column) => {
+    cells.forEach((style, column) => {
       const last = here[here.length - 1];
-      if (!cell) return;
-      if (last && last.style === cell.style && last.area.right === column - 1) last.area.right = column;
-      else here.push({ style: cell.style, area: { top: row, left: column, bottom: row, right: column } });
+      if (style === undefined) return;
+      if (last && last.style === style && last.area.right === column - 1) last.area.right = column;
+      else here.push({ style, area: { top: row, left: column, bottom: row, right: column } });
     });
     above = here.map((one) => {
       const same = above.find(
-        ({ style, area }) => style === one.style && area.left === one.area.left && area.right === one.area.right,
+        ({ style, area }) =>
+          style === one.style &&
+          area.bottom === row - 1 &&
+          area.left === one.area.left &&
+          area.right === one.area.right,
       );
       if (same) {
         same.area.bottom = row;

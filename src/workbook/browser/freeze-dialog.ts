@@ -1,3 +1,4 @@
+import { today } from "../../taskpane/host/today";
 import { download } from "./files";
 import type { OpenInGrid } from "./session";
 
@@ -26,10 +27,4 @@ export function askToFreeze(
     save().catch(fault);
   };
   dialog.showModal();
-}
-
-/** By the clock of whoever looks at it. */
-function today(): string {
-  const now = new Date();
-  return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, "0")).join("-");
 }

@@ -23,6 +23,7 @@ export class GridHost implements Host {
     private readonly grid: Grid,
     private readonly open: () => OpenInGrid,
     private readonly begin: () => void,
+    private readonly freeze: () => void,
     readonly addSheet: NonNullable<Host["addSheet"]>,
   ) {
     this.ranges = new GridRanges(grid, open, () => this.cell());
@@ -63,6 +64,10 @@ export class GridHost implements Host {
 
   async beginJob(): Promise<void> {
     this.begin();
+  }
+
+  async beginCopy(): Promise<void> {
+    this.freeze();
   }
 
   async onSelectionChanged(listener: (selection: Selection) => void): Promise<() => Promise<void>> {

@@ -86,6 +86,7 @@ export async function startPage(): Promise<{ grid: Grid; work: Work }> {
     grid,
     () => work.opened,
     () => part("new").click(),
+    () => part("freeze").click(),
     (name, rows) => addSheet(grid, tabs, work.opened, work.typed, name, rows),
   );
   let keeping = 0;

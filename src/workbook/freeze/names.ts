@@ -18,7 +18,7 @@ export function freezeNames(
   only: number | undefined,
 ): void {
   const { part } = before.workbook;
-  const reader = new NeedsReader(before);
+  const reader = new NeedsReader(before.book);
   const edits: Edit[] = [];
   let list: { tag: Tag; kept: number } | undefined;
   let named: { tag: Tag; text: string } | undefined;

@@ -1,7 +1,6 @@
 import { CUSTOM_PREFIX } from "../formula/typed-name";
 import { nodesOf, type Node } from "../formula/nodes";
 import { parseFormula } from "../formula/parse";
-import type { OpenWorkbook } from "../xlsx/open-workbook";
 
 /** What a formula needs besides native functions and cells of its own sheet. */
 export interface Needs {
@@ -13,14 +12,25 @@ export interface Needs {
   formulas: boolean;
 }
 
+/** What a formula may name; sheets by their place. */
+export interface Named {
+  sheets: readonly { name: string }[];
+  /** With its sheet where only that knows it. */
+  names: readonly { name: string; text: string; sheet?: number | undefined }[];
+  tables: readonly { name: string; sheet: number }[];
+}
+
 /** Reads what formulas need, through the defined names in them. */
 export class NeedsReader {
   private readonly names: Map<string, string>;
   private readonly tables: Map<string, number>;
   private readonly known = new Map<string, Needs>();
 
-  constructor(private readonly opened: OpenWorkbook) {
-    const { book } = opened;
+  /** @param addIn what the names of an add-in's functions begin with: in a file, or as they are typed */
+  constructor(
+    private readonly book: Named,
+    private readonly addIn = CUSTOM_PREFIX,
+  ) {
     this.names = new Map(book.names.map(({ name, text, sheet }) => [keyOf(name, sheet), text]));
     this.tables = new Map(book.tables.map(({ name, sheet }) => [name.toLowerCase(), sheet]));
   }
@@ -33,7 +43,7 @@ export class NeedsReader {
     const seen = new Set<string>();
     const open = [formula];
     for (let text = open.pop(); text !== undefined; text = open.pop()) {
-      for (const node of read(text)) {
+      for (const node of read(text, this.addIn)) {
         this.look(node, sheet, needs);
         if (node.kind !== "name" && node.kind !== "call") continue;
         const named = this.names.get(keyOf(node.name, sheet)) ?? this.names.get(keyOf(node.name, undefined));
@@ -52,15 +62,16 @@ export class NeedsReader {
     if (node.kind === "reference" || node.kind === "name")
       needs.elsewhere ||= node.sheet !== undefined && !this.isName(sheet, node.sheet);
     if (node.kind === "reference") needs.elsewhere ||= node.lastSheet !== undefined;
+    if (node.kind === "unary" && node.operator === "#") needs.formulas ||= node.operand.kind !== "reference";
     if (node.kind !== "call") return;
-    needs.addIn ||= node.name.toLowerCase().startsWith(CUSTOM_PREFIX);
+    needs.addIn ||= node.name.toLowerCase().startsWith(this.addIn.toLowerCase());
     needs.elsewhere ||= ABOUT_SHEETS.has(node.name);
     needs.formulas ||= ABOUT_FORMULAS.has(node.name);
     needs.formulas ||= node.name === "ANCHORARRAY" && node.args[0]?.kind !== "reference";
   }
 
   private isName(sheet: number, name: string): boolean {
-    return this.opened.book.sheets[sheet]!.name.toLowerCase() === name.toLowerCase();
+    return this.book.sheets[sheet]!.name.toLowerCase() === name.toLowerCase();
   }
 }
 
@@ -71,12 +82,12 @@ const ABOUT_FORMULAS = new Set("FORMULATEXT ISFORMULA".split(" "));
 const keyOf = (name: string, sheet: number | undefined): string => `${sheet ?? ""}!${name.toLowerCase()}`;
 
 /** What cannot be read, nobody can tell of; it keeps its value, and its text decides whether it is an add-in's. */
-function read(text: string): Node[] {
+function read(text: string, prefix: string): Node[] {
   try {
     return nodesOf(parseFormula(text));
   } catch {
-    const addIn = text.toLowerCase().includes(CUSTOM_PREFIX);
-    const call: Node = { kind: "call", name: addIn ? CUSTOM_PREFIX : "", args: [], start: 0, end: 0 };
+    const addIn = text.toLowerCase().includes(prefix.toLowerCase());
+    const call: Node = { kind: "call", name: addIn ? prefix : "", args: [], start: 0, end: 0 };
     return [call, { kind: "external", text, start: 0, end: 0 }];
   }
 }

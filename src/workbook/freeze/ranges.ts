@@ -1,14 +1,12 @@
-import { cellName, columnLetters, type Area } from "../address";
 import { shifted } from "../edit/formula-text";
 import { cellKey } from "../engine/index";
-import { nodesOf, type Node, type NodeOf } from "../formula/nodes";
-import { parseFormula } from "../formula/parse";
 import { withReferences } from "../sheets/references";
 import { applyEdits, type Edit } from "../text-edits";
 import type { OpenWorkbook } from "../xlsx/open-workbook";
 import { PackageDraft } from "../xlsx/package-draft";
 import type { SheetText } from "../xlsx/sheet-text";
 import { encodeEscapes, escapeText } from "../xlsx/xml";
+import { inRanges } from "./in-ranges";
 import type { Spot } from "./to-freeze";
 
 /**
@@ -74,24 +72,4 @@ function inCells(
     }),
   );
   return applyEdits(text, edits);
-}
-
-function inRanges(formula: string, areaOf: (anchor: NodeOf<"reference">) => Area | undefined): string {
-  let nodes: Node[];
-  try {
-    nodes = nodesOf(parseFormula(formula));
-  } catch {
-    return formula;
-  }
-  const edits = nodes.flatMap((node): Edit[] => {
-    const anchor = node.kind === "call" && node.name === "ANCHORARRAY" ? node.args[0] : undefined;
-    const area = anchor?.kind === "reference" ? areaOf(anchor) : undefined;
-    if (!area || anchor?.kind !== "reference") return [];
-    const { rowAbsolute, columnAbsolute } = anchor.from;
-    const last = `${columnAbsolute ? "$" : ""}${columnLetters(area.right)}${rowAbsolute ? "$" : ""}${area.bottom + 1}`;
-    const first = formula.slice(anchor.start, anchor.end);
-    const isCell = cellName(area.top, area.left) === cellName(area.bottom, area.right);
-    return [{ start: node.start, end: node.end, text: isCell ? first : `${first}:${last}` }];
-  });
-  return applyEdits(formula, edits);
 }

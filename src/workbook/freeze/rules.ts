@@ -11,7 +11,7 @@ import { NeedsReader } from "./needs";
  * @param only the sheet that stands alone
  */
 export function withoutRules(opened: OpenWorkbook, draft: PackageDraft, only: number | undefined): void {
-  const reader = new NeedsReader(opened);
+  const reader = new NeedsReader(opened.book);
   opened.sheets.forEach((sheet, i) => {
     if (!sheet || (only !== undefined && i !== only)) return;
     const isGone = (formula: string): boolean => {

@@ -7,7 +7,7 @@ import { NeedsReader } from "./needs";
 
 /** Takes formulas that cannot stay out of tables' columns: their cells hold values, and new rows would call them anew. */
 export function freezeTables(opened: OpenWorkbook, draft: PackageDraft): void {
-  const reader = new NeedsReader(opened);
+  const reader = new NeedsReader(opened.book);
   opened.sheets.forEach((sheet, i) => {
     if (!sheet) return;
     for (const { type, target } of opened.source.relationships(sheet.part)) {

@@ -20,7 +20,7 @@ export interface Spot {
  * @param only the sheet that stands alone
  */
 export function toFreeze(opened: OpenWorkbook, outcome: Outcome, only: number | undefined): Spot[] {
-  const reader = new NeedsReader(opened);
+  const reader = new NeedsReader(opened.book);
   const formats = new Map(
     outcome.results.map((result) => [keyOf(result.sheet, result.row, result.column), result.formats]),
   );

@@ -12,15 +12,21 @@ interface Action {
   ActionType: number;
   Name: string;
   ObjectPathId: number;
-  ArgumentInfo?: { Arguments?: readonly unknown[] };
+  ArgumentInfo?: Arguments;
   QueryInfo?: Query;
+}
+
+/** An object among them stands as its path's number, which is told a second time. */
+interface Arguments {
+  Arguments?: readonly unknown[];
+  ReferencedObjectPathIds?: readonly (number | null)[];
 }
 
 interface Path {
   ObjectPathType: number;
   Name?: string;
   ParentObjectPathId?: number;
-  ArgumentInfo?: { Arguments?: readonly unknown[] };
+  ArgumentInfo?: Arguments;
 }
 
 interface Query {
@@ -66,7 +72,8 @@ export class Answerer {
 
   private act(action: Action, batch: Batch, objects: Map<number, Remote | null>): unknown {
     const target = this.find(action.ObjectPathId, batch, objects);
-    const args = action.ArgumentInfo?.Arguments ?? [];
+    const { Arguments = [], ReferencedObjectPathIds: ids } = action.ArgumentInfo ?? {};
+    const args = Arguments.map((given, i) => (ids?.[i] ? this.find(ids[i], batch, objects) : given));
     if (action.ActionType === INSTANTIATE) return this.introduce(target);
     // References are kept here for as long as the program lasts.
     if (action.ActionType === METHOD && /^_\w+References?$/.test(action.Name)) return null;
@@ -121,8 +128,10 @@ function read(target: Remote, select: readonly string[]): object {
   }
   return Object.fromEntries(
     names.map((name) => {
-      const wire = name[0]!.toUpperCase() + name.slice(1);
-      return [wire, Reflect.get(member(target, wire), wire)];
+      const [first = "", ...rest] = name.split("/");
+      const wire = first[0]!.toUpperCase() + first.slice(1);
+      const value: unknown = Reflect.get(member(target, wire), wire);
+      return [wire, rest.length > 0 ? read(value as Remote, [rest.join("/")]) : value];
     }),
   );
 }

@@ -4,7 +4,21 @@ import { Refusal } from "./batch";
 export interface SheetSpec {
   name: string;
   isProtected?: boolean;
-  cells?: Record<string, { formula: string; value?: unknown }>;
+  cells?: Record<string, CellSpec>;
+  /** At the left of the printed foot. */
+  foot?: string;
+  visibility?: "Visible" | "Hidden";
+  /** Names that this sheet alone knows. */
+  names?: Record<string, string>;
+}
+
+export interface CellSpec {
+  formula: string;
+  value?: unknown;
+  /** What it fills, itself among it. */
+  spills?: unknown[][];
+  /** The cell's own number format. */
+  format?: string;
 }
 
 /** A workbook of the played program, as far as the add-in asks. Members with a capital are those of the wire. */
@@ -34,6 +48,7 @@ export class Book {
     const { sheets } = this;
     return {
       Items: sheets,
+      GetActiveWorksheet: () => sheets[this.active.sheet],
       Add: (name: string) => this.add(name),
       GetItem: (key: string) => sheets.find(({ Id, Name }) => Id === key || Name === key) ?? null,
       GetItemOrNullObject: (key: string) => sheets.find(({ Id, Name }) => Id === key || Name === key) ?? null,
@@ -48,7 +63,7 @@ export class Book {
       Items: names,
       Add: (name: string, area: string) => {
         if (names.some(({ Name }) => Name === name)) throw new Refusal("ItemAlreadyExists", `${name} is taken.`);
-        const added = new DefinedName(this, name, area);
+        const added = new DefinedName(names, name, area);
         names.push(added);
         return added;
       },
@@ -60,6 +75,26 @@ export class Book {
     SuspendApiCalculationUntilNextSync: () => undefined,
     SuspendScreenUpdatingUntilNextSync: () => undefined,
   };
+
+  /** Tables by name, each with its sheet's. */
+  tables: Record<string, string> = {};
+
+  get Tables(): object {
+    return { Items: Object.entries(this.tables).map(([Name, sheet]) => ({ Name, Worksheet: { Name: sheet } })) };
+  }
+
+  /** A copy goes by the name of what was copied, with a number, until it is given another. */
+  copy(sheet: Sheet): Sheet {
+    if (this.Protection.Protected) throw new Refusal("AccessDenied", "The workbook's structure is protected.");
+    const copy = new Sheet(this, { name: `${sheet.Name} (2)` }, this.sheets.length + 100);
+    this.sheets.push(copy);
+    return copy;
+  }
+
+  rename(sheet: Sheet, name: string): void {
+    if (name.length > 31 || name === this.refuses || this.sheets.some((one) => one !== sheet && one.Name === name))
+      throw new Refusal("InvalidArgument", `A sheet cannot be called ${name}.`);
+  }
 
   /** A sheet whose name the program does not take, told by the test. */
   refuses: string | undefined;
@@ -89,14 +124,25 @@ export class Book {
 
 class DefinedName {
   constructor(
-    private readonly book: Book,
+    private readonly list: DefinedName[],
     readonly Name: string,
     readonly area: string,
   ) {}
 
-  Delete(): void {
-    this.book.names.splice(this.book.names.indexOf(this), 1);
+  get Formula(): string {
+    return this.area;
   }
+
+  Delete(): void {
+    this.list.splice(this.list.indexOf(this), 1);
+  }
+}
+
+interface Cell {
+  formula: string;
+  value: unknown;
+  /** Row, column and size of what it is part of. */
+  anchor?: readonly [row: number, column: number, rows: number, columns: number];
 }
 
 class Sheet {
@@ -106,26 +152,44 @@ class Sheet {
   readonly looks: { area: string; format: Format; validation: Validation; rules: Rule[] }[] = [];
   readonly merged: string[] = [];
   readonly Id: string;
-  readonly Name: string;
+  private name: string;
   readonly Protection: { Protected: boolean };
-  readonly cells = new Map<string, { formula: string; value: unknown }>();
+  readonly cells = new Map<string, Cell>();
   readonly formats = new Map<string, string>();
+  readonly properties: Record<string, string> = {};
+  readonly Names: { Items: DefinedName[] };
 
   constructor(
     readonly book: Book,
-    { name, isProtected = false, cells = {} }: SheetSpec,
+    { name, isProtected = false, cells = {}, foot = "", visibility = "Visible", names = {} }: SheetSpec,
     index: number,
   ) {
     this.Id = `{sheet-${index}}`;
-    this.Name = name;
+    this.name = name;
+    this.Visibility = visibility;
+    this.PageLayout.foot.LeftFooter = foot;
     this.Protection = { Protected: isProtected };
-    for (const [cell, { formula, value = formula }] of Object.entries(cells)) {
+    this.Names = { Items: [] };
+    for (const [own, area] of Object.entries(names))
+      this.Names.Items.push(new DefinedName(this.Names.Items, own, area));
+    for (const [cell, { formula, value = formula, spills = [[value]], format }] of Object.entries(cells)) {
       const [row, column] = placeOf(cell);
-      this.cells.set(key(row, column), { formula, value });
+      const anchor = spills.flat().length > 1 ? ([row, column, spills.length, spills[0]!.length] as const) : undefined;
+      spills.forEach((values, r) =>
+        values.forEach((shown, c) => {
+          const isFirst = r + c === 0;
+          const at = key(row + r, column + c);
+          this.cells.set(at, {
+            formula: isFirst ? formula : String(shown),
+            value: shown,
+            ...(anchor ? { anchor } : {}),
+          });
+          if (format !== undefined) this.formats.set(at, format);
+        }),
+      );
     }
   }
 
-  readonly Visibility = "Visible";
   shapes: Shape[] = [];
 
   get Shapes(): object {
@@ -140,6 +204,35 @@ class Sheet {
       GetItem: (key: string) => this.shapes.find(({ Id, Name }) => Id === key || Name === key) ?? null,
     };
   }
+  Visibility: "Visible" | "Hidden";
+
+  get Name(): string {
+    return this.name;
+  }
+
+  set Name(name: string) {
+    this.book.rename(this, name);
+    this.name = name;
+  }
+
+  /** Whatever stands and is set up there. */
+  Copy(place: string): Sheet {
+    if (place !== "End") throw new Refusal("InvalidArgument", "A copy goes to the end.");
+    const copy = this.book.copy(this);
+    for (const [at, cell] of this.cells) copy.cells.set(at, { ...cell });
+    for (const [at, format] of this.formats) copy.formats.set(at, format);
+    Object.assign(copy.PageLayout.foot, this.PageLayout.foot);
+    copy.Visibility = this.Visibility;
+    copy.Protection.Protected = this.Protection.Protected;
+    return copy;
+  }
+
+  readonly CustomProperties = {
+    Add: (name: string, value: string) => {
+      this.properties[name] = value;
+      return { Key: name, Value: value };
+    },
+  };
 
   Activate(): void {
     this.book.active.sheet = this.book.sheets.indexOf(this);
@@ -278,6 +371,10 @@ class Range {
     };
   }
 
+  get NumberFormat(): string[][] {
+    return this.each((at) => this.sheet.formats.get(at) ?? "General");
+  }
+
   set NumberFormat(rows: string[][]) {
     const { RowCount, ColumnCount } = this;
     if (rows.length !== RowCount || rows.some((row) => row.length !== ColumnCount))
@@ -334,9 +431,40 @@ class Range {
     return this.sheet;
   }
 
-  /** Nothing spills in this book. */
-  GetSpillParentOrNullObject(): null {
-    return null;
+  GetSpillParentOrNullObject(): Range | null {
+    const anchor = this.sheet.cells.get(key(this.RowIndex, this.ColumnIndex))?.anchor;
+    return anchor ? new Range(this.sheet, anchor[0], anchor[1], 1, 1) : null;
+  }
+
+  GetSpillingToRangeOrNullObject(): Range | null {
+    const anchor = this.sheet.cells.get(key(this.RowIndex, this.ColumnIndex))?.anchor;
+    return anchor && anchor[0] === this.RowIndex && anchor[1] === this.ColumnIndex
+      ? new Range(this.sheet, ...anchor)
+      : null;
+  }
+
+  /** Values alone: what stood there goes, and what it had filled. */
+  CopyFrom(source: Range, type: string): void {
+    if (type !== "Values") throw new Refusal("NotImplemented", `This program copies no ${type}.`);
+    if (this.sheet.Protection.Protected) throw new Refusal("AccessDenied", "The sheet is protected.");
+    source.each((from, r, c) => {
+      const cell = source.sheet.cells.get(from);
+      const at = key(this.RowIndex + r, this.ColumnIndex + c);
+      if (cell) this.sheet.cells.set(at, { formula: String(cell.value), value: cell.value });
+      else this.sheet.cells.delete(at);
+      return undefined;
+    });
+  }
+
+  /** The packaged runtime asks for it, and does not read what it gets. */
+  get ValuesAsJson(): unknown[][] {
+    return this.each((at) => ({ type: "String", basicValue: this.sheet.cells.get(at)?.value ?? "" }));
+  }
+
+  private each<T>(of: (at: string, row: number, column: number) => T): T[][] {
+    return Array.from({ length: this.RowCount }, (_, r) =>
+      Array.from({ length: this.ColumnCount }, (_unused, c) => of(key(this.RowIndex + r, this.ColumnIndex + c), r, c)),
+    );
   }
 
   Select(): void {
@@ -429,7 +557,7 @@ class PageLayout {
   PaperSize = "Letter";
   Zoom: object = {};
   CenterHorizontally = false;
-  readonly foot = { LeftFooter: "", CenterFooter: "" };
+  readonly foot = { LeftFooter: "", CenterFooter: "", RightFooter: "" };
   readonly HeadersFooters = { DefaultForAllPages: this.foot };
   titles = "";
 
