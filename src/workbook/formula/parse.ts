@@ -111,7 +111,7 @@ function operand(cursor: Cursor): Node {
   const token = cursor.take("text", "number", "error", "sheet");
   if (!token) return opened(cursor) ?? takeReference(cursor) ?? named(cursor);
   const { kind, text, start, end } = token;
-  if (kind === "text") return { kind, value: text.slice(1, -1).replaceAll('""', '"'), start, end };
+  if (kind === "text") return { kind, value: text.slice(1, -1).replace(/""/g, '"'), start, end };
   if (kind === "number") return { kind, value: Number(text), start, end };
   if (kind === "sheet") return onSheet(cursor, sheetsOf(text), start);
   // Behind the error that a deleted sheet leaves stands what was asked of it, which is lost too.
@@ -173,7 +173,7 @@ function callArguments(cursor: Cursor): Node[] {
 function arrayConstant(cursor: Cursor, start: number): Node {
   const rows: Node[][] = [[]];
   for (;;) {
-    rows.at(-1)!.push(signed(cursor));
+    rows[rows.length - 1]!.push(signed(cursor));
     cursor.skipSpace();
     if (cursor.takeOperator("}")) break;
     if (cursor.takeOperator(";")) rows.push([]);
