@@ -6,11 +6,15 @@ import type { CellDefinition, RuleLook, SheetDefinition } from "./definition";
 import { PAGE_HEAD, pageXml } from "./page-part";
 import { rulesXml } from "./rules-part";
 
-/** A worksheet's part. Formulas have no values yet; working the file out puts them in. */
+/**
+ * A worksheet's part. Formulas have no values yet; working the file out puts them in.
+ * @param mark of formulas that may spill
+ */
 export function sheetPart(
   sheet: SheetDefinition,
   styleNumber: (style: string) => number,
   lookNumber: (look: RuleLook) => number,
+  mark = "1",
 ): string {
   const { widths, rows, merged, page, rules = [], lists = [] } = sheet;
   const columns = widths.map((width, i) => `<col min="${i + 1}" max="${i + 1}" width="${width}" customWidth="1"/>`);
@@ -21,7 +25,7 @@ export function sheetPart(
     `<sheetViews><sheetView showGridLines="0" workbookViewId="0">${view(sheet)}</sheetView></sheetViews>` +
     '<sheetFormatPr defaultRowHeight="15"/>' +
     `<cols>${columns.join("")}</cols>` +
-    `<sheetData>${rows.map((_, i) => row(sheet, i, styleNumber)).join("")}</sheetData>` +
+    `<sheetData>${rows.map((_, i) => row(sheet, i, styleNumber, mark)).join("")}</sheetData>` +
     (merged.length === 0
       ? ""
       : `<mergeCells count="${merged.length}">${merged.map((ref) => `<mergeCell ref="${ref}"/>`).join("")}</mergeCells>`) +
@@ -52,16 +56,16 @@ function listsXml(lists: NonNullable<SheetDefinition["lists"]>): string {
   return `<dataValidations count="${lists.length}">${each.join("")}</dataValidations>`;
 }
 
-function row({ rows }: SheetDefinition, i: number, styleNumber: (style: string) => number): string {
+function row({ rows }: SheetDefinition, i: number, styleNumber: (style: string) => number, mark: string): string {
   const { height, cells } = rows[i]!;
   const inRow = cells.map((cell, column) =>
-    cell ? cellElement(cellName(i, column), cell, styleNumber(cell.style)) : "",
+    cell ? cellElement(cellName(i, column), cell, styleNumber(cell.style), mark) : "",
   );
   const size = height === undefined ? "" : ` ht="${height}" customHeight="1"`;
   return `<row r="${i + 1}"${size}>${inRow.join("")}</row>`;
 }
 
-function cellElement(name: string, { content }: CellDefinition, style: number): string {
+function cellElement(name: string, { content }: CellDefinition, style: number, mark: string): string {
   const head = `<c r="${name}" s="${style}"`;
   if (content === null) return `${head}/>`;
   if (typeof content === "number") return `${head}><v>${content}</v></c>`;
@@ -69,5 +73,5 @@ function cellElement(name: string, { content }: CellDefinition, style: number): 
     return `${head} t="inlineStr"><is><t xml:space="preserve">${escapeText(content)}</t></is></c>`;
   const formula = toStored(content);
   if (formulaKind(formula) === "plain") return `${head}><f>${escapeText(formula)}</f></c>`;
-  return `${head} cm="1"><f t="array" ref="${name}">${escapeText(formula)}</f></c>`;
+  return `${head} cm="${mark}"><f t="array" ref="${name}">${escapeText(formula)}</f></c>`;
 }

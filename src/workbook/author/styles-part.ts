@@ -6,33 +6,60 @@ import type { RuleLook, StyleDefinition } from "./definition";
  * @param looks what rules change, in their order
  */
 export function stylesPart(styles: readonly StyleDefinition[], looks: readonly RuleLook[]): string {
-  const all: StyleDefinition[] = [{}, ...styles];
-  const formats = [...new Set([...styles, ...looks].flatMap(({ format }) => format ?? []))];
-  const numbers = new Map(formats.map((format, i) => [format, 164 + i]));
-  const xfs = all.map((style, i) => xf(style, i, numbers));
+  const { numFmts, fonts, fills, borders, cellXfs, dxfs } = styleItems(styles, looks, OWN_FIRST);
   return (
     '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n' +
     '<styleSheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main">' +
-    list(
-      "numFmts",
-      formats.map((format) => numberFormat(format, numbers)),
-    ) +
-    list("fonts", all.map(font)) +
+    list("numFmts", numFmts) +
+    list("fonts", [font({}), ...fonts]) +
     list("fills", [
       '<fill><patternFill patternType="none"/></fill>',
       '<fill><patternFill patternType="gray125"/></fill>',
-      ...styles.map(fill),
+      ...fills,
     ]) +
-    list("borders", all.map(border)) +
+    list("borders", [border({}), ...borders]) +
     '<cellStyleXfs count="1"><xf numFmtId="0" fontId="0" fillId="0" borderId="0"/></cellStyleXfs>' +
-    list("cellXfs", xfs) +
+    list("cellXfs", [xf({}, { format: 0, font: 0, fill: 0, border: 0 }), ...cellXfs]) +
     '<cellStyles count="1"><cellStyle name="Normal" xfId="0" builtinId="0"/></cellStyles>' +
-    list(
-      "dxfs",
-      looks.map((look) => change(look, numbers)),
-    ) +
+    list("dxfs", dxfs) +
     "</styleSheet>"
   );
+}
+
+/** The numbers that the first of ours get in each list. */
+export interface First {
+  format: number;
+  font: number;
+  fill: number;
+  border: number;
+}
+
+/** Formats of one's own begin with 164; two fills stand in every workbook. */
+const OWN_FIRST: First = { format: 164, font: 1, fill: 2, border: 1 };
+
+/** What styles and looks add to each list of the part. */
+export function styleItems(
+  styles: readonly StyleDefinition[],
+  looks: readonly RuleLook[],
+  first: First,
+): Record<"numFmts" | "fonts" | "fills" | "borders" | "cellXfs" | "dxfs", string[]> {
+  const formats = [...new Set([...styles, ...looks].flatMap(({ format }) => format ?? []))];
+  const numbers = new Map(formats.map((format, i) => [format, first.format + i]));
+  return {
+    numFmts: formats.map((format) => numberFormat(format, numbers)),
+    fonts: styles.map(font),
+    fills: styles.map(fill),
+    borders: styles.map(border),
+    cellXfs: styles.map((style, i) =>
+      xf(style, {
+        format: numbers.get(style.format ?? "") ?? 0,
+        font: first.font + i,
+        fill: style.fill ? first.fill + i : 0,
+        border: first.border + i,
+      }),
+    ),
+    dxfs: looks.map((look) => change(look, numbers)),
+  };
 }
 
 const list = (name: string, items: string[]): string =>
@@ -41,13 +68,10 @@ const list = (name: string, items: string[]): string =>
 const numberFormat = (format: string, numbers: ReadonlyMap<string, number>): string =>
   `<numFmt numFmtId="${numbers.get(format)}" formatCode="${quoted(format)}"/>`;
 
-function xf(style: StyleDefinition, i: number, numbers: ReadonlyMap<string, number>): string {
-  const format = numbers.get(style.format ?? "") ?? 0;
+function xf(style: StyleDefinition, { format, font, fill, border }: First): string {
   const { horizontal, vertical, wrap, indent } = style;
   const alignment = attributes({ horizontal, vertical, wrapText: wrap ? "1" : undefined, indent });
-  // Style n's fill stands after the two that every workbook begins with.
-  const fillId = style.fill ? i + 1 : 0;
-  const head = `<xf numFmtId="${format}" fontId="${i}" fillId="${fillId}" borderId="${i}" xfId="0"`;
+  const head = `<xf numFmtId="${format}" fontId="${font}" fillId="${fill}" borderId="${border}" xfId="0"`;
   const applied = `${head} applyNumberFormat="1" applyFont="1" applyFill="1" applyBorder="1" applyAlignment="1"`;
   return alignment ? `${applied}><alignment${alignment}/></xf>` : `${applied}/>`;
 }

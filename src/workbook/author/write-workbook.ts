@@ -1,9 +1,8 @@
 import { strToU8, zipSync } from "fflate";
 import { METADATA } from "../edit/dynamic-mark";
-import { toStored } from "../edit/formula-text";
-import { prefixText } from "../formula/sheet-prefix";
 import { escapeText } from "../xlsx/xml";
 import type { WorkbookDefinition } from "./definition";
+import { definedNames } from "./names-part";
 import { ruleLooks } from "./rules-part";
 import { sheetPart } from "./sheet-part";
 import { stylesPart } from "./styles-part";
@@ -62,18 +61,7 @@ function workbookPart(sheets: WorkbookDefinition["sheets"], names: Readonly<Reco
   const listed = sheets.map(
     ({ name }, i) => `<sheet name="${escapeText(name)}" sheetId="${i + 1}" r:id="rId${i + 1}"/>`,
   );
-  const titles = sheets.flatMap(({ name, page }, i) => {
-    const row = page?.repeated;
-    if (row === undefined) return [];
-    const rows = `${prefixText({ first: name })}$${row}:$${row}`;
-    return [`<definedName name="_xlnm.Print_Titles" localSheetId="${i}">${escapeText(rows)}</definedName>`];
-  });
-  const all = [
-    ...titles,
-    ...Object.entries(names).map(
-      ([name, area]) => `<definedName name="${name}">${escapeText(toStored(area))}</definedName>`,
-    ),
-  ];
+  const all = definedNames(sheets, names, 0);
   return (
     `${HEAD}<workbook xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" xmlns:r="${OFFICE}">` +
     `<bookViews><workbookView/></bookViews><sheets>${listed.join("")}</sheets>` +

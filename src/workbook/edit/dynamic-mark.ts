@@ -1,10 +1,10 @@
 import { addPart } from "../xlsx/add-part";
 import { applyEdits, type Edit } from "../text-edits";
 import { readDynamicMarks } from "../xlsx/metadata";
-import { appended, type List } from "../xlsx/list-edits";
+import { appended, readLists, type Counted } from "../xlsx/list-edits";
 import type { OpenWorkbook } from "../xlsx/open-workbook";
 import type { PackageDraft } from "../xlsx/package-draft";
-import { readXml, type Tag } from "../xlsx/xml";
+import { readXml } from "../xlsx/xml";
 
 /**
  * The value of `cm` that marks a formula which may spill. Where the workbook has no record of such formulas, one is
@@ -36,11 +36,10 @@ const ORDER = [
   "extLst",
 ];
 
-type Counted = List & { outer: number; items: number };
-
 /** Records of other kinds keep their numbers: the new one comes last in each list. */
 function withDynamicRecord(text: string, part: string): { text: string; mark: string } {
-  const { root, lists, types } = readLists(text, part);
+  const { root, lists } = readLists(text, part);
+  const types = typesOf(text, part);
   const { prefix } = root;
   if (root.selfClosing) {
     const opened = text.slice(0, root.end).replace(/\s*\/>$/, ">");
@@ -70,26 +69,14 @@ function withDynamicRecord(text: string, part: string): { text: string; mark: st
   return { text: applyEdits(text, edits), mark: String((cells?.items ?? 0) + 1) };
 }
 
-function readLists(text: string, part: string): { root: Tag & { inner: number }; lists: Counted[]; types: string[] } {
-  const lists: Counted[] = [];
+function typesOf(text: string, part: string): string[] {
   const types: string[] = [];
-  let root: (Tag & { inner: number }) | undefined;
-  let depth = 0;
   readXml(text, part, {
-    open(tag) {
-      if (depth === 0) root = { ...tag, inner: tag.end };
-      if (depth === 1) lists.push({ ...tag, inner: tag.end, outer: tag.end, items: 0 });
-      if (depth === 2) lists.at(-1)!.items++;
-      if (tag.name === "metadataType") types.push(tag.attributes.name ?? "");
-      depth++;
-    },
-    close(_name, _prefix, start, end) {
-      depth--;
-      if (depth === 0) root!.inner = start;
-      if (depth === 1) Object.assign(lists.at(-1)!, { inner: start, outer: end });
+    open: ({ name, attributes }) => {
+      if (name === "metadataType") types.push(attributes.name ?? "");
     },
   });
-  return { root: root!, lists, types };
+  return types;
 }
 
 const KIND = "XLDAPR";
