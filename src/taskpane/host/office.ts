@@ -1,6 +1,5 @@
 import { officeCopies } from "./office-copies";
 import { addPicture } from "./office-picture";
-
 import { addPlainSheet } from "./office-plain-sheet";
 import { officeRanges } from "./office-ranges";
 import { whenSelectionChanges } from "./office-selection";
