@@ -1,5 +1,5 @@
-import { partsOf, type Drawer, type Part } from "../core/drawer";
-import { showLength, total, type Rational } from "../core/length";
+import { isJoined, partsOf, type Drawer, type Part } from "../core/drawer";
+import { showLength, subtract, total, type Rational } from "../core/length";
 import { heightsAtRight, notes, widthsAt } from "./dimensions";
 import type { Drawing } from "./drawing";
 import { Paper, textRoom } from "./paper";
@@ -57,11 +57,13 @@ function drawPart(paper: Paper, scale: Scale, drawer: Drawer, part: Part, top: n
 }
 
 /** The bottom's groove, as it lies on the inner face. */
-function groove(paper: Paper, scale: Scale, { opening }: Drawer, { name, length }: Part, lower: number): void {
-  const s = opening.standards;
+function groove(paper: Paper, scale: Scale, drawer: Drawer, { name, length }: Part, lower: number): void {
+  const s = drawer.opening.standards;
   const grooved = s["bottom fit"] === "grooved" ? GROOVED : s["bottom fit"] === "under back" ? GROOVED.slice(0, 2) : [];
-  if (!grooved.includes(name)) return;
-  const from = lower - scale.of(s["groove offset"]);
+  const isOwn = name === "Front" && isJoined(s) && s["front grain"] === "horizontal" && grooved.length > 0;
+  if (!isOwn && !grooved.includes(name)) return;
+  const below = isOwn ? scale.of(subtract(drawer.boxBottom.value, drawer.front.bottom.value)) : 0;
+  const from = lower - below - scale.of(s["groove offset"]);
   for (const y of [from, from - scale.of(s["bottom thickness"])]) paper.line("hidden", [0, y], [scale.of(length), y]);
 }
 

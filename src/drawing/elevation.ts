@@ -1,4 +1,4 @@
-import { pullsOf, type Drawer, type PlannedOpening } from "../core/drawer";
+import { isLipped, isWithin, pullsOf, type Drawer, type PlannedOpening } from "../core/drawer";
 import { add, equal, orElse, showLength, subtract, type Rational, type Unit } from "../core/length";
 import { carcaseOf, type Carcase } from "./carcase";
 import { heightAtLeft, heightsAtRight, notes, widthsAt, type Dimension } from "./dimensions";
@@ -74,7 +74,7 @@ function fronts({ paper, scale }: View, { drawers }: PlannedOpening, left: Ratio
 /** Fronts that lie on the carcase hide the edges of its opening; between inset ones they are seen. */
 function openingBehind({ paper, scale }: View, { opening }: PlannedOpening, left: Rational): void {
   const { width, height } = opening.least;
-  const line = opening.standards["front style"] === "inset" ? "thin" : "hidden";
+  const line = isWithin(opening.standards) && !isLipped(opening.standards) ? "thin" : "hidden";
   paper.rectangle(line, scale.of(left), -scale.of(height), scale.of(width), scale.of(height));
 }
 

@@ -1,9 +1,11 @@
-import { endInset, groupsOf, type Drawer, type PlannedOpening } from "../core/drawer";
+import { endInset, groupsOf, isJoined, lapOf, type Drawer, type PlannedOpening } from "../core/drawer";
 import { half, isPositive, keyOf, showLength, subtract, type Rational } from "../core/length";
+import { SEEN, type CornerSheet } from "./corner-sheet";
 import { heightAtLeft, heightsAtRight, notes, widthsAt, type Dimension } from "./dimensions";
 import type { Drawing } from "./drawing";
 import { Paper, textRoom } from "./paper";
-import { fullSize, type Scale } from "./scale";
+import { frontCorner } from "./front-corner";
+import { fullSize } from "./scale";
 
 /** The corners of a job's boxes at full size, equal ones once. */
 export const joints = (plan: readonly PlannedOpening[]): Drawing[] =>
@@ -11,9 +13,6 @@ export const joints = (plan: readonly PlannedOpening[]): Drawing[] =>
     plan.flatMap(({ drawers }) => drawers),
     alike,
   ).map((drawers) => joint(drawers[0]!, drawers.map(({ label }) => label).join(", ")));
-
-/** How much of the pieces is seen past their corner, in millimeters. */
-const SEEN = 36;
 
 /**
  * One corner of a box at full size, to lay the work on: side and box front from above, cut; and under it the side cut
@@ -24,7 +23,7 @@ function joint(drawer: Drawer, labels: string): Drawing {
   const { opening, label } = drawer;
   const s = opening.standards;
   const paper = new Paper();
-  const sheet: Sheet = {
+  const sheet: CornerSheet = {
     paper,
     scale: fullSize(opening.unit),
     size: (from, to, length, of, name) => ({
@@ -35,34 +34,32 @@ function joint(drawer: Drawer, labels: string): Drawing {
       ...(name !== undefined && { name }),
     }),
   };
+  if (isJoined(s)) frontCorner(sheet, drawer);
   corner(sheet, drawer);
   if (s["bottom fit"] !== "applied") groove(sheet, drawer);
   notes(paper, 0, [
-    { text: `Box corner, ${s["corner joint"]}`, room: 110 },
+    { text: `Box corner, ${isJoined(s) ? `${s["front joint"]}; behind, ` : ""}${s["corner joint"]}`, room: 110 },
     { text: `Of ${labels}`, room: 110 },
     { text: "Scale 1:1", of: "scale" },
   ]);
   const thick = (length: Rational): string => showLength(length, opening.unit);
   return paper.finish(
     `Joint of ${label}`,
-    `Corner of the boxes ${labels} at full size: ${s["corner joint"]}, sides ${thick(drawer.stock.side)} and ends ${thick(drawer.stock.end)} thick.`,
+    `Corner of the boxes ${labels} at full size: ${isJoined(s) ? `${s["front joint"]} in front, ` : ""}${s["corner joint"]}, sides ${thick(drawer.stock.side)} and ends ${thick(drawer.stock.end)} thick.`,
   );
 }
 
-interface Sheet {
-  paper: Paper;
-  scale: Scale;
-  size(from: number, to: number, length: Rational, of: string, name?: string): Dimension;
-}
-
-function corner({ paper, scale, size }: Sheet, drawer: Drawer): void {
+/** Behind a front that is the box's own, the corner at the back, under that in front. */
+function corner({ paper, scale, size }: CornerSheet, drawer: Drawer): void {
   const { stock, opening } = drawer;
   const s = opening.standards;
-  const [side, end, inset] = [scale.of(stock.side), scale.of(stock.end), scale.of(endInset(s))];
+  const top = isJoined(s) ? paper.box.bottom + 3 * (textRoom("0").height + 5) : 0;
+  const [end, inset] = [scale.of(stock.end), scale.of(endInset(s))];
+  const side = top + scale.of(stock.side);
   const [start, from] = [scale.of(setIn(drawer)), side - scale.of(reach(drawer))];
   const [right, low] = [inset + end + SEEN, side + SEEN];
-  paper.rectangle("thin", start, 0, right - start, side, "cut");
-  paper.line("visible", [right, 0], [start, 0], [start, side], [right, side]);
+  paper.rectangle("thin", start, top, right - start, side - top, "cut");
+  paper.line("visible", [right, top], [start, top], [start, side], [right, side]);
   const isInterlocked = ["dovetail", "half-blind dovetail", "box joint"].includes(s["corner joint"]);
   // Where pieces interlock both are seen; an end that stands in a rabbet or dado takes the side's place.
   if (!isInterlocked) paper.rectangle("thin", inset, from, end, low - from, "paper");
@@ -70,31 +67,34 @@ function corner({ paper, scale, size }: Sheet, drawer: Drawer): void {
   paper.line("visible", [inset, low], [inset, from], [inset + end, from], [inset + end, low]);
   if (isInterlocked) {
     paper.line("hidden", [start, side], [inset + end, side]);
-    paper.line("hidden", [inset + end, 0], [inset + end, side]);
+    paper.line("hidden", [inset + end, top], [inset + end, side]);
   }
   const depth = s["joint depth"];
   const rows: Dimension[][] = [
     [
       ...(isPositive(endInset(s)) ? [size(0, inset, endInset(s), "Dado inset")] : []),
-      size(inset, inset + end, stock.end, "Box front Thickness", "end"),
+      size(inset, inset + end, stock.end, `${isJoined(s) ? "Box back" : "Box front"} Thickness`, "end"),
     ],
     ...(depth && s["corner joint"] === "half-blind dovetail"
       ? [[size(start, end, depth, "Joint depth", "socket")]]
       : []),
   ];
-  let edge = 0;
+  let edge = top;
   for (const row of rows) edge = widthsAt(paper, edge, edge - 4, row);
   if (depth && ["rabbet", "dado"].includes(s["corner joint"])) {
     heightAtLeft(paper, 0, -4, size(from, side, depth, "Joint depth"));
   }
-  heightsAtRight(paper, right, right + 4, [size(0, side, stock.side, "Side Thickness", "side")]);
+  heightsAtRight(paper, right, right + 4, [size(top, side, stock.side, "Side Thickness", "side")]);
 }
 
 /** How far a side's end lies behind the box's outer face, and how far a box front's end reaches into the side. */
-const setIn = ({ stock }: Drawer): Rational => half(subtract(stock.depth.value, stock.sideLength.value));
+const setIn = ({ stock, opening: { standards: s } }: Drawer): Rational => {
+  const both = subtract(stock.depth.value, stock.sideLength.value);
+  return isJoined(s) ? subtract(both, lapOf(s).value) : half(both);
+};
 const reach = ({ stock }: Drawer): Rational => half(subtract(stock.endLength.value, stock.insideWidth.value));
 
-function groove({ paper, scale, size }: Sheet, { stock, opening }: Drawer): void {
+function groove({ paper, scale, size }: CornerSheet, { stock, opening }: Drawer): void {
   const s = opening.standards;
   const top = paper.box.bottom + textRoom("0").height + 6;
   const [side, deep] = [scale.of(stock.side), scale.of(s["groove depth"])];
@@ -123,5 +123,6 @@ function alike(drawer: Drawer): string {
   const bottom = s["bottom fit"] === "applied" ? [] : [s["groove depth"], s["groove offset"], s["bottom thickness"]];
   const inside = subtract(stock.bottomWidth.value, stock.insideWidth.value);
   const sizes = [stock.side, stock.end, endInset(s), setIn(drawer), reach(drawer), inside, ...bottom];
-  return [s["corner joint"], ...sizes.map(keyOf)].join(" ");
+  const front = isJoined(s) ? [s["front thickness"], lapOf(s).value, drawer.front.width.value, stock.width.value] : [];
+  return [s["corner joint"], isJoined(s) && s["front joint"], ...[...sizes, ...front].map(keyOf)].join(" ");
 }

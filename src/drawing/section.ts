@@ -1,4 +1,15 @@
-import { endInset, setbackOf, type Drawer, type PlannedOpening } from "../core/drawer";
+import {
+  boxStartOf,
+  closing,
+  endInset,
+  isJoined,
+  isLipped,
+  lapOf,
+  lipOf,
+  setbackOf,
+  type Drawer,
+  type PlannedOpening,
+} from "../core/drawer";
 import { add, showLength, subtract, type Rational } from "../core/length";
 import { sectionDesk, type Desk } from "./desk";
 import { heightAtLeft, heightsAtRight, notes, widthsAt } from "./dimensions";
@@ -22,15 +33,16 @@ export function section(drawer: Drawer, { drawers }: Pick<PlannedOpening, "drawe
   // What stands behind, or the first obstruction.
   paper.line("visible", [depth, desk.y(opening.least.height)], [depth, 0]);
 
+  const begins = boxStartOf(s);
+  const boxAt = scale.of(begins);
   for (const other of drawers) if (other !== drawer) outline(desk, other, start);
-  box(desk, drawer, start);
+  const outer = start - scale.of(s["front thickness"]);
+  box(desk, drawer, boxAt, () => frontCut(desk, drawer, outer));
   slideFromSide(desk, drawer, start);
-  const thick = scale.of(s["front thickness"]);
-  const outer = start - thick;
-  paper.rectangle("visible", outer, desk.y(front.top), thick, scale.of(front.height.value), "cut");
+  if (!isJoined(s)) frontCut(desk, drawer, outer);
 
   const length = (value: Rational): string => showLength(value, opening.unit);
-  inside(desk, drawer, start);
+  inside(desk, drawer, boxAt);
   heightAtLeft(paper, Math.min(outer, 0), Math.min(outer, 0) - 4, {
     from: desk.y(front.top),
     to: desk.y(front.bottom.value),
@@ -41,7 +53,7 @@ export function section(drawer: Drawer, { drawers }: Pick<PlannedOpening, "drawe
   const { label } = drawer;
   const rows = [
     { at: start, size: stock.slide.value, of: `${label} Slide length`, name: "slide" },
-    { at: start, size: stock.depth.value, of: `${label} Box depth`, name: "box" },
+    { at: boxAt, size: stock.depth.value, of: `${label} Box depth`, name: "box" },
     { at: 0, size: opening.least.depth, of: `${label} Opening depth`, name: "opening" },
   ];
   let edge = paper.box.bottom;
@@ -63,11 +75,28 @@ function outline(
   const thick = scale.of(opening.standards["front thickness"]);
   paper.rectangle("thin", start - thick, y(front.top), thick, scale.of(front.height.value));
   const top = add(boxBottom.value, boxHeight.value);
-  paper.rectangle("thin", start, y(top), scale.of(stock.depth.value), scale.of(boxHeight.value));
+  paper.rectangle("thin", start, y(top), scale.of(stock.behind.value), scale.of(boxHeight.value));
 }
 
-/** Ends and bottom are cut; the side is seen behind them. */
-function box(desk: Desk, drawer: Drawer, start: number): void {
+/** A front, with what its lip laps. */
+function frontCut({ paper, scale, y }: Desk, { front, opening: { standards: s } }: Drawer, outer: number): void {
+  const [top, low, thick] = [y(front.top), y(front.bottom.value), scale.of(s["front thickness"])];
+  if (!isLipped(s)) return paper.rectangle("visible", outer, top, thick, scale.of(front.height.value), "cut");
+  const [lip, lap] = [scale.of(lipOf(s)), outer + scale.of(lapOf(s).value)];
+  const half = (edge: number, inward: number): [number, number][] => [
+    [outer, edge],
+    [lap, edge],
+    [lap, edge + inward],
+    [outer + thick, edge + inward],
+  ];
+  paper.shape("visible", [...half(top, lip), ...half(low, -lip).reverse()], "cut");
+}
+
+/**
+ * Ends and bottom are cut; the side is seen behind them.
+ * @param ownFront draws the front in the box front's place
+ */
+function box(desk: Desk, drawer: Drawer, start: number, ownFront: () => void): void {
   const { paper, scale, y } = desk;
   const { stock, boxBottom, boxHeight, sideHeight, backHeight, opening } = drawer;
   const s = opening.standards;
@@ -75,7 +104,10 @@ function box(desk: Desk, drawer: Drawer, start: number): void {
   const high = scale.of(sideHeight.value);
   const [deep, end, inset] = [scale.of(stock.depth.value), scale.of(stock.end), scale.of(endInset(s))];
   paper.rectangle("visible", start, y(top), deep, high, "paper");
-  paper.rectangle("visible", start + inset, y(top), end, high, "cut");
+  const before = closing(s, stock.end, endInset(s));
+  const inner = start + scale.of(add(before.inset, before.thick));
+  if (isJoined(s)) ownFront();
+  else paper.rectangle("visible", start + inset, y(top), end, high, "cut");
   paper.rectangle("visible", start + deep - inset - end, y(top), end, scale.of(backHeight.value), "cut");
 
   const back = start + deep - inset - end;
@@ -89,15 +121,15 @@ function box(desk: Desk, drawer: Drawer, start: number): void {
   const upper = y(lower) - thick;
   // Grooves are as deep as they are; the bottom has its play in them.
   if (!isApplied) {
-    paper.rectangle("thin", start + inset + end - groove, upper, groove, thick, "paper");
+    paper.rectangle("thin", inner - groove, upper, groove, thick, "paper");
     if (s["bottom fit"] === "grooved") {
       paper.rectangle("thin", start + deep - inset - end, upper, groove, thick, "paper");
     }
   }
   const left = isApplied
-    ? start
+    ? start + deep - long
     : s["bottom fit"] === "grooved"
-      ? start + (deep - long) / 2
+      ? (inner + back - long) / 2
       : start + deep - inset - long;
   paper.rectangle("visible", left, upper, long, thick, "end");
 }

@@ -76,7 +76,8 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
   }),
   "side clearance": help("Slides", "Room for the slide on each side of the box.", {
     otherwise: { in: "by the slide: 1/2, 1/8, 1/16", mm: "by the slide: 12.7, 3, 1.5" },
-    detail: "Of side-mount, of center-mount slides, of wood runners.",
+    detail:
+      "Of side-mount, of center-mount slides, of wood runners; beside integral and lipped fronts on wood runners the inset gap.",
   }),
   "slide lengths": help("Slides", "The lengths that you buy, separated by semicolons."),
   "rear clearance": help("Slides", "Free behind the slide."),
@@ -195,10 +196,29 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
       "none: each box as high as its own space allows; opening, cabinet, job: the circle in which equal fronts are compared.",
   }),
 
-  "front style": help("Fronts", "Before the carcase, or within the opening.", { choices: ["overlay", "inset"] }),
+  "front style": help(
+    "Fronts",
+    "Before the carcase, or within the opening. Integral and lipped fronts are their boxes' own.",
+    {
+      choices: ["overlay", "inset", "integral", "lipped"],
+      detail:
+        "integral: inset, the sides joined to it; lipped: a rabbet round it lets it in, and its lip laps the opening.",
+    },
+  ),
   "front thickness": help("Fronts", "Inset fronts set the slides back by it."),
   "front gap": help("Fronts", "Between fronts."),
-  "inset gap": help("Fronts", "Round inset fronts.", { detail: "On all four sides of the face." }),
+  "inset gap": help("Fronts", "Round what of a front stands in the opening.", {
+    detail: "On all four sides of the face.",
+  }),
+  "front joint": help("Fronts", "Between the sides and an integral or lipped front.", {
+    choices: ["half-blind dovetail", "dovetail", "box joint", "rabbet"],
+    detail: "dovetail and box joint come through to the face: the front must be as wide as its box, and have no lip.",
+  }),
+  "front lap": help("Fronts", "What of an integral front stands before half-blind sockets or a rabbet."),
+  lip: help("Fronts", "Of lipped fronts: the width of the rabbet round them.", {
+    detail: "So far they reach past what goes into the opening; they lap it by the lip less the inset gap.",
+  }),
+  "lip thickness": help("Fronts", "Of the lip, behind which sockets and rabbets end."),
   "front step": help("Fronts", "Heights of fronts that share are rounded down to it."),
   "top reveal": help("Fronts", "How far fronts stay short of the carcase's upper edge.", {
     detail: "Negative: past it.",

@@ -33,7 +33,7 @@ export const anyJob: fc.Arbitrary<TypedJob> = fc
     ),
     counts: fc.array(fc.integer({ min: 1, max: 12 }), { minLength: 5, maxLength: 5 }),
     height: eighths(4, 60),
-    style: fc.constantFrom("overlay", "inset"),
+    style: fc.constantFrom("overlay", "inset", "integral", "lipped"),
     construction: fc.constantFrom("frameless", "face frame"),
     slide: fc.constantFrom("side-mount", "center-mount", "wood runner", "undermount"),
     runner: fc.constantFrom("under", "side groove"),

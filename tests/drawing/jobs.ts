@@ -73,6 +73,25 @@ export const JOBS: Record<string, TypedJob> = {
       ["space below", "3/4"],
     ],
   },
+  "integral cutlery drawers": {
+    openings: [HEADINGS, ["K", 18, 12, 20.5, 2]],
+    standards: [
+      ["front style", "integral"],
+      ["front grain", "horizontal"],
+    ],
+  },
+  "lipped seed drawers": {
+    openings: [HEADINGS, ["N", 16, 7, 18, 1]],
+    standards: [
+      ["front style", "lipped"],
+      ["front grain", "horizontal"],
+      ["front joint", "rabbet"],
+      ["corner joint", "dado"],
+      ["joint depth", "1/4"],
+      ["slide", "wood runner"],
+      ["box depth", 17],
+    ],
+  },
   "glaze cabinet": asWorked("a potter's glaze cabinet"),
   "seed library": asWorked("a seed library", "North"),
 };

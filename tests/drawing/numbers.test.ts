@@ -140,7 +140,7 @@ describe("every number of a corner at full size is that of the tables, and every
     const thick = new Map<string, string>();
     for (const [part, drawer, , , , thickness] of PARTS(job.openings, job.standards, false as never).slice(1))
       thick.set(`${drawer} ${part} Thickness`, shown(thickness, unitOf(job)));
-    const [grooves, corners] = [set(job, /^Groove$/), set(job, /^(Rabbet|Dado|Half-blind dovetail)$/)];
+    const [grooves, corners] = [set(job, /^Groove$/), set(job, /^(Rabbet|Dado|Half-blind dovetail|Front rabbet)$/)];
     const drawings = joints(plan);
     for (const { labels } of drawings) {
       let numbers = 0;

@@ -38,7 +38,8 @@ export const openings = fc
 export const standards = fc
   .record({
     construction: fc.constantFrom("frameless", "face frame"),
-    "front style": fc.constantFrom("overlay", "inset"),
+    "front style": fc.constantFrom("overlay", "inset", "integral", "lipped"),
+    "front joint": fc.constantFrom("half-blind dovetail", "rabbet"),
     "corner joint": fc.constantFrom("butt", "rabbet", "dado", "dovetail", "half-blind dovetail", "box joint"),
     "joint depth": fc.constantFrom("1/8", "1/4", "3/8"),
     "side thickness": fc.constantFrom("15/32", "1/2", "5/8", "3/4"),

@@ -25,6 +25,11 @@ const notched: Need = (part, s) =>
   ofUndermount(part, s) && s("bottom fit") === "grooved" && s("undermount notch width") !== "none";
 const hooked: Need = (part, s) => ofUndermount(part, s) && s("undermount hook hole") !== "none";
 
+/** Fronts that are their boxes' own. */
+const isOwn = (s: (name: string) => Cell): boolean => ["integral", "lipped"].includes(String(s("front style")));
+const isHalfBlind = (s: (name: string) => Cell): boolean => isOwn(s) && s("front joint") === "half-blind dovetail";
+const CORNER = /^Baseline, from (the end|the side's rear end)/;
+
 /** Which parts need an operation, and by which setting its pieces are counted. */
 const NEEDS: [operation: string, setting: RegExp, need: Need][] = [
   ["Rip", /^Fence/, () => true],
@@ -34,18 +39,32 @@ const NEEDS: [operation: string, setting: RegExp, need: Need][] = [
     /^Blade height/,
     (part, s) =>
       s("bottom fit") !== "applied" &&
-      (["Side", "Box front"].includes(part) || (part === "Box back" && s("bottom fit") === "grooved")),
+      (["Side", "Box front"].includes(part) ||
+        (part === "Front" && isOwn(s)) ||
+        (part === "Box back" && s("bottom fit") === "grooved")),
   ],
   ["Rabbet", /^Blade height/, (part, s) => s("corner joint") === "rabbet" && part === "Side"],
   ["Dado", /^Blade height/, (part, s) => s("corner joint") === "dado" && part === "Side"],
-  ["Dovetail", /^Baseline/, (part, s) => s("corner joint") === "dovetail" && /Side|Box/.test(part)],
-  ["Box joint", /^Baseline/, (part, s) => s("corner joint") === "box joint" && /Side|Box/.test(part)],
+  ["Dovetail", CORNER, (part, s) => s("corner joint") === "dovetail" && /Side|Box/.test(part)],
+  ["Box joint", CORNER, (part, s) => s("corner joint") === "box joint" && /Side|Box/.test(part)],
+  ["Half-blind dovetail", CORNER, (part, s) => s("corner joint") === "half-blind dovetail" && /Side|Box/.test(part)],
   [
     "Half-blind dovetail",
-    /^Baseline/,
-    (part, s) => s("corner joint") === "half-blind dovetail" && /Side|Box/.test(part),
+    /^Socket/,
+    (part, s) =>
+      (s("corner joint") === "half-blind dovetail" && /Box/.test(part)) || (isHalfBlind(s) && part === "Front"),
   ],
-  ["Half-blind dovetail", /^Socket/, (part, s) => s("corner joint") === "half-blind dovetail" && /Box/.test(part)],
+  ["Half-blind dovetail", /^Baseline, from the front's end/, (part, s) => isHalfBlind(s) && part === "Front"],
+  ["Half-blind dovetail", /^Baseline, from the side's front end/, (part, s) => isHalfBlind(s) && part === "Side"],
+  // On wood runners an integral front is as wide as its box.
+  [
+    "Front rabbet",
+    /^Blade height/,
+    (part, s) =>
+      isOwn(s) &&
+      part === "Front" &&
+      (s("front style") === "lipped" || s("slide") !== "wood runner" || s("front joint") === "rabbet"),
+  ],
   ["Pocket holes", /./, (part, s) => s("corner joint") === "butt" && /Box/.test(part)],
   ["Back notches", /^From either end/, notched],
   ["Back notches", /^From the lower edge/, notched],
@@ -113,6 +132,7 @@ describe("laws of set-ups", () => {
       fc.property(openings, standards, (table, values) => {
         fc.pre(of(values, "bottom fit") !== "applied");
         const fences = records(SETUPS(table, values))
+          .filter((row) => !/^Front/.test(String(row["Parts"])))
           .filter((row) => row["Operation"] === "Groove" && /^Fence/.test(String(row["Setting"])))
           .map((row) => num(row["Value"]));
         const kerf = size(of(values, "kerf"));

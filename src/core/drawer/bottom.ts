@@ -49,11 +49,12 @@ export function bottomDepth(
   );
 }
 
-function checkGroove(groove: Rational, stock: Rational, part: "side" | "end"): void {
+/** @throws Fault `groove.through` */
+export function checkGroove(groove: Rational, stock: Rational, part: "side" | "end"): void {
   if (!less(groove, stock)) throw new Fault("groove.through", { groove, stock, part });
 }
 
 /** A bottom with more play than its grooves are deep would drop out. */
-function checkHold(hold: Rational, play: Rational): void {
+export function checkHold(hold: Rational, play: Rational): void {
   if (!less(play, hold)) throw new Fault("groove.playEatsHold", { play, hold });
 }

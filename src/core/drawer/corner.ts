@@ -33,9 +33,8 @@ export function endLength(width: Rational, side: Rational, joint: CornerJoint, d
 export function sideLength(depth: Rational, end: Rational, joint: CornerJoint, socket?: Rational): Size {
   insideDepth(depth, end);
   if (joint !== "half-blind dovetail") return sum(plus("box depth", depth));
-  if (!socket) throw new Fault("joint.socketMissing", {});
-  if (less(end, socket)) throw new Fault("joint.socketThrough", { socket, end });
-  return sum(plus("box depth", depth), minus("end thickness", end, 2), plus("socket depth", socket, 2));
+  const deep = checkSocket(end, socket);
+  return sum(plus("box depth", depth), minus("end thickness", end, 2), plus("socket depth", deep, 2));
 }
 
 /** Clear width between the sides. @throws Fault `box.sidesThick` */
@@ -54,4 +53,11 @@ export function insideDepth(depth: Rational, end: Rational, inset: Rational = ZE
   const inside = sum(plus("box depth", depth), minus("end thickness", end, 2), minus("dado inset", inset, 2));
   if (!isPositive(inside.value)) throw new Fault("box.endsThick", { depth, end, both: times(2, add(end, inset)) });
   return inside;
+}
+
+/** Checks that sockets of that depth can be cut into an end. @throws Fault `joint.socketMissing`, `joint.socketThrough` */
+export function checkSocket(end: Rational, socket?: Rational): Rational {
+  if (!socket) throw new Fault("joint.socketMissing", {});
+  if (less(end, socket)) throw new Fault("joint.socketThrough", { socket, end });
+  return socket;
 }

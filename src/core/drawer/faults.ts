@@ -41,6 +41,9 @@ declare module "../length" {
     "fronts.amountMissing": { rule: Progression };
     "fronts.stepsTall": Lengths<"face" | "amount"> & { count: number };
     "front.bandThick": Lengths<"band" | "size">;
+    "front.boxShallow": Lengths<"depth" | "both">;
+    "front.lapThick": Lengths<"lap" | "front"> & { name: string };
+    "front.through": Lengths<"front" | "box"> & { joint: string };
     "face.none": Lengths<"size"> & { side: string };
     "pull.lineUnknown": NoData;
     "pull.lineMany": { count: number; most: number; opening: string };

@@ -7,6 +7,7 @@ export * from "./corner";
 export * from "./drawers-text";
 export * from "./fronts";
 export * from "./groove";
+export { closing, endRabbet, intoFront, isJoined, isLipped, isWithin, lapOf, lipOf, pastSides } from "./joined-front";
 export { groupsOf } from "./groups";
 export * from "./hardware";
 export { isSolidWood } from "./material";

@@ -1,6 +1,6 @@
 import { parseLength, type Rational, type Unit } from "../length";
 import { airTemperature, type Species } from "../wood";
-import type { BottomFit, CornerJoint, Runner, Slide } from "./words";
+import type { BottomFit, CornerJoint, FrontJoint, FrontStyle, Runner, Slide } from "./words";
 
 /** A standard of a shop: what holds where nothing else is said. Inches and millimeters have round values of their own. */
 interface Standard<T> {
@@ -45,8 +45,12 @@ export type Densities = readonly { of?: string; density: number }[];
 const STANDARDS = {
   construction: word<"frameless" | "face frame">("frameless"),
   "frame overlay": length("1/2", "12"),
-  "front style": word<"overlay" | "inset">("overlay"),
+  "front style": word<FrontStyle>("overlay"),
   "inset gap": length("3/32", "2"),
+  "front joint": word<FrontJoint>("half-blind dovetail"),
+  "front lap": length("1/4", "6"),
+  lip: length("3/8", "10"),
+  "lip thickness": length("3/8", "10"),
   slide: word<Slide>("side-mount"),
   "side clearance": open<Rational>(),
   "undermount deduction": open<Rational>(),

@@ -56,6 +56,18 @@ const FINDINGS = catalogOfTwo<InWords>()({
     "The front stops short of the opening's {side} edge, and the opening shows beside it.",
     "Make the reveal or the gap less, or the rail, partition or carcase thicker.",
   ],
+  "front.uprightJoint": [
+    "The front's {joint}s are in its long edges, for its grain is upright: they hold little there.",
+    "Make the front grain horizontal.",
+  ],
+  "front.appliedBottom": [
+    "An applied bottom has nothing to hold on to at the front, which is its box's own.",
+    "Take bottom fit grooved or under back.",
+  ],
+  "lip.meets": [
+    "Lipped fronts lap the {width} between them by {a} and {b}, and leave {room} for a gap of {gap}.",
+    "Make the lip or the front gap less, or what stands between them wider.",
+  ],
   "overlay.stile": [
     (data) => `The fronts overlay the stile between them, {stile} wide, by {a} and {b}${meeting(data)}.`,
     "Make the frame overlay or the front gap less, or the stile wider.",

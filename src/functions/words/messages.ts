@@ -162,6 +162,10 @@ const CATALOG = catalog<Data>()({
   "cabinet.disagrees": "{first} and {second} stand in one cabinet and differ in {name}, which is the cabinet's.",
   "face.none": "reveals and gaps leave no {side} for the fronts: it would be {size}.",
   "front.bandThick": "an edge band of {band} all round leaves nothing of a front of {size}.",
+  "front.boxShallow": "a box {depth} deep has no inside: its front and back take {both}.",
+  "front.lapThick": "{name} is {lap}. It must be less than the front is thick, {front}.",
+  "front.through":
+    "a {joint} shows on the face of the front, and so needs one without a lip and as wide as its box: {front} and {box}.",
   "slide.deductionMissing":
     "undermount slides need the standard undermount deduction, which stands in that slide's own data sheet.",
   "slide.noneFitsBox": "No slide on sale is as short as the box is deep, {depth}.",

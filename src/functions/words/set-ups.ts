@@ -51,7 +51,12 @@ const SETTINGS: Record<Setting, Wording> = {
   fenceInOrder: "Fence, in order down the strip",
   blade: "Blade height",
   pass: "Fence to the near side of the blade",
+  passSides: "Left and right edge: fence to the near side of the blade",
+  passEdges: "Upper and lower edge: fence to the near side of the blade",
   baseline: "Baseline, from the end",
+  baselineFront: "Baseline, from the front's end",
+  baselineSide: "Baseline, from the side's front end",
+  baselineRear: "Baseline, from the side's rear end",
   socket: "Socket depth",
   jig: "Jig and drill collar, for stock of",
   overhang: "Bearing-guided bit, overhang",
@@ -75,6 +80,8 @@ const GUARD_OFF =
 const NOT_THROUGH =
   "Not a through cut: guard off, push block or sled, guard back on at once. Where the blade meets the fence, a sacrificial fence. Try the joint in an offcut.";
 
+const ACROSS = `inner face on the table, the end against the fence, the miter gauge behind it, for nothing is cut off here. ${NOT_THROUGH}`;
+
 /** Common practice; the makers' manuals and local codes decide. */
 const CAUTIONS: Record<Caution, string> = {
   general:
@@ -94,7 +101,9 @@ const CAUTIONS: Record<Caution, string> = {
     "The groove's end may show in these joints: let it run out within a tail, finger or socket, or stop it short of both ends.",
   shortGroove:
     "Some of these pieces are under 6 in (150 mm) long, and the guard is off: groove the long strip before they are cut from it, or clamp them in a carrier; the saw's manual decides.",
-  across: `Both ends of each side: inner face on the table, the end against the fence, the miter gauge behind it, for nothing is cut off here. ${NOT_THROUGH}`,
+  across: `Both ends of each side: ${ACROSS}`,
+  acrossRear: `Both ends of each side, but the rear end alone where its front is integral or lipped: ${ACROSS}`,
+  frontRabbet: `Fronts that are their boxes' own: inner face on the table, left and right edges first, so that the long edges take away what tears out. ${NOT_THROUGH}`,
   joint: `Both ends of each piece. ${NOT_THROUGH}`,
   router:
     "Clamp the piece, feed against the bit's turning, keep both hands on the handles. Try the joint in an offcut.",

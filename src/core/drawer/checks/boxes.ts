@@ -1,9 +1,11 @@
 import {
   add,
   equal,
+  greaterOf,
   half,
   isNegative,
   less,
+  lesserOf,
   multiply,
   negate,
   ratio,
@@ -11,9 +13,11 @@ import {
   subtract,
   type Rational,
   type Unit,
+  ZERO,
 } from "../../length";
 import { blockingOf } from "../hardware/slides";
-import { setbackOf } from "../plan/box-plan";
+import { boxStartOf } from "../plan/box-plan";
+import { isJoined, isWithin } from "../joined-front";
 import type { Drawer, PlannedOpening } from "../plan/plan";
 import type { Standards } from "../standards";
 import { unstated } from "../undermount";
@@ -37,20 +41,33 @@ export function checkBox(drawer: Drawer): Found[] {
   if (less(insideHeight.value, roundFigure("2", "50", unit)))
     found.push(doubtful("box.shallow", { inside: insideHeight.value }));
   const top = add(boxBottom.value, boxHeight.value);
-  if (isMoreThan(top, front.top)) found.push(doubtful("box.aboveFront", { by: subtract(top, front.top) }));
+  // A front that is the box's own must meet the whole of its sides.
+  const past = (finding: Found): Found => (isJoined(s) ? { ...finding, level: "wrong" } : finding);
+  if (isMoreThan(top, front.top)) found.push(past(doubtful("box.aboveFront", { by: subtract(top, front.top) })));
   if (less(boxBottom.value, front.bottom.value)) {
-    found.push(doubtful("box.belowFront", { by: subtract(front.bottom.value, boxBottom.value) }));
+    found.push(past(doubtful("box.belowFront", { by: subtract(front.bottom.value, boxBottom.value) })));
   }
-  const above = subtract(drawer.zone.top.value, top);
+  const { below, above } = roomAround(drawer);
   const tight = roundFigure("1/16", "1.5", unit);
-  if (less(s["space below"], tight) || less(above, tight))
-    found.push(doubtful("box.rubs", { below: s["space below"], above }));
+  if (less(below, tight) || less(above, tight)) found.push(doubtful("box.rubs", { below, above }));
   else if (opening.boxHeights && less(above, s["space above"]))
     found.push(doubtful("box.tightAbove", { above, asked: s["space above"] }));
   if (isMoreThan(stock.width.value, multiply(stock.depth.value, ratio(3, 2)))) {
     found.push(doubtful("box.wide", { width: stock.width.value, depth: stock.depth.value, slide: s.slide }));
   }
   return found;
+}
+
+/** What is free under and over a box: round one behind lips there is more than its zone has. */
+function roomAround({ opening, zone, boxBottom, boxHeight, front }: Drawer): { below: Rational; above: Rational } {
+  const s = opening.standards;
+  const top = add(boxBottom.value, boxHeight.value);
+  if (!isJoined(s)) return { below: s["space below"], above: subtract(zone.top.value, top) };
+  const gap = half(s["front gap"]);
+  return {
+    below: subtract(boxBottom.value, greaterOf(ZERO, subtract(front.bottom.value, gap))),
+    above: subtract(lesserOf(opening.least.height, add(front.top, gap)), top),
+  };
 }
 
 /** What is doubtful about all boxes of an opening. */
@@ -82,9 +99,9 @@ export function checkStock(planned: PlannedOpening): Found[] {
   }
   found.push(...checkJoint(s["corner joint"], s["joint depth"], stock.side, stock.end));
   found.push(...checkDado(s, unit), ...checkCenterSlide(planned));
-  found.push(...checkDepth(opening.least.depth, stock.depth.value, setbackOf(s), s["rear clearance"]));
+  found.push(...checkDepth(opening.least.depth, stock.depth.value, boxStartOf(s), s["rear clearance"]));
   const front = drawers[0]!.front.width.value;
-  if (s["front style"] === "inset" && isMoreThan(stock.width.value, front)) {
+  if (isWithin(s) && isMoreThan(stock.width.value, front)) {
     found.push(wrong("box.widerThanFront", { box: stock.width.value, front }));
   }
   const blocking = blockingOf(drawers[0]!);

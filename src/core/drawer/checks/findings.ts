@@ -33,6 +33,9 @@ export interface Findings {
   "overlay.rail": Lengths<"rail" | "overlay" | "room" | "gap"> & { name: string };
   "overlay.past": Lengths<"overlay" | "width" | "by"> & { side: string; part: string };
   "front.short": { side: string };
+  "front.uprightJoint": { joint: string };
+  "front.appliedBottom": NoData;
+  "lip.meets": Lengths<"width" | "a" | "b" | "room" | "gap">;
   "front.solidUpright": Lengths<"width"> & Solid;
   "front.moves": Lengths<"across" | "room" | "gap"> & {
     wood: string;

@@ -1,15 +1,26 @@
 import { add, less, subtract, times, type Rational } from "../../length";
 import type { Opening } from "../opening";
+import { betweenOf } from "../plan/outside";
+import { isLipped } from "../joined-front";
 import { endStileOf, gapBeside, stileRightOf } from "../plan/face";
 import { isMoreThan, doubtful, wrong, type Found } from "./finding";
 
 /** Fronts of two openings side by side overlay the stile between them from both sides, and keep their gap on it. */
 export function checkStile(left: Opening, right: Opening): Found[] {
+  if (isLipped(left.standards)) return checkLips(left, right);
   if (!isOverlaid(left)) return [];
   const [a, b] = [left.standards["frame overlay"], right.standards["frame overlay"]];
   const [stile, gap] = [stileRightOf(left), gapBeside(left, right)];
   const room = subtract(stile, add(a, b));
   return less(room, gap) ? [wrong("overlay.stile", { stile, a, b, room, gap })] : [];
+}
+
+/** Lipped fronts lap what is between them from both sides, with or without a face frame. */
+function checkLips(left: Opening, right: Opening): Found[] {
+  const [a, b] = [left, right].map(({ standards: s }) => subtract(s.lip, s["inset gap"])) as [Rational, Rational];
+  const [width, gap] = [betweenOf(left), gapBeside(left, right)];
+  const room = subtract(width, add(a, b));
+  return less(room, gap) ? [wrong("lip.meets", { width, a, b, room, gap })] : [];
 }
 
 /**

@@ -5,6 +5,8 @@ import { stripOf } from "../plan/parts";
 import type { PlannedOpening } from "../plan/plan";
 import { pullsOf } from "../plan/pulls";
 import type { Standards } from "../standards";
+import { isJoined, isLipped, isWithin } from "../joined-front";
+import type { Opening } from "../opening";
 import { isMoreThan, doubtful, wrong, type Found } from "./finding";
 import { yearOf } from "./moving";
 import { checkFrame } from "./frame";
@@ -19,7 +21,7 @@ export function checkFronts(planned: PlannedOpening, ends: { left: boolean; righ
     const shares = opening.drawers.some((drawer) => "parts" in drawer);
     found.push(doubtful(shares ? "fronts.remainder" : "fronts.unfilled", { left: fronts.left, step: s["front step"] }));
   }
-  const isInset = s["front style"] === "inset";
+  const isInset = isWithin(s);
   const hasNeighbor = drawers.length > 1 || (!isInset && !(ends.left && ends.right));
   if (hasNeighbor && less(s["front gap"], roundFigure("1/16", "1.5", unit))) {
     found.push(doubtful("gap.tight", { gap: s["front gap"] }));
@@ -50,14 +52,29 @@ export function checkFronts(planned: PlannedOpening, ends: { left: boolean; righ
       found.push(doubtful("match.kerf", { kerf: s.kerf, gap: hung, jump: subtract(between, hung) }));
     }
   }
-  return [...found, ...checkReveals(s, ends), ...checkShares(planned), ...checkFrame(opening, ends)];
+  return [
+    ...found,
+    ...checkJoined(opening),
+    ...checkReveals(s, ends),
+    ...checkShares(planned),
+    ...checkFrame(opening, ends),
+  ];
+}
+
+/** A front that is its box's own holds sides in its end grain, and a bottom in its groove. */
+function checkJoined({ standards: s }: Opening): Found[] {
+  if (!isJoined(s)) return [];
+  const upright = s["front grain"] === "vertical" && s["front joint"] !== "rabbet";
+  return [
+    ...(upright ? [doubtful("front.uprightJoint", { joint: s["front joint"] })] : []),
+    ...(s["bottom fit"] === "applied" ? [doubtful("front.appliedBottom", {})] : []),
+  ];
 }
 
 /** Where a rail or partition is thinner than the gap between the fronts before it, the opening shows beside it. */
 function checkShares({ opening, face }: PlannedOpening): Found[] {
   const s = opening.standards;
-  if (s["front style"] === "inset") return [];
-  if (s.construction === "face frame") return [];
+  if (isWithin(s) ? !isLipped(s) : s.construction === "face frame") return [];
   const over: [string, boolean][] = [
     ["left", isNegative(face.left.value)],
     ["right", isNegative(face.right.value)],
@@ -69,7 +86,7 @@ function checkShares({ opening, face }: PlannedOpening): Found[] {
 
 /** An overlay front must cover the carcase's edge, and should not stand out past it unseen. */
 function checkReveals(s: Standards, ends: { left: boolean; right: boolean }): Found[] {
-  if (s["front style"] === "inset" || s.construction === "face frame") return [];
+  if (isWithin(s) || s.construction === "face frame") return [];
   const isRail = (name: "rail above" | "rail below"): boolean => s[name] !== undefined && s[name] !== "none";
   const reveals = [
     ...(isRail("rail above") ? [] : [["top", s["top reveal"]] as const]),

@@ -1,5 +1,6 @@
 import { equal, half, less, roundFigure, roundUp, times, toDouble, type Rational, type Unit } from "../../length";
 import { acrossFront, movingOf, type Moving } from "../loads";
+import { isWithin } from "../joined-front";
 import { isSolidWood } from "../material";
 import type { Drawer } from "../plan/plan";
 import { doubtful, isMoreThan, type Found } from "./finding";
@@ -13,7 +14,7 @@ export function checkMoving(drawer: Drawer, ends: { left: boolean; right: boolea
   const material = s["front material"];
   const across = acrossFront({ front, standards: s });
   const moving = movingOf(material, across, s);
-  const isInset = s["front style"] === "inset";
+  const isInset = isWithin(s);
   if (!moving) return isInset && isSolidWood(material) ? [doubtful("front.movesUnknown", { material })] : [];
   const room = upright ? roomBeside(drawer, ends) : roomAbove(drawer);
   if (!room || !isMoreThan(moving.swelling, room)) return [];
@@ -36,7 +37,7 @@ export const fine = (length: Rational, unit: Unit): number => Number(toDouble(le
 /** Two fronts beside a gap swell into it by half each; one beside a frame alone, by half. None where nothing is near. */
 function roomBeside({ opening }: Drawer, ends: { left: boolean; right: boolean }): Rational | undefined {
   const s = opening.standards;
-  if (s["front style"] === "inset") return times(2, s["inset gap"]);
+  if (isWithin(s)) return times(2, s["inset gap"]);
   return s.construction === "face frame" || (ends.left && ends.right) ? undefined : s["front gap"];
 }
 
@@ -44,7 +45,7 @@ function roomAbove({ opening, place }: Drawer): Rational | undefined {
   const s = opening.standards;
   const last = opening.drawers.length - 1;
   const stacked = last > 0 ? s["front gap"] : undefined;
-  const atEnd = s["front style"] === "inset" && (place === 0 || place === last) ? times(2, s["inset gap"]) : undefined;
+  const atEnd = isWithin(s) && (place === 0 || place === last) ? times(2, s["inset gap"]) : undefined;
   if (!stacked || !atEnd) return stacked ?? atEnd;
   return less(atEnd, stacked) ? atEnd : stacked;
 }

@@ -50,7 +50,7 @@ function checkRecess(s: Standards): Found[] {
 
 /** Where no difference is known, common practice is a box as deep as its slide is long. */
 function checkDepth({ opening, stock }: Drawer): Found[] {
-  const [depth, slide] = [stock.depth.value, stock.slide.value];
+  const [depth, slide] = [stock.behind.value, stock.slide.value];
   const asked = subtract(slide, depthDifference(opening.standards));
   return differ(opening.standards, depth, asked) ? [wrong("undermount.depth", { depth, slide, asked })] : [];
 }

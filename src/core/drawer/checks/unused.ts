@@ -1,6 +1,7 @@
 import { equal, isRational } from "../../length";
 import { isSolidWood } from "../material";
 import { isUnread, type Job, type Opening } from "../opening";
+import { isJoined, isLipped, isWithin } from "../joined-front";
 import { runnerOf } from "../runner";
 import { defaultStandards, type StandardName, type Standards } from "../standards";
 import { doubtful, type Finding } from "./finding";
@@ -98,7 +99,10 @@ const USES: readonly Use[] = [
     names: ["top reveal", "bottom reveal", "end reveal"],
     by: (s) => s.construction === "frameless" && s["front style"] === "overlay",
   },
-  { lacks: "inset fronts", names: ["inset gap"], by: (s) => s["front style"] === "inset" },
+  { lacks: "inset fronts", names: ["inset gap"], by: isWithin },
+  { lacks: "integral or lipped fronts", names: ["front joint"], by: isJoined },
+  { lacks: "integral fronts", names: ["front lap"], by: (s) => s["front style"] === "integral" },
+  { lacks: "lipped fronts", names: ["lip", "lip thickness"], by: isLipped },
   {
     lacks: "a rabbet, a dado or half-blind dovetails",
     names: ["joint depth"],

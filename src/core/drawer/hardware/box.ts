@@ -1,6 +1,7 @@
 import { add, less, lesserOf, ratio, roundFigure, times, total, ZERO, type Rational, type Unit } from "../../length";
 import { bottomScrewsOf, slotOf } from "../loads";
 import type { Drawer } from "../plan/plan";
+import { isJoined } from "../joined-front";
 import type { Standards } from "../standards";
 import type { Item } from "./item";
 import { everyFew, lengthOrRule, longestScrew, pocketScrew, scaled, screwThrough, shortestScrew } from "./screws";
@@ -11,13 +12,23 @@ import { everyFew, lengthOrRule, longestScrew, pocketScrew, scaled, screwThrough
  * @source common practice: one to every 4 in (100 mm) of a corner's height, at least two; through a side into an end
  * two and a half times the side's thickness
  */
-export function cornerItems({ opening, stock, sideHeight, backHeight }: Drawer): Item[] {
+export function cornerItems(drawer: Drawer): Item[] {
+  const s = drawer.opening.standards;
+  const { sideHeight, backHeight } = drawer;
+  if (!isJoined(s)) return fasteners(drawer, fasteningOf(s), [sideHeight.value, backHeight.value]);
+  return [
+    ...fasteners(drawer, frontFastening(s), [sideHeight.value]),
+    ...fasteners(drawer, fasteningOf(s), [backHeight.value]),
+  ];
+}
+
+/** At both ends of each of these heights. */
+function fasteners({ opening, stock }: Drawer, fastening: Fastening, heights: readonly Rational[]): Item[] {
   const { standards: s, unit } = opening;
-  const fastening = fasteningOf(s);
   if (fastening === "none") return [];
   const each = (height: Rational): number =>
     s["corner screws"] === "auto" ? everyFew(height, roundFigure("4", "100", unit), 2) : s["corner screws"];
-  const quantity = ratio(2 * each(sideHeight.value) + 2 * each(backHeight.value));
+  const quantity = ratio(heights.reduce((sum, height) => sum + 2 * each(height), 0));
   const asked = s["corner screw length"];
   if (fastening === "pocket screws") {
     const thinner = lesserOf(stock.side, stock.end);
@@ -48,7 +59,16 @@ export function cornerItems({ opening, stock, sideHeight, backHeight }: Drawer):
   ];
 }
 
-export function fasteningOf(s: Standards): "pocket screws" | "screws" | "nails" | "none" {
+/** Through the sides into a front that they lie in a rabbet of; joints that lock want nothing. */
+function frontFastening(s: Standards): Fastening {
+  if (s["front joint"] !== "rabbet") return "none";
+  const asked = s["corner fastening"];
+  return asked === "auto" || asked === "pocket screws" ? "nails" : asked;
+}
+
+type Fastening = "pocket screws" | "screws" | "nails" | "none";
+
+export function fasteningOf(s: Standards): Fastening {
   if (s["corner fastening"] !== "auto") return s["corner fastening"];
   switch (s["corner joint"]) {
     case "butt":
@@ -78,8 +98,9 @@ export function bottomItems(drawer: Drawer): Item[] {
     stock: s["bottom fit"] === "applied" ? stock.side : stock.end,
   } as const;
   if (s["bottom fit"] === "applied") {
-    const edges = [stock.width, stock.depth].map(({ value }) => everyFew(value, s["nail spacing"], 1));
-    const quantity = ratio(2 * (edges[0]! + edges[1]!));
+    const [across, along] = [stock.width, stock.behind].map(({ value }) => everyFew(value, s["nail spacing"], 1));
+    // A front that is the box's own does not stand on its bottom.
+    const quantity = ratio((isJoined(s) ? 1 : 2) * across! + 2 * along!);
     return [{ name: "bottom nail", ...common, quantity, purpose: "bottom" }];
   }
   if (s["bottom fit"] === "grooved") return [];
@@ -104,7 +125,7 @@ function bottomScrew(s: Standards, bottom: Rational, into: Rational, unit: Unit)
 export function glueItems({ opening, stock, sideHeight, backHeight }: Drawer, pulls: Rational): Item[] {
   if (opening.standards.glue === "none") return [];
   const corners = times(2, add(sideHeight.value, backHeight.value));
-  const around = times(2, add(stock.width.value, stock.depth.value));
+  const around = times(2, add(stock.width.value, stock.behind.value));
   const bottom = opening.standards["bottom fit"] === "applied" ? around : ZERO;
   return [{ name: "glue", quantity: total([corners, bottom, pulls]), unit: "length", purpose: "joints" }];
 }

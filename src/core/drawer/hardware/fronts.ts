@@ -3,7 +3,7 @@ import { isSolidWood } from "../material";
 import { endInset } from "../plan/box-plan";
 import { frontScrewsOf } from "../plan/mounting";
 import type { Drawer } from "../plan/plan";
-import { behindHoles, isThroughBox } from "../plan/pull-holes";
+import { throughBox } from "../plan/pull-holes";
 import { pullsOf } from "../plan/pulls";
 import type { Item } from "./item";
 import { lengthOrRule, longestScrew, screwThrough, shortestScrew, skin } from "./screws";
@@ -61,7 +61,7 @@ export function pullItems(drawer: Drawer): Item[] {
     s["pull kind"] === "bought"
       ? { name: "pull", ...common, ...(isPositive(spacing) && { size: spacing }) }
       : { name: "shop-made pull", ...common, size: s["pull length"] };
-  const behind = behindHoles(drawer).map(isThroughBox);
+  const behind = throughBox(drawer);
   return [pull, ...[true, false].map((box) => pullScrews(drawer, box, behind.filter((one) => one === box).length))];
 }
 

@@ -1,6 +1,6 @@
 import { isZero, keyOf, times, total, type Rational } from "../../length";
 import { groupsOf } from "../groups";
-import { behindHoles, isThroughBox } from "../plan/pull-holes";
+import { throughBox } from "../plan/pull-holes";
 import { within, type Drawer, type PlannedOpening } from "../plan/plan";
 import { bottomItems, cornerItems, glueItems } from "./box";
 import { frontItems, pullGlue, pullItems } from "./fronts";
@@ -44,7 +44,7 @@ const alike = (drawers: readonly Drawer[]): Drawer[][] =>
     const sizes = [sideHeight, backHeight, front.width, front.height].map(({ value }) => keyOf(value));
     // Loads of their own ask for ratings of their own.
     const load = opening.standards.load.length > 1 ? place : "";
-    return [...sizes, load, ...behindHoles(drawer).map(isThroughBox)].join(" ");
+    return [...sizes, load, ...throughBox(drawer)].join(" ");
   });
 
 const together = (items: readonly Item[]): Item[] =>

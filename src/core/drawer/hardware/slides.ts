@@ -69,7 +69,7 @@ export function blockingOf({ opening }: Pick<Drawer, "opening">): Rational | und
 function blockingItems(drawer: Drawer): Item[] {
   const { opening, stock } = drawer;
   // Runners are as long as their box.
-  const detail = runnerOf(opening.standards) ? stock.depth.value : stock.slide.value;
+  const detail = runnerOf(opening.standards) ? stock.behind.value : stock.slide.value;
   const thickness = blockingOf(drawer);
   if (thickness && !isPositive(thickness)) return [];
   const width = blockingWidth(opening);

@@ -1,7 +1,7 @@
 import { isPositive, roundFigure, toDouble, total, type Rational } from "../../length";
 import { moments, type Body } from "../../wood";
 import type { Opening } from "../opening";
-import { setbackOf } from "../plan/box-plan";
+import { boxStartOf } from "../plan/box-plan";
 import { levelOf } from "../plan/outside";
 import type { Drawer, PlannedOpening } from "../plan/plan";
 import { carriedBy } from "./load";
@@ -63,7 +63,7 @@ interface Lever {
 function leverOf(drawer: Drawer, recess: number): Lever {
   const { stock, opening } = drawer;
   const { box, total } = carriedBy(drawer);
-  const back = toDouble(setbackOf(opening.standards)) + toDouble(stock.depth.value) / 2 - recess;
+  const back = toDouble(boxStartOf(opening.standards)) + toDouble(stock.depth.value) / 2 - recess;
   return {
     drawer,
     open: { weight: total, reach: toDouble(stock.slide.value) - back },

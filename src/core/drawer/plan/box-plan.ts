@@ -5,11 +5,13 @@ import { endLength, insideDepth, insideWidth, sideLength } from "../corner";
 import { given, greater, lesser, minus, plus, Size, sum } from "../size";
 import { checkRunner } from "../runner";
 import { SIDE_CLEARANCE } from "../side-clearance";
+import { isJoined, isLipped, isWithin, lapOf, lipOf } from "../joined-front";
 import { longestWithin, slideLength } from "../slide";
 import { isFramed, type Opening } from "../opening";
 import { depthDifference } from "../undermount";
 import type { Standards } from "../standards";
 import type { Front } from "./front-plan";
+import { joinedBox } from "./joined-box";
 
 /** What all boxes of an opening have in common. */
 export interface BoxStock {
@@ -18,6 +20,8 @@ export interface BoxStock {
   slide: Size;
   side: Rational;
   end: Rational;
+  /** What lies behind a front that is the box's own; else the whole depth. */
+  behind: Size;
   sideLength: Size;
   endLength: Size;
   insideWidth: Size;
@@ -39,19 +43,24 @@ export function boxStock(opening: Opening): BoxStock {
   checkRunner(s, clearanceOf(s, opening.unit) ?? ZERO);
   const applied = s["bottom fit"] === "applied";
   const inset = endInset(s);
+  const ends = {
+    endLength: endLength(width.value, side, s["corner joint"], s["joint depth"]),
+    insideWidth: insideWidth(width.value, side),
+    bottomWidth: applied
+      ? sum(plus("box width", width))
+      : bottomWidth(width.value, side, s["groove depth"], s["bottom play"]),
+  };
+  if (isJoined(s)) return { width, depth, slide, side, end, ...ends, ...joinedBox(s, depth.value, end, inset) };
   return {
     width,
     depth,
     slide,
     side,
     end,
+    behind: sum(plus("box depth", depth)),
     sideLength: sideLength(depth.value, end, s["corner joint"], s["joint depth"]),
-    endLength: endLength(width.value, side, s["corner joint"], s["joint depth"]),
-    insideWidth: insideWidth(width.value, side),
+    ...ends,
     insideDepth: insideDepth(depth.value, end, inset),
-    bottomWidth: applied
-      ? sum(plus("box width", width))
-      : bottomWidth(width.value, side, s["groove depth"], s["bottom play"]),
     bottomDepth: bottomDepth(depth.value, end, s["groove depth"], s["bottom play"], s["bottom fit"], inset),
   };
 }
@@ -64,7 +73,11 @@ export const endInset = (s: Standards): Rational => (s["corner joint"] === "dado
 
 /** Side space of one side. Undermount slides are named by a deduction instead. */
 const clearanceOf = (s: Standards, unit: Opening["unit"]): Rational | undefined =>
-  s.slide === "undermount" ? undefined : (s["side clearance"] ?? SIDE_CLEARANCE[unit][s.slide]);
+  s.slide === "undermount" ? undefined : (s["side clearance"] ?? usualClearance(s, unit));
+
+/** On wood runners a front that is its box's own is as wide as that. */
+const usualClearance = (s: Standards, unit: Opening["unit"]): Rational =>
+  isJoined(s) && s.slide === "wood runner" ? s["inset gap"] : SIDE_CLEARANCE[unit][s.slide as "wood runner"];
 
 function widthOf(opening: Opening): Size {
   const s = opening.standards;
@@ -81,8 +94,14 @@ function widthOf(opening: Opening): Size {
   return width;
 }
 
-/** An inset front stands before the slide. */
-export const setbackOf = (s: Standards): Rational => (s["front style"] === "inset" ? s["front thickness"] : ZERO);
+/** What of a front stands in the opening stands before the slide. */
+export const setbackOf = (s: Standards): Rational =>
+  isWithin(s) ? subtract(s["front thickness"], isLipped(s) ? lapOf(s).value : ZERO) : ZERO;
+
+/** How far behind the carcase's front edge the box begins: with its front, where that is its own. */
+export const boxStartOf = (s: Standards): Rational => subtract(setbackOf(s), ownFront(s));
+
+const ownFront = (s: Standards): Rational => (isJoined(s) ? s["front thickness"] : ZERO);
 
 function slideAndDepth(opening: Opening): { slide: Size; depth: Size } {
   const s = opening.standards;
@@ -96,22 +115,27 @@ function slideAndDepth(opening: Opening): { slide: Size; depth: Size } {
     const slide = longest();
     return {
       slide,
-      depth: sum(plus("slide length", slide), minus("undermount depth difference", depthDifference(s))),
+      depth: sum(
+        plus("slide length", slide),
+        minus("undermount depth difference", depthDifference(s)),
+        plus("front thickness", ownFront(s)),
+      ),
     };
   }
-  const room = subtract(depth, setback);
+  const room = subtract(depth, boxStartOf(s));
   if (less(room, own)) throw new Fault("box.deep", { depth: own, room });
+  const behind = subtract(own, ownFront(s));
   // A wood runner is made in the shop: where none on sale is short enough, it is as long as its box.
   if (
     s.slide === "wood runner" &&
-    !longestWithin(lesserOf(own, subtract(room, s["rear clearance"])), s["slide lengths"])
+    !longestWithin(lesserOf(behind, subtract(subtract(depth, setback), s["rear clearance"])), s["slide lengths"])
   ) {
-    const runner = given(own, "as long as the box, made in the shop");
+    const runner = given(behind, "as long as the box, made in the shop");
     return { slide: runner, depth: given(own, "as the standard says") };
   }
   const slide = longest();
   const fitting = longestWithin(
-    add(own, depthDifference(s)),
+    add(behind, depthDifference(s)),
     s["slide lengths"].filter((length) => !less(slide.value, length)),
   );
   if (!fitting) throw new Fault("slide.noneFitsBox", { depth: own });
@@ -131,6 +155,7 @@ export const FLOORS = { framed: "top edge of the rail", bare: "floor of the open
 
 /** Zones reach from the floor to the opening's height, no further than the fronts, and meet in the middle of the gaps. */
 export function zonesOf(opening: Opening, fronts: readonly Front[]): Zone[] {
+  if (isLipped(opening.standards)) return fronts.map((front) => zoneOfLipped(opening.standards, front));
   const floor = given(ZERO, isFramed(opening) ? FLOORS.framed : FLOORS.bare);
   const ceiling = given(opening.least.height, "opening height");
   const topFront = fronts[0]!;
@@ -145,6 +170,13 @@ export function zonesOf(opening: Opening, fronts: readonly Front[]): Zone[] {
     top = bottom;
     return zone;
   });
+}
+
+/** The sides are joined to what goes into the opening. */
+function zoneOfLipped(s: Standards, front: Front): Zone {
+  const bottom = sum(plus("lower edge of the front", front.bottom), plus("lip", lipOf(s)));
+  const top = sum(plus("upper edge of the front", front.top), minus("lip", lipOf(s)));
+  return { bottom, top, height: sum(plus("zone top", top), minus("zone bottom", bottom)) };
 }
 
 const middle = (below: Rational, above: Rational): Size =>

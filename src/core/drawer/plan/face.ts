@@ -1,6 +1,7 @@
 import { Fault, greaterOf, isPositive, roundFigure, type Rational, type Unit } from "../../length";
 import { minus, minusSum, plus, plusSum, shared, sum, type Size, type Term } from "../size";
 import { standardOf, type AnyOpening, type Opening, type WithStandards } from "../opening";
+import { isLipped, isWithin, lipOf } from "../joined-front";
 import type { Standards } from "../standards";
 
 /** What the fronts of an opening fill: edges measured up from the opening's floor and across from its sides. */
@@ -40,10 +41,12 @@ type Edges = [bottom: Size, top: Size, left: Term[], right: Term[]];
 function edges(opening: Opening, left?: AnyOpening, right?: AnyOpening): Edges {
   const s = opening.standards;
   const height = opening.least.height;
-  if (s["front style"] === "inset") {
+  if (isWithin(s)) {
     const gap = s["inset gap"];
-    const inset = [minus("inset gap", gap)];
-    return [sum(plus("inset gap", gap)), sum(plus("opening height", height), minus("inset gap", gap)), inset, inset];
+    const [lip, inset] = [lipOf(s), minus("inset gap", gap)];
+    const past = isLipped(s) ? [plus("lip", lip), inset] : [inset];
+    const lower = isLipped(s) ? sum(plus("inset gap", gap), minus("lip", lip)) : sum(plus("inset gap", gap));
+    return [lower, sum(plus("opening height", height), ...past), past, past];
   }
   if (s.construction === "face frame") {
     const overlay = s["frame overlay"];

@@ -1,4 +1,5 @@
 import { less, share } from "../../length";
+import { isJoined } from "../joined-front";
 import { runnerGrooveWidth, runnerOf, stripThickness } from "../runner";
 import { isFramed } from "../opening";
 import { minus, plus, shared, Size, sum } from "../size";
@@ -90,6 +91,7 @@ export const sideSpace = ({ opening, stock }: Pick<Drawer, "opening" | "stock">)
 /** @source common practice: two screws hold a front to its box, four a wide one */
 export function frontScrewsOf({ front, opening }: Drawer): number {
   const s = opening.standards;
+  if (isJoined(s)) return 0;
   if (s["front screws"] !== "auto") return s["front screws"];
   return less(front.width.value, s["four screws from"]) ? 2 : 4;
 }

@@ -1,5 +1,6 @@
 import { add, keyOf, less, subtract, times, total, type Rational } from "../../length";
 import { groupsOf } from "../groups";
+import { isJoined } from "../joined-front";
 import { plus, sum, type Size } from "../size";
 import { within, type Drawer, type PlannedOpening } from "./plan";
 import { pullsOf } from "./pulls";
@@ -74,14 +75,18 @@ export function partsOf(drawer: Drawer): Part[] {
       width: drawer.sideHeight.value,
       thickness: stock.side,
     },
-    {
-      name: "Box front",
-      ...box,
-      quantity: copies,
-      length: stock.endLength.value,
-      width: drawer.sideHeight.value,
-      thickness: stock.end,
-    },
+    ...(isJoined(s)
+      ? []
+      : [
+          {
+            name: "Box front" as const,
+            ...box,
+            quantity: copies,
+            length: stock.endLength.value,
+            width: drawer.sideHeight.value,
+            thickness: stock.end,
+          },
+        ]),
     {
       name: "Box back",
       ...box,
@@ -142,12 +147,13 @@ function runnerParts(drawer: Drawer): Part[] {
 
 /** What a bottom is cut to: an applied one with an overhang, to be trimmed flush. */
 export function bottomCut({ stock, opening }: Drawer): { width: Size; depth: Size } {
-  const overhang =
-    opening.standards["bottom fit"] === "applied"
-      ? plus("bottom overhang", opening.standards["bottom overhang"], 2)
-      : undefined;
-  if (!overhang) return { width: stock.bottomWidth, depth: stock.bottomDepth };
-  return { width: sum(plus("box width", stock.width), overhang), depth: sum(plus("box depth", stock.depth), overhang) };
+  const s = opening.standards;
+  if (s["bottom fit"] !== "applied") return { width: stock.bottomWidth, depth: stock.bottomDepth };
+  const overhang = plus("bottom overhang", s["bottom overhang"], 2);
+  const depth = isJoined(s)
+    ? [plus("box depth behind the front", stock.behind), { ...overhang, count: 1 }]
+    : [plus("box depth", stock.depth), overhang];
+  return { width: sum(plus("box width", stock.width), overhang), depth: sum(...depth) };
 }
 
 /** Fronts of a grain group stay one a row: they are cut in this order, and one cannot take another's place. */

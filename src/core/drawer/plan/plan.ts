@@ -1,5 +1,6 @@
 import { Fault, half, isPositive, less, orElse, subtract, ZERO } from "../../length";
 import { minus, plus, Size, sum } from "../size";
+import { isJoined, pastSides } from "../joined-front";
 import { hangsAtSide, runnerGrooveWidth, runnerOf } from "../runner";
 import { isUnread, type AnyOpening, type Cabinet, type Job, type Opening } from "../opening";
 import type { Standards } from "../standards";
@@ -72,6 +73,7 @@ function draft(opening: AnyOpening, cabinet: Cabinet, place: number, fault?: Fau
     const fronts = frontsOf(opening, face);
     const zones = zonesOf(opening, fronts.fronts);
     const stock = boxStock(opening);
+    if (isJoined(opening.standards)) pastSides(opening.standards, face.width.value, stock.width.value);
     const own = zones.map((zone, i) => ownHeight(opening, zone, i, zones.length));
     // An opening that fails by its own heights must not lower those of others.
     for (const height of own) checkHeight(opening.standards, height);

@@ -1,4 +1,5 @@
 import { add, isNegative, less, lesserOf, subtract, ZERO } from "../../length";
+import { isJoined } from "../joined-front";
 import { sideSpace } from "./mounting";
 import type { Drawer } from "./plan";
 import { pullHeightOf, pullHolesOf } from "./pulls";
@@ -31,3 +32,7 @@ export function behindHoles(drawer: Drawer): Behind[] {
 
 /** Whether a screw there goes through the box's front as well. */
 export const isThroughBox = (behind: Behind): boolean => behind === "box" || behind === "side";
+
+/** Whether each screw of a front's pulls goes through a box front too: one that is its box's own has none behind it. */
+export const throughBox = (drawer: Drawer): boolean[] =>
+  behindHoles(drawer).map((behind) => !isJoined(drawer.opening.standards) && isThroughBox(behind));

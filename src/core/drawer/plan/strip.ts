@@ -31,7 +31,7 @@ export function stripOfRunner(drawer: Pick<Drawer, "opening" | "stock">): Strip 
           minus("runner play", s["runner play"]),
         );
   return {
-    length: sum(plus("box depth", drawer.stock.depth)),
+    length: drawer.stock.behind,
     width,
     thickness: stripThickness(s),
     material: stripMaterial(s),

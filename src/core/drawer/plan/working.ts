@@ -2,6 +2,7 @@ import { Fault, orElse, toDouble, multiply, add, type Rational } from "../../len
 import { given, plus, Size, sum, type Write } from "../size";
 import { MEASURED, type Job, type Opening } from "../opening";
 import { balanceRows, estimatesOf, slotOf } from "../loads";
+import { endRabbet, isJoined } from "../joined-front";
 import { bottomRecess, isUndermount } from "../undermount";
 import { hookHoleOf, notchOf } from "./box-back";
 import { mountingOf, sideSpace } from "./mounting";
@@ -56,6 +57,7 @@ function rows(drawer: Drawer, planned: PlannedOpening): WorkingRow[] {
   const { front, stock, zone, opening } = drawer;
   const mounting = within(opening, () => mountingOf(planned)).find((one) => one.drawer === drawer)!;
   const bottom = bottomCut(drawer);
+  const joined = isJoined(opening.standards);
   const [strip, groove] = [stripOfRunner(drawer), runnerGrooveOf(drawer)];
   const sized: [string, Size | undefined][] = [
     ...MEASURED.map((size): [string, Size] => [`Opening ${size}`, measured(opening, size)]),
@@ -67,6 +69,7 @@ function rows(drawer: Drawer, planned: PlannedOpening): WorkingRow[] {
     ["Front bottom", front.bottom],
     ["Front cut width", front.cut.width === front.width ? undefined : front.cut.width],
     ["Front cut height", front.cut.height === front.height ? undefined : front.cut.height],
+    ["Front rabbet at left and right", joined ? endRabbet(opening.standards, drawer) : undefined],
     ["Front strip", opening.standards["front match"] === "opening" ? frontStrip(planned) : undefined],
     ["Zone bottom", zone.bottom],
     ["Zone top", zone.top],
@@ -84,7 +87,7 @@ function rows(drawer: Drawer, planned: PlannedOpening): WorkingRow[] {
     ...underneath(drawer),
     ["Side length", stock.sideLength],
     ["Side height", drawer.sideHeight],
-    ["Box front length", stock.endLength],
+    [joined ? "Box back length" : "Box front length", stock.endLength],
     ["Box back height", drawer.backHeight],
     ["Bottom width", bottom.width],
     ["Bottom depth", bottom.depth],

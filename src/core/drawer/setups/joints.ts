@@ -1,7 +1,23 @@
-import { compare, Fault, isZero, keyOf, less, safeSizes, ZERO, type Rational, type Unit } from "../../length";
+import {
+  add,
+  compare,
+  Fault,
+  greaterOf,
+  isPositive,
+  isZero,
+  keyOf,
+  less,
+  lesserOf,
+  safeSizes,
+  subtract,
+  ZERO,
+  type Rational,
+  type Unit,
+} from "../../length";
 import { groovePasses } from "../groove";
 import { groupsOf } from "../groups";
 import { fasteningOf } from "../hardware/box";
+import { endRabbet, intoFront, isJoined, lipOf } from "../joined-front";
 import { endInset } from "../plan/box-plan";
 import { partsOf, type Part, type PartName } from "../plan/parts";
 import { runnerGrooveOf } from "../plan/strip";
@@ -23,10 +39,15 @@ export function jointing(plans: readonly PlannedOpening[], unit: Unit): Step[] {
     ]),
     // On the other face of the sides.
     ...after("runnerGroove", [...short("runner groove"), ...byDepth(needs, "runner groove")]),
-    ...JOINTS.flatMap(([joint, caution]) => after(caution, byDepth(needs, joint))),
+    ...after("frontRabbet", byDepth(needs, "front rabbet")),
+    ...JOINTS.flatMap(([joint, caution]) =>
+      after(caution === "across" && plans.some(hasOwnFronts) ? "acrossRear" : caution, byDepth(needs, joint)),
+    ),
     ...after("pocket", together(needs.filter(({ operation }) => operation === "pocket hole"))),
   ];
 }
+
+const hasOwnFronts = ({ opening }: PlannedOpening): boolean => isJoined(opening.standards);
 
 const JOINTS: readonly (readonly [Operation, Caution])[] = [
   ["rabbet", "across"],
@@ -52,7 +73,17 @@ function byDepth(needs: readonly Cut[], operation: Operation): Step[] {
     .flatMap((cuts) => SETTINGS.flatMap((setting) => together(cuts.filter((cut) => cut.setting === setting))));
 }
 
-const SETTINGS: readonly Setting[] = ["blade", "socket", "baseline", "pass"];
+const SETTINGS: readonly Setting[] = [
+  "blade",
+  "socket",
+  "baseline",
+  "baselineFront",
+  "baselineSide",
+  "baselineRear",
+  "pass",
+  "passSides",
+  "passEdges",
+];
 
 function cutsOf(drawer: Drawer): Cut[] {
   const parts = partsOf(drawer);
@@ -60,6 +91,8 @@ function cutsOf(drawer: Drawer): Cut[] {
   return [
     ...grooves(drawer, pick),
     ...runnerGrooves(drawer, pick),
+    ...frontRabbets(drawer, pick),
+    ...frontCorners(drawer, pick),
     ...corners(drawer, pick),
     ...pocketHoles(drawer, pick),
   ];
@@ -68,14 +101,18 @@ function cutsOf(drawer: Drawer): Cut[] {
 type Pick = (...names: PartName[]) => Part[];
 
 /** An applied bottom needs none; one under the back slides in from behind. */
-function grooves({ opening }: Drawer, pick: Pick): Cut[] {
+function grooves({ opening, front, boxBottom }: Drawer, pick: Pick): Cut[] {
   const s = opening.standards;
   if (s["bottom fit"] === "applied") return [];
   const grooved = s["bottom fit"] === "grooved" ? pick("Side", "Box front", "Box back") : pick("Side", "Box front");
-  const shows = ["dovetail", "half-blind dovetail", "box joint"].includes(s["corner joint"]);
-  return passes("groove", grooved, s["bottom thickness"], s.kerf, s["groove offset"], s["groove depth"]).map((cut) =>
-    shows ? { ...cut, stopped: true } : cut,
-  );
+  const shows = isInterlocked(s["corner joint"]) || (isJoined(s) && isInterlocked(s["front joint"]));
+  const cut = (parts: Part[], offset: Rational): Cut[] =>
+    passes("groove", parts, s["bottom thickness"], s.kerf, offset, s["groove depth"]);
+  // A front that is the box's own reaches below that.
+  const own = isJoined(s)
+    ? cut(pick("Front"), add(s["groove offset"], subtract(boxBottom.value, front.bottom.value)))
+    : [];
+  return [...cut(grooved, s["groove offset"]), ...own].map((one) => (shows ? { ...one, stopped: true } : one));
 }
 
 /** The strips of wood runners in the sides' outer faces. */
@@ -86,11 +123,46 @@ function runnerGrooves(drawer: Drawer, pick: Pick): Cut[] {
   return passes("runner groove", pick("Side"), width.value, drawer.opening.standards.kerf, offset.value, depth);
 }
 
+const isInterlocked = (joint: string): boolean => /dovetail|box joint/.test(joint);
+
+/** What lets a front into the opening or its sides into it: behind its lip or lap, before its joints. */
+function frontRabbets(drawer: Drawer, pick: Pick): Cut[] {
+  const s = drawer.opening.standards;
+  if (!isJoined(s)) return [];
+  const cut = (setting: Setting, width: Rational): Cut[] => {
+    if (!isPositive(width)) return [];
+    // What is narrower than the blade leaves that in the sacrificial fence.
+    const [wide, from] = [greaterOf(width, s.kerf), lesserOf(ZERO, subtract(width, s.kerf))];
+    const all = passes("front rabbet", pick("Front"), wide, s.kerf, from, intoFront(s));
+    return all.map((one) => (one.setting === "pass" ? { ...one, setting } : one));
+  };
+  const [sides, edges] = [cut("passSides", endRabbet(s, drawer).value), cut("passEdges", lipOf(s))];
+  // One blade height for both.
+  return [...sides, ...(sides.length > 0 ? edges.slice(1) : edges)];
+}
+
+/** The sides in a front that is their box's own; a rabbet is cut already. */
+function frontCorners(drawer: Drawer, pick: Pick): Cut[] {
+  const s = drawer.opening.standards;
+  const joint = s["front joint"];
+  if (!isJoined(s) || joint === "rabbet") return [];
+  const cut = (setting: Setting, name: PartName, length: Rational): Cut[] =>
+    pick(name).map((part) => need(joint, setting, length, ZERO, part));
+  return [
+    ...(joint === "half-blind dovetail" ? cut("socket", "Front", intoFront(s)) : []),
+    ...cut("baselineFront", "Front", add(endRabbet(s, drawer).value, drawer.stock.side)),
+    ...cut("baselineSide", "Side", intoFront(s)),
+  ];
+}
+
 function corners({ opening, stock }: Drawer, pick: Pick): Cut[] {
   const s = opening.standards;
   const [joint, depth] = [s["corner joint"], s["joint depth"] ?? ZERO];
   const baseline = (parts: Part[], length: Rational): Cut[] =>
-    parts.map((part) => need(joint as Operation, "baseline", length, ZERO, part));
+    parts.map((part) => {
+      const setting = isJoined(s) && part.name === "Side" ? "baselineRear" : "baseline";
+      return need(joint as Operation, setting, length, ZERO, part);
+    });
   switch (joint) {
     case "butt":
       return [];
