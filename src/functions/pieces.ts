@@ -51,7 +51,7 @@ function rowOf(piece: Piece, unit: Unit): CellResult[] {
     lengthResult(thickness, unit),
     material,
     grain,
-    edgesWords(piece.band, unit),
+    edgesWords(piece.bands, unit),
     piece.setUps.join(", "),
   ];
 }

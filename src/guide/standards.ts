@@ -40,6 +40,13 @@ const help = (
 const sheet = (meaning: string, detail?: string, otherwise = "not known"): StandardHelp =>
   help("Undermount slides", meaning, { otherwise, ...(detail && { detail }) });
 
+/** Of one edge of the fronts. */
+const ownBand = (edge: string): StandardHelp =>
+  help("Fronts", `Thickness, on the ${edge} edge.`, {
+    otherwise: "as the edge band",
+    detail: "none: that edge is bare, and is not milled for a band.",
+  });
+
 /** Every standard's meaning; the compiler finds the one that has none. */
 export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
   construction: help("Cabinet", "With a face frame the sizes are those of the frame's openings.", {
@@ -238,6 +245,12 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
     },
   ),
   "edge band": help("Fronts", "Thickness, on all four edges."),
+  "top edge band": ownBand("upper"),
+  "bottom edge band": ownBand("lower"),
+  "left edge band": ownBand("left"),
+  "right edge band": ownBand("right"),
+  "box edge band": help("Box", "Thickness, on the upper edges of sides, box front and box back."),
+  "edge band allowance": help("Fronts", "Bought for each banded edge besides its length, to be trimmed."),
   "pre-mill": help("Fronts", "What the bander takes off each edge first."),
 
   "pulls per front": help("Pulls", "A number, or auto: two on wide fronts.", { detail: "0, 1 or 2." }),

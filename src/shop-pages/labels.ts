@@ -75,7 +75,7 @@ export function labelPages({ plan, unit }: ShopJob): Html {
 
 function label(piece: Piece, unit: Unit): Html {
   const { length, width, thickness, material, grain } = piece.part;
-  const edges = edgesWords(piece.band, unit);
+  const edges = edgesWords(piece.bands, unit);
   const size = [length, width, thickness].map((one) => showNumber(one, unit)).join(" × ");
   return html`<div class="label">
     <b>${name(pieceLabel(piece))}</b>

@@ -1,4 +1,5 @@
-import { Fault, isPositive, type Rational, type Unit } from "../length";
+import { Fault, type Unit } from "../length";
+import { bandsOf, type Band } from "./bands";
 import { cutList, type Part, type PartName } from "./plan/parts";
 import type { PlannedOpening } from "./plan/plan";
 import { setUpsOf, type SetUp } from "./setups";
@@ -11,8 +12,8 @@ export interface Piece {
   /** Which it is of several that no side tells apart, from 1. */
   number?: number;
   copy?: { number: number; of: number };
-  /** The thickness of the band on all its edges, where it has one. */
-  band?: Rational;
+  /** The bands of its edges. */
+  bands: readonly Band[];
   /** The numbers of the set-ups that it goes through, from 1. */
   setUps: readonly number[];
 }
@@ -35,14 +36,13 @@ export function piecesOf(plans: readonly PlannedOpening[], unit: Unit): Piece[] 
   return parts.flatMap((part) => {
     const drawer = part.drawers[0]!;
     const { quantity: of, standards } = openings.get(drawer)!;
-    const band = standards["edge band"];
     const each = part.quantity / of;
     return Array.from({ length: part.quantity }, (_, i): Piece => ({
       drawer,
       part,
       ...place(part.name, i % each, each),
       ...(of > 1 && { copy: { number: Math.floor(i / each) + 1, of } }),
-      ...(part.name === "Front" && isPositive(band) && { band }),
+      bands: bandsOf(part.name, standards),
       // Every piece is sawn, and so has steps.
       setUps: steps.get(keyOf(part.name, drawer))!,
     }));

@@ -1,4 +1,6 @@
 import { add, isPositive, ratio, roundFigure, subtract, times, total, ZERO, type Rational } from "../../length";
+import { bandsOf, UPRIGHT } from "../bands";
+import { isJoined } from "../joined-front";
 import { isSolidWood } from "../material";
 import { endInset } from "../plan/box-plan";
 import { frontScrewsOf } from "../plan/mounting";
@@ -29,21 +31,25 @@ export function frontItems({ opening, stock, ...drawer }: Drawer): Item[] {
   ];
 }
 
-/** Edge band all round each front, without what its trimming takes. */
-function bandItems({ opening, front }: Drawer): Item[] {
-  const s = opening.standards;
-  if (!isPositive(s["edge band"])) return [];
-  const round = times(2, add(front.width.value, front.height.value));
-  return [
-    {
-      name: "edge band",
-      size: s["edge band"],
-      quantity: round,
-      unit: "length",
-      purpose: "none",
-      detail: s["front thickness"],
-    },
-  ];
+/** The bands of each front and box, by their thickness and that of the stock, with what trimming takes. */
+function bandItems({ opening: { standards: s }, front, stock }: Drawer): Item[] {
+  const more = s["edge band allowance"];
+  const item = (size: Rational, edge: Rational, count: number, detail: Rational): Item => ({
+    name: "edge band",
+    size,
+    quantity: times(count, add(edge, more)),
+    unit: "length",
+    purpose: "none",
+    detail,
+  });
+  const ofFront = bandsOf("Front", s).map(({ edge, thickness }) =>
+    item(thickness, (UPRIGHT.includes(edge) ? front.width : front.height).value, 1, s["front thickness"]),
+  );
+  const ofBox = bandsOf("Side", s).flatMap(({ thickness }) => [
+    item(thickness, stock.sideLength.value, 2, stock.side),
+    item(thickness, stock.endLength.value, isJoined(s) ? 1 : 2, stock.end),
+  ]);
+  return [...ofFront, ...ofBox];
 }
 
 /**

@@ -1,8 +1,8 @@
-import { equal, Fault, isPositive, isZero, subtract, total, ZERO, type Rational } from "../../length";
+import { equal, subtract, total, ZERO, type Rational } from "../../length";
+import { ACROSS, cutOfFront, UPRIGHT } from "../bands";
 import { divideFace, type FrontShare } from "../fronts";
 import { given, minus, plus, Size, sum, withResult } from "../size";
 import type { Opening } from "../opening";
-import type { Standards } from "../standards";
 import type { Face } from "./face";
 
 /** A front in its place, measured up from the opening's floor. */
@@ -56,8 +56,8 @@ export function frontsOf(opening: Opening, face: Face): Fronts {
       top,
       unstepped: front.exact ?? front.height,
       cut: {
-        height: cutSize("front height", height, opening.standards),
-        width: cutSize("front width", face.width, opening.standards),
+        height: cutOfFront("front height", height, opening.standards, UPRIGHT),
+        width: cutOfFront("front width", face.width, opening.standards, ACROSS),
       },
     };
   });
@@ -73,11 +73,4 @@ function sharedHeight(front: FrontShare, parts: Rational, all: Rational, room: S
     const spare = front.spare ? `, and a spare step` : "";
     return `${withResult(share, write(exact))}, down to a multiple of ${write(step)}${spare}`;
   });
-}
-
-function cutSize(name: string, finished: Size, { "edge band": band, "pre-mill": mill }: Standards): Size {
-  if (isZero(band) && isZero(mill)) return finished;
-  const cut = sum(plus(name, finished), minus("edge band", band, 2), plus("pre-mill", mill, 2));
-  if (!isPositive(cut.value)) throw new Fault("front.bandThick", { band, size: finished.value });
-  return cut;
 }

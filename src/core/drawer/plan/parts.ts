@@ -1,4 +1,5 @@
 import { add, keyOf, less, subtract, times, total, type Rational } from "../../length";
+import { bandsBetween, cutOfBox } from "../bands";
 import { groupsOf } from "../groups";
 import { isJoined } from "../joined-front";
 import { plus, sum, type Size } from "../size";
@@ -72,7 +73,7 @@ export function partsOf(drawer: Drawer): Part[] {
       ...box,
       quantity: 2 * copies,
       length: stock.sideLength.value,
-      width: drawer.sideHeight.value,
+      width: cutOfBox(drawer.sideHeight, s).value,
       thickness: stock.side,
     },
     ...(isJoined(s)
@@ -83,7 +84,7 @@ export function partsOf(drawer: Drawer): Part[] {
             ...box,
             quantity: copies,
             length: stock.endLength.value,
-            width: drawer.sideHeight.value,
+            width: cutOfBox(drawer.sideHeight, s).value,
             thickness: stock.end,
           },
         ]),
@@ -92,7 +93,7 @@ export function partsOf(drawer: Drawer): Part[] {
       ...box,
       quantity: copies,
       length: stock.endLength.value,
-      width: drawer.backHeight.value,
+      width: cutOfBox(drawer.backHeight, s).value,
       thickness: stock.end,
     },
     {
@@ -172,9 +173,10 @@ function group(parts: readonly Part[]): Part[] {
 
 /** The strip that an opening's fronts are cut from in order: their cut sizes along it, and what lies between them. */
 export function stripOf({ drawers, opening }: PlannedOpening): { length: Rational; between: Rational; hung: Rational } {
-  const { "front gap": gap, kerf, "edge band": band, "pre-mill": mill } = opening.standards;
+  const { "front gap": gap, kerf } = opening.standards;
+  const { bands, mills } = bandsBetween(opening.standards);
   // What lies between two cut fronts once they hang: it is cut away, so that the grain runs on across it.
-  const hung = subtract(add(gap, times(2, band)), times(2, mill));
+  const hung = subtract(add(gap, bands), mills);
   const between = less(hung, kerf) ? kerf : hung;
   const lengths = drawers.map(({ front }) => front.cut.height.value);
   return { length: add(total(lengths), times(lengths.length - 1, between)), between, hung };

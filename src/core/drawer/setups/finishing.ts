@@ -1,5 +1,7 @@
-import { equal, isPositive, isZero, subtract, type Rational } from "../../length";
+import { equal, isZero, subtract, type Rational } from "../../length";
+import { bandsOf, isMilled } from "../bands";
 import { slotOf } from "../loads";
+import { partsOf } from "../plan/parts";
 import { within, type Drawer, type PlannedOpening } from "../plan/plan";
 import { pullHeightOf, pullHolesOf } from "../plan/pulls";
 import type { Opening } from "../opening";
@@ -15,7 +17,9 @@ export function finishing(plans: readonly PlannedOpening[]): Step[] {
     ...after("slot", bySetting(needs(slots), ["slotWidth", "slotLength", "slotEnd"])),
     ...after("mill", together(needs(milled))),
     // What is drilled is measured on the finished front.
-    ...(plans.some(({ opening }) => isPositive(opening.standards["edge band"])) ? [{ caution: "band" } as const] : []),
+    ...(plans.some(({ opening }) => bandsOf("Front", opening.standards).length > 0)
+      ? [{ caution: "band" } as const]
+      : []),
     ...after("drill", bySetting(needs(pullHoles), ["top", "end", "left"])),
   ];
 }
@@ -45,11 +49,16 @@ function slots(drawer: Drawer): Need[] {
   ];
 }
 
-function milled({ opening, label }: Drawer): Need[] {
+function milled(drawer: Drawer): Need[] {
+  const { opening, label } = drawer;
   const mill = opening.standards["pre-mill"];
   if (isZero(mill)) return [];
-  const common = { pieces: opening.quantity, name: "Front", drawers: [label] } as const;
-  return [{ operation: "pre-mill", setting: "cutter", value: mill, ...common }];
+  const common = { operation: "pre-mill", setting: "cutter", value: mill, drawers: [label] } as const;
+  // Nothing was said of bands, or there are some.
+  const fronts: Need[] = isMilled(opening.standards) ? [{ ...common, pieces: opening.quantity, name: "Front" }] : [];
+  if (isZero(opening.standards["box edge band"])) return fronts;
+  const box = partsOf(drawer).filter(({ name }) => bandsOf(name, opening.standards).length > 0 && name !== "Front");
+  return [...fronts, ...box.map(({ name, quantity }): Need => ({ ...common, pieces: quantity, name }))];
 }
 
 /** Holes that lie alike from both ends need one stop: the front is turned round against it. */
