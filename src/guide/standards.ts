@@ -272,6 +272,14 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
   "bottom material": help("Materials", "Of bottoms."),
   "front material": help("Materials", "Of fronts."),
 
+  "slide pack": help("Slides", "How many pairs are sold together.", {
+    otherwise: "none",
+    detail: "HARDWARE then tells the packs of each length, and what is left over; QUOTE charges whole packs.",
+  }),
+  "screw pack": help("Screws, nails and glue", "How many screws or nails are sold together.", {
+    otherwise: "none",
+    detail: "HARDWARE then tells the packs of each kind and length, and what is left over; QUOTE charges whole packs.",
+  }),
   "screw lengths": help("Screws, nails and glue", "The lengths that you keep, separated by semicolons.", {
     detail: "Of screws and nails.",
   }),

@@ -42,7 +42,7 @@ export type Words =
 
 /** The measure of a quantity; `foot` and `square foot` stand for the meter in a metric job. */
 export type LineUnit =
-  "sheet" | "board foot" | "cubic meter" | "pair" | "each" | "length" | "area" | "hour" | "percent";
+  "sheet" | "board foot" | "cubic meter" | "pair" | "each" | "pack" | "length" | "area" | "hour" | "percent";
 
 export interface Line {
   section: Section;

@@ -20,11 +20,13 @@ export interface Rates {
   margin?: Rational;
   tax?: Rational;
   "tax on": "all" | "materials" | "none";
+  /** Prices of slides by their length, as that is written. */
+  slidePrices?: readonly { length: string; price: Rational }[];
   /** Charged as they stand, after markup or margin; a discount is below 0. */
   extras: readonly Extra[];
 }
 
-export type RateName = Exclude<keyof Rates, "extras">;
+export type RateName = Exclude<keyof Rates, "extras" | "slidePrices">;
 
 /** Names of amounts of money. */
 export type PriceName = Extract<RateName, `${string} price` | "labor rate">;

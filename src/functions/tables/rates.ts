@@ -1,17 +1,19 @@
 import { DEFAULT_RATES, type RateName, type Rates } from "../../core/money";
-import { Fault, isPositive, less, naming, ratio, type Rational } from "../../core/length";
+import { Fault, isPositive, less, naming, orElse, parseLength, ratio, type Rational } from "../../core/length";
 import { COUNTED, findWord, refuseDoubtfulZero, type Typed, readPercent, readPrice } from "../cells";
 import { fold } from "./heading";
 import { numberCell } from "./kinds";
 import { readNamedValues } from "./named-values";
 import { isBlankTable } from "./table";
 
-type Name = RateName | `extra ${string}`;
+type Name = RateName | `extra ${string}` | `slide price ${string}`;
 
 /** Reads the table `rates`; what is named `extra …` is a line of its own. */
 export function readRatesTable(raw: unknown): Rates {
   const labels = new Map<Name, string>();
   const values = readNamedValues<Name>("rates", raw, RATE_NAMES, (typed) => {
+    const [, length] = /^slide price\s+(.+)$/i.exec(typed.trim()) ?? [];
+    if (length !== undefined && isLength(length)) return `slide price ${length}`;
     const [, label] = /^extras?(?![\p{L}\p{N}])[^\p{L}\p{N}]*(.*)$/iu.exec(typed) ?? [];
     if (label === undefined) return undefined;
     const name: Name = `extra ${fold(label)}`;
@@ -20,13 +22,23 @@ export function readRatesTable(raw: unknown): Rates {
   });
   const rates = new Map<RateName, Typed>();
   const extras = new Map<string, Typed>();
+  const slidePrices: NonNullable<Rates["slidePrices"]>[number][] = [];
   for (const [name, value] of values) {
     const label = labels.get(name);
-    if (label === undefined) rates.set(name as RateName, value);
+    const [, length] = /^slide price (.+)/.exec(name) ?? [];
+    if (length !== undefined) {
+      if (value.value !== 0) slidePrices.push({ length, price: naming(`rates, ${name}`, () => readPrice(value)) });
+    } else if (label === undefined) rates.set(name as RateName, value);
     else extras.set(label, value);
   }
-  return ratesOf(rates, extras);
+  return { ...ratesOf(rates, extras), ...(slidePrices.length > 0 && { slidePrices }) };
 }
+
+const isLength = (text: string): boolean =>
+  orElse(
+    () => isPositive(parseLength(text, "in")),
+    () => false,
+  );
 
 /** The rates, or nothing where the table holds nothing. */
 export const ratesIfAny = (raw: unknown): Rates | undefined =>

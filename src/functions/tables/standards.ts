@@ -61,6 +61,9 @@ const lines = lengths();
 const linesOrNone: Kind<Rational[] | "none"> = (typed, unit) =>
   sameWord(typed.value, "none") ? "none" : lines(typed, unit);
 
+/** How many are sold together. */
+const pack = numberCell(1, 100_000, true);
+
 /** How the value of each standard is read. */
 const KINDS: { [N in StandardName]: Kind<Standards[N]> } = {
   construction: word(["frameless", "face frame"]),
@@ -167,6 +170,8 @@ const KINDS: { [N in StandardName]: Kind<Standards[N]> } = {
   "pull length": positive,
   "pull width": positive,
   "pull standoff": positive,
+  "slide pack": orNone(pack),
+  "screw pack": orNone(pack),
   "screw lengths": lengths(),
   "slide screws": numberCell(0, 20, true),
   "slide screw length": lengthOrAuto,

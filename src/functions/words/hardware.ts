@@ -1,5 +1,5 @@
 import { bought, type Item, type ItemName, type Purpose } from "../../core/drawer";
-import { multiply, toDouble, unitsIn, type Rational, type Unit } from "../../core/length";
+import { isZero, multiply, toDouble, unitsIn, type Rational, type Unit } from "../../core/length";
 import { lengthResult, titled, type CellResult } from "../cells";
 import { measureWord } from "./quote";
 import { kindOf } from "./screw-kinds";
@@ -12,6 +12,10 @@ export function hardwareRow(item: Item, unit: Unit): CellResult[] {
 }
 
 function note(item: Item, unit: Unit): string {
+  if (item.left) {
+    const over = isZero(item.left) ? "none" : String(toDouble(item.left));
+    return [worded(PURPOSES.packs, { ...item, over }, unit), ratingWords(item, unit)].filter(Boolean).join("; ");
+  }
   const words = worded(SPECIAL[item.name] ?? PURPOSES[item.purpose], { ...item }, unit);
   const unknown = !item.size && item.name.match(/screw|nail/) ? "none of the screw lengths suits this stock" : "";
   return [words, kindOf(item, unit), ratingWords(item, unit), unknown].filter(Boolean).join("; ");
@@ -47,6 +51,7 @@ const PURPOSES: Record<Purpose, Template> = {
   pullFront: "from behind the front, through it alone, beside or above its box",
   plateFront: "from behind the front, through it and the strip into the plate, beside or above its box",
   plate: "from inside the box, through front and strip into the plate",
+  packs: "of {pack}, for what is listed above: {over} left over",
   joints: "a bead along every corner and joint",
 };
 

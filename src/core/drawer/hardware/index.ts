@@ -2,12 +2,14 @@ import { isZero, keyOf, times, total, type Rational } from "../../length";
 import { groupsOf } from "../groups";
 import { throughBox } from "../plan/pull-holes";
 import { within, type Drawer, type PlannedOpening } from "../plan/plan";
+import type { Standards } from "../standards";
 import { bottomItems, cornerItems, glueItems } from "./box";
 import { frontItems, pullGlue, pullItems } from "./fronts";
-import { ITEMS, PURPOSES, type Item } from "./item";
+import { isScrew, isSlide, ITEMS, PURPOSES, type Item } from "./item";
+import { packsFor } from "./packs";
 import { slideItems } from "./slides";
 
-export { bought, type Item, type ItemName, type Purpose } from "./item";
+export { bought, isScrew, isSlide, type Item, type ItemName, type Purpose } from "./item";
 
 /** Everything to buy for a plan besides its sheets, equal items together, in the order of `ITEMS` and of what they are for. */
 export function hardwareOf(plans: readonly PlannedOpening[]): Item[] {
@@ -16,13 +18,14 @@ export function hardwareOf(plans: readonly PlannedOpening[]): Item[] {
       alike(drawers).flatMap((equal) =>
         itemsOf(equal[0]!).map((item) => ({
           ...item,
+          ...packOf(item, opening.standards),
           quantity: times(equal.length * opening.quantity, item.quantity),
         })),
       ),
     ),
   );
   const merged = together(all);
-  return merged.sort((a, b) => rank(a) - rank(b));
+  return [...merged, ...packsFor(merged)].sort((a, b) => rank(a) - rank(b));
 }
 
 const rank = ({ name, purpose }: Item): number => ITEMS.indexOf(name) * PURPOSES.length + PURPOSES.indexOf(purpose);
@@ -50,8 +53,14 @@ const alike = (drawers: readonly Drawer[]): Drawer[][] =>
 const together = (items: readonly Item[]): Item[] =>
   groupsOf(
     items.filter(({ quantity }) => !isZero(quantity)),
-    ({ name, unit, purpose, size, detail, width, stock, rating, wood }) =>
-      [name, unit, purpose, ...[size, detail, width, stock].map(sizeKey), rating, wood].join("|"),
+    ({ name, unit, purpose, size, detail, width, stock, rating, wood, pack }) =>
+      [name, unit, purpose, ...[size, detail, width, stock].map(sizeKey), rating, wood, pack].join("|"),
   ).map((same) => ({ ...same[0]!, quantity: total(same.map(({ quantity }) => quantity)) }));
 
 const sizeKey = (size: Rational | undefined): string => (size ? keyOf(size) : "");
+
+/** How many of it are sold together, where that was said. */
+function packOf({ name }: Item, s: Standards): { pack?: number } {
+  const pack = isSlide(name) ? s["slide pack"] : isScrew(name) ? s["screw pack"] : undefined;
+  return pack ? { pack } : {};
+}

@@ -49,6 +49,7 @@ export const PURPOSES = [
   "plate",
   "plateFront",
   "joints",
+  "packs",
 ] as const;
 export type Purpose = (typeof PURPOSES)[number];
 
@@ -59,7 +60,7 @@ export interface Item {
   size?: Rational;
   /** Pieces or pairs; a length in the job's unit where `unit` is length. */
   quantity: Rational;
-  unit: "pair" | "each" | "length";
+  unit: "pair" | "each" | "length" | "pack";
   purpose: Purpose;
   /** A size that tells more about it: a band's width, the length of a blocking or a slot. */
   detail?: Rational;
@@ -67,6 +68,9 @@ export interface Item {
   width?: Rational;
   /** The wood that slots are reckoned for, or that pocket screws go into. */
   wood?: string;
+  /** How many are sold together; and of packs, what they hold beyond what is needed. */
+  pack?: number;
+  left?: Rational;
   /** The thickness of the stock that a screw or nail goes into by its edge or end. */
   stock?: Rational;
   /** What a pair of slides must carry, in lb or kg. */
@@ -80,3 +84,6 @@ export interface Item {
 /** How much of an item to buy: lengths go by the foot or the meter, up to the next tenth. */
 export const bought = ({ quantity, unit: measure }: Item, unit: Unit): Rational =>
   measure === "length" ? roundUp(divide(quantity, unitsIn(unit === "in" ? "ft" : "m", unit)), ratio(1, 10)) : quantity;
+
+export const isSlide = (name: string): boolean => name.endsWith("slide");
+export const isScrew = (name: string): boolean => /screw|nail/.test(name);
