@@ -234,6 +234,13 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
   "end reveal": help("Fronts", "The same at both ends of a cabinet.", {
     detail: "Negative, to cover an end panel that is added later.",
   }),
+  "end clearance": help(
+    "Fronts",
+    "What fronts must keep from the cabinet's ends, for a handle, a door or a wall there.",
+    {
+      detail: "CHECKS then finds fronts that keep less; none: nothing is in the way.",
+    },
+  ),
   "left reveal": help("Fronts", "At the left end alone.", { otherwise: "as the end reveal" }),
   "right reveal": help("Fronts", "At the right end alone.", { otherwise: "as the end reveal" }),
   "front grain": help("Fronts", "Which way it runs.", { choices: ["vertical", "horizontal"] }),

@@ -194,6 +194,48 @@ const TWINS: Twin[] = [
     native: "2*D#*(ROUNDUP((A#-1)/C#,0)+ROUNDUP(2*B#/C#,0))",
     pick: (result) => (result as unknown[][]).find(([item]) => item === "Bottom nail")![2],
   },
+  {
+    // Row: which size of the cut front, opening width and height, bands of its upper, lower, left and right edge.
+    call: "PARTS",
+    row: fc.tuple(
+      whole(1, 2),
+      inch(12, 40),
+      whole(8 * 16, 30 * 16).map((n) => n / 16),
+      ...[1, 2, 3, 4].map(() => sixtyFourths(0, 12)),
+    ),
+    args: ([, width, height, ...bands]) => [
+      [
+        ["Width", "Height", "Depth", "Drawers"],
+        [width, height, 20.5, 1],
+      ],
+      ["top", "bottom", "left", "right"].map((edge, i) => [`${edge} edge band`, meant(bands[i])]),
+    ],
+    native: "CHOOSE(A#,C#+1.5-0.125-D#-E#,B#+1.5-0.125-F#-G#)",
+    pick: (result, row) => (result as unknown[][]).find(([name]) => name === "Front")![2 + (row[0] as number)],
+  },
+  {
+    // Row: opening width and height, allowance, copies; of a band of the upper and the left edge, in feet.
+    call: "HARDWARE",
+    row: fc.tuple(
+      inch(12, 40),
+      whole(8 * 16, 30 * 16).map((n) => n / 16),
+      inch(0, 2),
+      whole(1, 9),
+    ),
+    args: ([width, height, allowance, copies]) => [
+      [
+        ["Width", "Height", "Depth", "Drawers", "Quantity"],
+        [width, height, 20.5, 1, copies],
+      ],
+      [
+        ["top edge band", "1/16"],
+        ["left edge band", "1/16"],
+        ["edge band allowance", meant(allowance)],
+      ],
+    ],
+    native: "ROUNDUP(ROUND(D#*(A#+B#+2*1.375+2*C#)/12,9),1)",
+    pick: (result) => (result as unknown[][]).find(([item]) => item === "Edge band")![2],
+  },
 ];
 
 describe("native formulas for the same sums, computed by LibreOffice, agree with ours cell for cell", () => {

@@ -124,6 +124,7 @@ const STANDARDS = {
   "top reveal": length("1/8", "3"),
   "bottom reveal": length("0"),
   "end reveal": length("1/16", "1.5"),
+  "end clearance": length("0"),
   "left reveal": open<Rational>(),
   "right reveal": open<Rational>(),
   "front grain": word<"vertical" | "horizontal">("vertical"),

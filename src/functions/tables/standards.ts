@@ -141,6 +141,7 @@ const KINDS: { [N in StandardName]: Kind<Standards[N]> } = {
   "top reveal": anySign,
   "bottom reveal": anySign,
   "end reveal": anySign,
+  "end clearance": notNegative,
   "left reveal": anySign,
   "right reveal": anySign,
   "front grain": word(["vertical", "horizontal"]),

@@ -179,6 +179,18 @@ const FINDINGS = catalogOfTwo<InWords>()({
         ? "Use two pulls and slides that are tied together, or divide the opening."
         : "Use two pulls, take slides at both sides, or divide the opening.",
   ],
+  "box.racks": [
+    "The box, {width} wide, is {height} high and {depth} deep: on slides at its sides it may rack.",
+    "Take an undermount or center-mount slide, or slides that are tied together, or a wider opening.",
+  ],
+  "end.meets": [
+    "At the cabinet's {side} end the fronts keep {room} from it, and the end clearance is {asked}.",
+    "Make that reveal or a filler {by} wider, or they meet what stands there.",
+  ],
+  "slide.staysIn": [
+    "Of a box {depth} deep no more comes out than its slide is long, {slide}: {by} stay in the case.",
+    "Make the box less deep, or the opening deeper for the next slide.",
+  ],
   "box.rubs": [
     "The box has {below} below it and {above} above: it will rub.",
     "Leave space below and above for play, and for tilting the drawer in and out.",

@@ -58,6 +58,9 @@ export interface Findings {
   "box.rubs": Lengths<"below" | "above">;
   "box.tightAbove": Lengths<"above" | "asked">;
   "box.wide": Lengths<"width" | "depth"> & { slide: Standards["slide"] };
+  "box.racks": Lengths<"width" | "height" | "depth">;
+  "end.meets": Lengths<"room" | "asked" | "by"> & { side: string };
+  "slide.staysIn": Lengths<"depth" | "slide" | "by">;
   "box.widerThanFront": Lengths<"box" | "front">;
   "box.rearClearance": Lengths<"behind" | "rear">;
   "box.noSideSpace": Lengths<"space">;

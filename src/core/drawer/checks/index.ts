@@ -10,6 +10,7 @@ import { checkFronts } from "./fronts";
 import { checkPull, checkScrews } from "./hardware";
 import { checkLoads } from "./loads";
 import { checkMoving } from "./moving";
+import { checkEnds, checkExtension, checkRacking } from "./room";
 import { checkRunner, checkRunners } from "./runners";
 import { checkSolidBottom } from "./solid-bottom";
 import { checkThickness } from "./stock";
@@ -95,12 +96,17 @@ function checkPlanned(planned: PlannedOpening): Finding[] {
   const ends = endsOf(planned);
   return [
     ...at(opening.label, checkInnerReveals(opening, !ends.left, !ends.right)),
-    ...at(opening.label, checkFronts(planned, ends)),
+    ...at(opening.label, [...checkFronts(planned, ends), ...checkEnds(planned, ends)]),
     ...drawers.flatMap((drawer) =>
-      at(drawer.label, [...checkBox(drawer), ...checkRunner(drawer), ...checkUndermountBox(drawer)]),
+      at(drawer.label, [
+        ...checkBox(drawer),
+        ...checkRacking(drawer),
+        ...checkRunner(drawer),
+        ...checkUndermountBox(drawer),
+      ]),
     ),
     ...at(opening.label, [...checkStock(planned), ...checkRunners(planned), ...checkUndermount(planned)]),
-    ...at(opening.label, checkFit(planned)),
+    ...at(opening.label, [...checkExtension(planned), ...checkFit(planned)]),
     ...drawers.flatMap((drawer) => at(drawer.label, [...checkLoads(drawer), ...checkMoving(drawer, ends)])),
     ...drawers.flatMap((drawer) => at(drawer.label, [...checkScrews(drawer), ...checkPull(drawer)])),
     ...at(opening.label, checkThickness(planned)),

@@ -1,0 +1,33 @@
+import { isPositive, less, multiply, ratio, roundFigure, subtract } from "../../length";
+import { endOf } from "../plan/outside";
+import type { Drawer, PlannedOpening } from "../plan/plan";
+import { hangsAtSide } from "../runner";
+import { doubtful, isMoreThan, wrong, type Found } from "./finding";
+
+/** A tall narrow box that only its slides keep upright. Limits: common practice. */
+export function checkRacking({ opening, stock, boxHeight }: Drawer): Found[] {
+  const [width, height, depth] = [stock.width.value, boxHeight.value, stock.depth.value];
+  const racks = isMoreThan(depth, multiply(width, ratio(2))) && isMoreThan(height, width);
+  return racks && hangsAtSide(opening.standards) ? [doubtful("box.racks", { width, height, depth })] : [];
+}
+
+/** What fronts keep from the ends of their cabinet, where a handle, a door or a wall wants room. */
+export function checkEnds({ opening, face }: PlannedOpening, ends: { left: boolean; right: boolean }): Found[] {
+  const asked = opening.standards["end clearance"];
+  return (["left", "right"] as const).flatMap((side): Found[] => {
+    const room = subtract(endOf(opening), face[side].value);
+    return ends[side] && isPositive(asked) && less(room, asked)
+      ? [wrong("end.meets", { side, room, asked, by: subtract(asked, room) })]
+      : [];
+  });
+}
+
+/** A box that no slide brings out whole. Limit: common practice. */
+export function checkExtension({ opening, drawers }: PlannedOpening): Found[] {
+  const { behind, slide } = drawers[0]!.stock;
+  const by = subtract(behind.value, slide.value);
+  const least = roundFigure("1", "25", opening.unit);
+  return opening.standards.slide !== "wood runner" && isMoreThan(by, least)
+    ? [doubtful("slide.staysIn", { depth: behind.value, slide: slide.value, by })]
+    : [];
+}
