@@ -184,6 +184,22 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
   "joint depth": help("Box", "Of a rabbet or dado in the side, or of half-blind sockets in the end.", {
     otherwise: "none",
   }),
+  "joint pitch": help("Box", "From pin to pin: SETUPS then lays out dovetails and box joints.", {
+    otherwise: "none",
+    detail:
+      "The nearest that comes out even over the height: half pins at both edges, or an odd number of fingers, two to a pitch. Marks are measured from the upper edge.",
+  }),
+  "pin width": help(
+    "Box",
+    "Of dovetails laid out by pitch, where their pins are narrowest. auto: a third of the pitch.",
+  ),
+  "joint cutter": help(
+    "Box",
+    "The narrowest that cuts between tails or fingers; CHECKS finds pins that are narrower.",
+    {
+      otherwise: "none",
+    },
+  ),
   "dado inset": help("Box", "How far a dado stands in from both ends of the side."),
   "bottom thickness": help("Box", "Measured, not nominal."),
   "bottom fit": help("Box", "Grooved all round, slid in under the back, or applied from below.", {

@@ -25,6 +25,7 @@ declare module "../length" {
     "joint.depthThrough": Lengths<"depth" | "side"> & { joint: CornerJoint };
     "joint.socketMissing": NoData;
     "joint.socketThrough": Lengths<"socket" | "end">;
+    "joint.pinWide": Lengths<"pin" | "pitch">;
     "groove.depthMissing": { fit: BottomFit };
     "groove.through": Lengths<"groove" | "stock"> & { part: "side" | "end" };
     "groove.playEatsHold": Lengths<"play" | "hold">;

@@ -321,6 +321,10 @@ const FINDINGS = catalogOfTwo<InWords>()({
     "Common practice is a third to half of the thickness.",
   ],
   "joint.deep": ["A {joint} {depth} deep leaves little of stock {stock} thick.", "Cut it no deeper than two thirds."],
+  "joint.cutter": [
+    "Pins or fingers {pin} wide are narrower than the joint cutter, {cutter}.",
+    "Make the joint pitch or the pin width more, or take a narrower cutter.",
+  ],
   "joint.dadoNearEnd": [
     "A dado {inset} from the end of the side leaves short grain that breaks out.",
     "Common practice is a dado inset of 1/4 in (6 mm) or more; at the very end it is a rabbet.",

@@ -79,6 +79,7 @@ const CATALOG = catalog<Data>()({
   "joint.socketMissing": "joint_depth is blank. A half-blind dovetail needs the depth of its sockets in the ends.",
   "joint.socketThrough": "joint_depth is {socket}. The sockets can be at most as deep as the ends are thick, {end}.",
 
+  "joint.pinWide": "pin width is {pin}. It must be less than the joint pitch, {pitch}, or no tails are left.",
   "groove.depthMissing": 'groove_depth is blank or 0. A bottom that is {"fit"} needs it.',
   "groove.through": "groove_depth is {groove}. It must be less than the {part} is thick, {stock}.",
   "groove.playEatsHold":

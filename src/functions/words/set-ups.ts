@@ -57,6 +57,8 @@ const SETTINGS: Record<Setting, Wording> = {
   baselineFront: "Baseline, from the front's end",
   baselineSide: "Baseline, from the side's front end",
   baselineRear: "Baseline, from the side's rear end",
+  markTail: "Mark, from the upper edge to the edge of a tail",
+  markFinger: "Mark, from the upper edge to the edge of a finger",
   socket: "Socket depth",
   jig: "Jig and drill collar, for stock of",
   overhang: "Bearing-guided bit, overhang",

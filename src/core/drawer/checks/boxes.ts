@@ -17,6 +17,7 @@ import {
 } from "../../length";
 import { blockingOf } from "../hardware/slides";
 import { boxStartOf } from "../plan/box-plan";
+import { layoutsOf } from "../joint-layout";
 import { isJoined, isWithin } from "../joined-front";
 import type { Drawer, PlannedOpening } from "../plan/plan";
 import type { Standards } from "../standards";
@@ -56,6 +57,16 @@ export function checkBox(drawer: Drawer): Found[] {
     found.push(doubtful("box.wide", { width: stock.width.value, depth: stock.depth.value, slide: s.slide }));
   }
   return found;
+}
+
+/** Pins and fingers between which the cutter does not go, at both ends of the sides. */
+export function checkLayout(drawer: Drawer): Found[] {
+  const s = drawer.opening.standards;
+  const cutter = s["joint cutter"];
+  const { front, back } = layoutsOf(s, drawer);
+  const pins = [front, back].flatMap(({ layout }) => layout?.pin.value ?? []);
+  const pin = pins.reduce<Rational | undefined>((least, one) => (least ? lesserOf(least, one) : one), undefined);
+  return cutter && pin && less(pin, cutter) ? [wrong("joint.cutter", { pin, cutter })] : [];
 }
 
 /** What is free under and over a box: round one behind lips there is more than its zone has. */

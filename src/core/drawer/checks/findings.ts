@@ -105,6 +105,7 @@ export interface Findings {
   "groove.undermount": Lengths<"offset">;
   "groove.deep": Lengths<"depth" | "thickness"> & { part: string };
   "joint.deep": Lengths<"depth" | "stock"> & { joint: string };
+  "joint.cutter": Lengths<"pin" | "cutter">;
   "joint.dadoNearEnd": Lengths<"inset">;
   "stock.nominal": Lengths<"thickness"> & { part: string; material: string; least: number; most: number };
 

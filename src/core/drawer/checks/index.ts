@@ -2,7 +2,7 @@ import { equal, Fault, orElse } from "../../length";
 import type { AnyOpening, Job } from "../opening";
 import { failed, within, type Plan, type PlannedOpening } from "../plan/plan";
 import { checkBalance } from "./balance";
-import { checkBox, checkStock } from "./boxes";
+import { checkBox, checkLayout, checkStock } from "./boxes";
 import { doubtful, wrong, type Finding, type Found } from "./finding";
 import { checkStile } from "./frame";
 import { checkFit } from "./fit";
@@ -100,6 +100,7 @@ function checkPlanned(planned: PlannedOpening): Finding[] {
     ...drawers.flatMap((drawer) =>
       at(drawer.label, [
         ...checkBox(drawer),
+        ...checkLayout(drawer),
         ...checkRacking(drawer),
         ...checkRunner(drawer),
         ...checkUndermountBox(drawer),

@@ -2,6 +2,7 @@ import { isPositive, less, multiply, ratio, roundFigure, subtract } from "../../
 import { endOf } from "../plan/outside";
 import type { Drawer, PlannedOpening } from "../plan/plan";
 import { hangsAtSide } from "../runner";
+import { isUndermount } from "../undermount";
 import { doubtful, isMoreThan, wrong, type Found } from "./finding";
 
 /** A tall narrow box that only its slides keep upright. Limits: common practice. */
@@ -27,7 +28,8 @@ export function checkExtension({ opening, drawers }: PlannedOpening): Found[] {
   const { behind, slide } = drawers[0]!.stock;
   const by = subtract(behind.value, slide.value);
   const least = roundFigure("1", "25", opening.unit);
-  return opening.standards.slide !== "wood runner" && isMoreThan(by, least)
+  // Undermount slides are held against their data sheet.
+  return /mount$/.test(opening.standards.slide) && !isUndermount(opening.standards) && isMoreThan(by, least)
     ? [doubtful("slide.staysIn", { depth: behind.value, slide: slide.value, by })]
     : [];
 }

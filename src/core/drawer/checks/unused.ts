@@ -2,6 +2,7 @@ import { equal, isRational } from "../../length";
 import { isSolidWood } from "../material";
 import { isUnread, type Job, type Opening } from "../opening";
 import { hasBand } from "../bands";
+import { hasLayout } from "../joint-layout";
 import { isJoined, isLipped, isWithin } from "../joined-front";
 import { runnerOf } from "../runner";
 import { defaultStandards, type StandardName, type Standards } from "../standards";
@@ -109,6 +110,7 @@ const USES: readonly Use[] = [
     names: ["joint depth"],
     by: (s) => ["rabbet", "dado", "half-blind dovetail"].includes(s["corner joint"]),
   },
+  { lacks: "dovetails or box joints", names: ["joint pitch", "pin width", "joint cutter"], by: hasLayout },
   { lacks: "an edge band", names: ["edge band allowance"], by: hasBand },
   { lacks: "a dado", names: ["dado inset"], by: (s) => s["corner joint"] === "dado" },
   {

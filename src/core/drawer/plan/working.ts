@@ -2,6 +2,7 @@ import { Fault, orElse, toDouble, multiply, add, type Rational } from "../../len
 import { given, plus, Size, sum, type Write } from "../size";
 import { MEASURED, type Job, type Opening } from "../opening";
 import { balanceRows, estimatesOf, slotOf } from "../loads";
+import { layoutsOf } from "../joint-layout";
 import { endRabbet, isJoined } from "../joined-front";
 import { bottomRecess, isUndermount } from "../undermount";
 import { hookHoleOf, notchOf } from "./box-back";
@@ -92,6 +93,7 @@ function rows(drawer: Drawer, planned: PlannedOpening): WorkingRow[] {
     ["Bottom width", bottom.width],
     ["Bottom depth", bottom.depth],
     ["Bottom slot", slotOf(drawer)?.length],
+    ...jointRows(drawer),
     ["Inside width", stock.insideWidth],
     ["Inside depth", stock.insideDepth],
     ["Inside height", drawer.insideHeight],
@@ -114,6 +116,19 @@ function rows(drawer: Drawer, planned: PlannedOpening): WorkingRow[] {
     diagonal("Front diagonal", ["front width", front.width], ["front height", front.height]),
     ...within(opening, () => estimatesOf(drawer)),
   ];
+}
+
+/** Joints as they are laid out; the back's where they are not those in front. */
+function jointRows(drawer: Drawer): [string, Size | undefined][] {
+  const { front, back } = layoutsOf(drawer.opening.standards, drawer);
+  const alike = front.joint === back.joint && drawer.backHeight === drawer.sideHeight;
+  return [front, ...(alike ? [] : [back])].flatMap(({ joint, layout }, i): [string, Size | undefined][] => {
+    const where = i === 0 ? "" : " at the back";
+    return [
+      [`Joint pitch${where}`, layout?.pitch],
+      [`${joint === "box joint" ? "Finger" : "Pin"} width${where}`, layout?.pin],
+    ];
+  });
 }
 
 /** Where undermount slides carry the box, and what they want of its back. */

@@ -17,6 +17,7 @@ import {
 import { groovePasses } from "../groove";
 import { groupsOf } from "../groups";
 import { fasteningOf } from "../hardware/box";
+import { layoutsOf } from "../joint-layout";
 import { endRabbet, intoFront, isJoined, lipOf } from "../joined-front";
 import { endInset } from "../plan/box-plan";
 import { partsOf, type Part, type PartName } from "../plan/parts";
@@ -80,6 +81,8 @@ const SETTINGS: readonly Setting[] = [
   "baselineFront",
   "baselineSide",
   "baselineRear",
+  "markTail",
+  "markFinger",
   "pass",
   "passSides",
   "passEdges",
@@ -94,6 +97,7 @@ function cutsOf(drawer: Drawer): Cut[] {
     ...frontRabbets(drawer, pick),
     ...frontCorners(drawer, pick),
     ...corners(drawer, pick),
+    ...layouts(drawer, pick),
     ...pocketHoles(drawer, pick),
   ];
 }
@@ -178,6 +182,19 @@ function corners({ opening, stock }: Drawer, pick: Pick): Cut[] {
     default:
       return [...baseline(pick("Side"), stock.end), ...baseline(pick("Box front", "Box back"), stock.side)];
   }
+}
+
+/** Where pins, tails and fingers begin and end. A side has the marks of both its ends, equal ones once. */
+function layouts(drawer: Drawer, pick: Pick): Cut[] {
+  const { front, back } = layoutsOf(drawer.opening.standards, drawer);
+  const cuts = [front, back].flatMap(({ joint, layout }, i) =>
+    (layout?.marks ?? []).flatMap((mark) =>
+      pick("Side", ...(i === 0 ? (["Box front", "Front"] as const) : (["Box back"] as const)))
+        .filter(({ name }) => name !== "Front" || isJoined(drawer.opening.standards))
+        .map((part) => need(joint as Operation, joint === "box joint" ? "markFinger" : "markTail", mark, ZERO, part)),
+    ),
+  );
+  return groupsOf(cuts, ({ operation, name, value }) => `${operation} ${name} ${keyOf(value)}`).map(([cut]) => cut!);
 }
 
 /** They are drilled into the ends, whatever joint the screws help. */

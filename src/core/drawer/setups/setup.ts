@@ -41,6 +41,8 @@ export type Setting =
   | "baselineSide"
   | "baselineRear"
   | "socket"
+  | "markTail"
+  | "markFinger"
   | "jig"
   | "notchEnd"
   | "notchUp"
