@@ -1,4 +1,6 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
+import { writeWorkbook } from "../../src/workbook/author/index";
+import { openWorkbook } from "../../src/workbook/xlsx/open-workbook";
 import { openDesk, type Desk, type Visit } from "./desk";
 
 let desk: Desk;
@@ -89,4 +91,67 @@ describe("a new job, begun on the page", () => {
     // 450 less 12.7 on each side.
     await visit.expectValue("F6", 424.6);
   });
+});
+
+/** An invented saddler's own list, with a note that is no part of it. */
+const saddlersList = (): Uint8Array =>
+  writeWorkbook({
+    styles: { plain: {}, head: { font: { bold: true } } },
+    names: { rates: "'Leather & tools'!$B$3" },
+    sheets: [
+      {
+        ...{ name: "Leather & tools", widths: [4, 12, 10], merged: [], selected: "B3" },
+        rows: [
+          { cells: [] },
+          { cells: [] },
+          ...[
+            ["Bay", "W (in)", "Tall", "Deep", "Drawer count"],
+            ["Awls", "18 1/16", 26, "22 1/2", 3],
+            ["Hides", 24, "", "22 1/2", 2],
+          ].map((cells, row) => ({
+            cells: [null, ...cells.map((content) => ({ style: row === 0 ? "head" : "plain", content }) as const)],
+          })),
+        ],
+      },
+    ],
+  });
+
+test("a job follows a table that the shop already has, on sheets beside it: what was there stays, and what is typed there is planned", async () => {
+  await visit.open("saddler.xlsx", saddlersList());
+  await visit.page.getByText("saddler.xlsx is open.").waitFor();
+  // The pane's own way to a copy with values leads to the page's dialog.
+  await visit.pane.getByRole("button", { name: "Freeze…" }).click();
+  await visit.page.locator("#freeze-copy[open]").waitFor();
+  await visit.page.keyboard.press("Escape");
+  await visit.enter("C4", "19 1/16");
+  await visit.goTo("B3");
+  for (const key of ["ArrowDown", "ArrowDown", ...Array<string>(4).fill("ArrowRight")])
+    await visit.page.keyboard.press(`Shift+${key}`);
+  await visit.pane.getByRole("button", { name: "Beside this workbook…" }).click();
+  await visit.pane.getByRole("button", { name: "Use the selected table" }).click();
+  await visit.pane.getByText("Leather & tools!B3: 2 rows. Which column is which?").waitFor();
+  expect(await visit.pane.getByLabel("C: W (in)").inputValue()).toBe("Width");
+  await visit.pane.getByRole("button", { name: "Begin" }).click();
+  await visit.pane.getByText("The job stands on 17 new sheets, Job first.").waitFor({ timeout: 60_000 });
+  // The keys are with the sheet that has come.
+  expect(await visit.page.evaluate(() => document.activeElement!.tagName)).not.toBe("IFRAME");
+  expect(await visit.page.textContent("#file-name")).toBe("saddler.xlsx");
+  expect(await visit.page.textContent("#file-state")).toContain("changed");
+  expect((await visit.at("B6")).formula).toBe(`=IF('Leather & tools'!C4="","",'Leather & tools'!C4)`);
+  await visit.sheet("Plan");
+  await visit.expectValue("F6", 18.0625);
+  await visit.sheet("Leather & tools");
+  await visit.enter("C4", "20 1/16");
+  await visit.sheet("Plan");
+  await visit.expectValue("F6", 19.0625);
+  // Kept on the device, and still in no file.
+  await visit.reload();
+  expect(await visit.page.textContent("#file-state")).toContain("changed");
+  const saved = openWorkbook((await visit.save()).bytes);
+  expect(saved.workbook.sheets.slice(0, 2).map(({ name }) => name)).toEqual(["Leather & tools", "Job"]);
+  expect(saved.workbook.names.map(({ name }) => name)).toEqual(
+    expect.arrayContaining(["rates", "rates_2", "openings"]),
+  );
+  expect(await visit.page.textContent("#file-state")).toBe("");
+  expect(visit.faults).toEqual([]);
 });

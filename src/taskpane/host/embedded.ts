@@ -14,7 +14,7 @@ declare global {
 export async function connectEmbedded(): Promise<Host | undefined> {
   const host = await around();
   if (!host) return undefined;
-  const { ranges, beginJob, beginCopy } = host;
+  const { ranges, sheets, beginJob, beginCopy } = host;
   return {
     name: host.name,
     can: host.can,
@@ -27,6 +27,13 @@ export async function connectEmbedded(): Promise<Host | undefined> {
     onSelectionChanged: (listener) => ours(host.onSelectionChanged(listener)),
     ...(beginJob && { beginJob: () => ours(beginJob.call(host)) }),
     ...(beginCopy && { beginCopy: () => ours(beginCopy.call(host)) }),
+    ...(sheets && {
+      sheets: {
+        taken: () => ours(sheets.taken()),
+        add: (workbook: Parameters<typeof sheets.add>[0]) => ours(sheets.add(workbook)),
+        selected: () => ours(sheets.selected()),
+      },
+    }),
     ...(ranges && {
       ranges: {
         shownBy: () => ours(ranges.shownBy()),

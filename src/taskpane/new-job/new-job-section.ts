@@ -13,7 +13,6 @@ export interface NewJobSection {
 /** Fills `place` with a title and a button; the choices come as it is clicked. */
 export function newJobSection(place: HTMLElement): NewJobSection {
   place.hidden = true;
-  const begin = button("New job…");
   const told = element("p", { role: "status" });
   const fill = (...content: HTMLElement[]): void =>
     place.replaceChildren(element("h2", { id: "new-job-title" }, "A job of your own"), ...content, told);
@@ -21,29 +20,43 @@ export function newJobSection(place: HTMLElement): NewJobSection {
     connect(host) {
       place.hidden = !host?.beginJob && !host?.sheets;
       if (place.hidden) return;
-      fill(element("p", {}, host?.beginJob ? IN_PAGE : BESIDE), begin);
-      if (host?.beginJob)
+      const ways: HTMLElement[] = [];
+      if (host?.beginJob) {
+        const begin = button("New job…");
         begin.onclick = () => host.beginJob!().catch((thrown) => (told.textContent = faultMessage(thrown)));
-      else if (host?.sheets) {
+        ways.push(element("p", {}, IN_PAGE), begin);
+      }
+      if (host?.sheets) {
         const { sheets } = host;
+        const begin = button(host.beginJob ? "Beside this workbook…" : "New job…");
         begin.onclick = () => {
           told.textContent = "";
           const form = chooser(sheets, told, () => {
-            fill(begin);
-            begin.focus();
+            fill(...ways);
+            // Where the keys went to what was laid out, they stay there.
+            if (hasKeys()) begin.focus();
           });
           fill(form);
           form.querySelector("select")!.focus();
         };
+        ways.push(element("p", {}, host.beginJob ? OR_BESIDE : BESIDE), begin);
       }
+      fill(...ways);
     },
   };
 }
 
 const IN_PAGE = "A few choices lay out a workbook: type openings or cabinets, and every result follows.";
+const OR_BESIDE = "Or sheets beside what is open, which may follow a table that stands there already.";
 const BESIDE = "A few choices lay out sheets beside yours: type openings or cabinets, and every result follows.";
 
 const button = (text: string, type = "button"): HTMLButtonElement => element("button", { type }, text);
+
+/** Whether keys come here. Beside a grid of ours, the page around tells; a document in the frame may take itself to have them. */
+const hasKeys = (): boolean => {
+  const frame = window.frameElement;
+  return !frame || frame.ownerDocument.activeElement === frame;
+};
 
 /** The choices, and what comes of them. */
 function chooser(sheets: NewSheets, told: HTMLElement, close: () => void): HTMLFormElement {
@@ -65,7 +78,7 @@ function chooser(sheets: NewSheets, told: HTMLElement, close: () => void): HTMLF
     }
     [begin, cancel, read].forEach((one) => (one.disabled = false));
     // A button that is disabled loses the keys.
-    if (hadKeys instanceof HTMLElement && document.activeElement === document.body) hadKeys.focus();
+    if (hadKeys instanceof HTMLElement && document.activeElement === document.body && hasKeys()) hadKeys.focus();
   };
   const readSelected = async (): Promise<string> => {
     const found = await sheets.selected();

@@ -1,3 +1,4 @@
+import type { WorkbookDefinition } from "../author/index";
 import type { Change, Content, SheetEdit } from "../edit/index";
 import type { StyleChange } from "../look/index";
 import type { Busy, Patience } from "./busy";
@@ -127,6 +128,16 @@ export class Book {
   /** A copy of the file with values, of the whole workbook or of one sheet. */
   freeze(date: string, sheet: string | undefined): Promise<Answers["freeze"]> {
     return this.ask("freeze", { date, sheet }, "Freezing a copy", "long");
+  }
+
+  /** What it calls by name, apart from its sheets. */
+  names(): Promise<string[]> {
+    return this.ask("names", {}, "Looking names up", "short");
+  }
+
+  /** The file with more sheets behind its own; what is open stays as it is. */
+  addSheets(workbook: WorkbookDefinition): Promise<Uint8Array> {
+    return this.ask("addSheets", { workbook }, "Laying out the sheets", "long");
   }
 
   /** The file as it is to be stored. */

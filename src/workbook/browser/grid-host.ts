@@ -6,6 +6,7 @@ import { isFormula } from "../edit/index";
 import { HostFault, type Host, type Selection } from "../../taskpane/host/host";
 import { cellData, shownValue } from "./cell-data";
 import { GridRanges } from "./grid-ranges";
+import { GridSheets } from "./grid-sheets";
 import { gridContent } from "./grid-content";
 import type { OpenInGrid } from "./session";
 import type { Grid } from "./univer";
@@ -16,17 +17,23 @@ export class GridHost implements Host {
   readonly name = "this page";
   readonly can = { insert: true, tellSelection: true, showNumberFormats: true };
   readonly ranges: GridRanges;
+  readonly sheets: GridSheets;
   private readonly listeners = new Set<(selection: Selection) => void>();
 
-  /** @param addSheet adds a sheet and fills it */
+  /**
+   * @param addSheet adds a sheet and fills it
+   * @param put puts the file that it makes into the grid, in place of the one that is open
+   */
   constructor(
     private readonly grid: Grid,
     private readonly open: () => OpenInGrid,
     private readonly begin: () => void,
     private readonly freeze: () => void,
     readonly addSheet: NonNullable<Host["addSheet"]>,
+    put: (make: () => Promise<Uint8Array>) => Promise<void>,
   ) {
     this.ranges = new GridRanges(grid, open, () => this.cell());
+    this.sheets = new GridSheets(grid, open, this.ranges, put);
     this.injector.get(SheetsSelectionsService).selectionChanged$.subscribe(() => this.tell());
   }
 

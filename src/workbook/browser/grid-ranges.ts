@@ -1,4 +1,4 @@
-import { contains, parseArea } from "../address";
+import { contains, parseArea, type Area } from "../address";
 import { isFormula } from "../edit/index";
 import type { RangeName, Ranges, ShownBy } from "../../taskpane/host/host";
 import { shownValue } from "./cell-data";
@@ -46,8 +46,13 @@ export class GridRanges implements Ranges {
     const first = { sheet, row: named.top, column: named.left };
     const spilled = isSpilled ? book.results.spills.get(place(sheet, first.row, first.column)) : undefined;
     if (isSpilled && !spilled && this.formula(first) === undefined) return undefined;
-    const { top, left, bottom, right } = spilled?.area ?? named;
-    if ((bottom - top + 1) * (right - left + 1) > MOST) return undefined;
+    const area = spilled?.area ?? named;
+    if ((area.bottom - area.top + 1) * (area.right - area.left + 1) > MOST) return undefined;
+    return this.valuesIn(sheet, area);
+  }
+
+  /** @param sheet by its id */
+  valuesIn(sheet: string, { top, left, bottom, right }: Area): unknown[][] {
     return Array.from({ length: bottom - top + 1 }, (_, y) =>
       Array.from({ length: right - left + 1 }, (_, x) => this.value({ sheet, row: top + y, column: left + x })),
     );

@@ -38,6 +38,8 @@ const keptWork = z.object({
   edits: z.array(change),
   /** As much of it as has been written into a file. */
   saved: z.array(change),
+  /** Sheets stand in the bytes that are in no file of the person's yet. */
+  isAhead: z.optional(z.boolean()),
 });
 
 /** What is kept on this device, so that a reload costs nobody their work. */
@@ -47,7 +49,8 @@ export type KeptWork = z.infer<typeof keptWork>;
 export const readKept = (stored: unknown): KeptWork | undefined => keptWork.safeParse(stored).data;
 
 /** Whether something in it is in no file yet. */
-export const isUnsaved = ({ edits, saved }: KeptWork): boolean => JSON.stringify(edits) !== JSON.stringify(saved);
+export const isUnsaved = ({ edits, saved, isAhead }: KeptWork): boolean =>
+  isAhead === true || JSON.stringify(edits) !== JSON.stringify(saved);
 
 const whole = z.looseObject({
   name: z.optional(z.string()),

@@ -88,6 +88,10 @@ export async function startPage(): Promise<{ grid: Grid; work: Work }> {
     () => part("new").click(),
     () => part("freeze").click(),
     (name, rows) => addSheet(grid, tabs, work.opened, work.typed, name, rows),
+    (make) =>
+      whileShut(grid, async () =>
+        work.put({ name: work.name, bytes: await make(), edits: [], saved: [], isAhead: true }),
+      ),
   );
   let keeping = 0;
   work.listen(() => {
@@ -233,12 +237,16 @@ async function openFile(grid: Grid, work: Work, shelf: Shelf, file: File): Promi
   return [`${file.name} is open.${mendedIn(mended)}`, ...unshown].join(" ");
 }
 
+const put = (grid: Grid, work: Work, kept: KeptWork): Promise<void> => whileShut(grid, () => work.put(kept));
+
 /** Nothing is typed into a workbook that is about to make way; the keys then go to the one that has come. */
-async function put(grid: Grid, work: Work, kept: KeptWork): Promise<void> {
+async function whileShut(grid: Grid, open: () => Promise<void>): Promise<void> {
   const shut = (isShut: boolean): void => ["desk", "tools"].forEach((id) => (part(id).inert = isShut));
+  // A frame that is shut may hold the keys all the same.
+  (document.activeElement as HTMLElement | null)?.blur();
   shut(true);
   try {
-    await work.put(kept);
+    await open();
   } finally {
     shut(false);
     findKeys(grid);

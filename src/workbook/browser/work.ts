@@ -37,17 +37,19 @@ export class Work {
 
   get isSaved(): boolean {
     const { calculation, book } = this.opened;
-    return !calculation.isBehind && JSON.stringify(book.changes) === JSON.stringify(this.kept.saved);
+    return (
+      !this.kept.isAhead && !calculation.isBehind && JSON.stringify(book.changes) === JSON.stringify(this.kept.saved)
+    );
   }
 
   /** @throws FileFault where the bytes are no usable workbook; what was open then stays */
-  async put({ name, bytes, saved, edits }: KeptWork): Promise<void> {
-    this.open = await openInGrid(this.grid, bytes, name, edits, this.busy, () => this.open, {
+  async put({ edits, ...kept }: KeptWork): Promise<void> {
+    this.open = await openInGrid(this.grid, kept.bytes, kept.name, edits, this.busy, () => this.open, {
       typed: () => this.typed,
       onChange: () => this.listener(),
       ...this.words,
     });
-    this.kept = { name, bytes, saved };
+    this.kept = kept;
     this.listener();
   }
 
@@ -58,7 +60,7 @@ export class Work {
     const bytes = await book.save();
     const saved = [...book.changes];
     store(bytes);
-    if (this.opened.book === book) this.kept.saved = saved;
+    if (this.opened.book === book) this.kept = { ...this.kept, saved, isAhead: false };
     this.listener();
   }
 

@@ -1,3 +1,4 @@
+import { addSheets } from "../../author/index";
 import { EditedWorkbook, isFormula } from "../../edit/index";
 import { VERSION } from "../../../functions/index";
 import { OWN_FUNCTIONS } from "../../edit/own-functions";
@@ -95,6 +96,15 @@ export class Bookkeeper implements Answering {
   freeze({ date, sheet }: Questions["freeze"]): Answers["freeze"] {
     const name = this.workbook.sheets.find(({ id }) => id === sheet)?.name;
     return freeze(this.workbook.save(), { functions: OWN_FUNCTIONS }, { date, version: VERSION() }, name);
+  }
+
+  names(): string[] {
+    return this.workbook.opened.book.names.map(({ name }) => name);
+  }
+
+  /** @throws SheetFault where the workbook takes no sheet */
+  addSheets({ workbook }: Questions["addSheets"]): Uint8Array {
+    return addSheets(this.workbook.save(), workbook);
   }
 
   private lookedAt(sheet: string): Looked {

@@ -1,3 +1,4 @@
+import type { WorkbookDefinition } from "../../author/definition";
 import type { CellEdit, Change, Content, EditedWorkbook, KeptSheetEdit, Put } from "../../edit/index";
 import type { CellStyle, Look, SheetLook, StyleChange } from "../../look/index";
 import type { Area } from "../../address";
@@ -15,6 +16,8 @@ export interface Answers {
   save: Uint8Array;
   printed: PrintedSheet[];
   freeze: { bytes: Uint8Array; frozen: number };
+  names: string[];
+  addSheets: Uint8Array;
   shopPages: { html: string } | { why: string };
 }
 
@@ -32,6 +35,10 @@ export interface Questions {
   printed: { sheets: readonly string[] };
   /** A copy with values, of the whole workbook or of one sheet. */
   freeze: { date: string; sheet: string | undefined };
+  /** What the workbook calls by name, apart from its sheets. */
+  names: Record<never, never>;
+  /** The file with more sheets behind its own; the workbook stays as it is. */
+  addSheets: { workbook: WorkbookDefinition };
   /** The pages for the shop, under the workbook's name. */
   shopPages: { title: string };
 }
