@@ -80,9 +80,10 @@ describe("a new job, begun on the page", () => {
     await visit.expectValue("F6", 21.5);
   });
 
-  test("takes millimeters, with sides as they are bought in them", async () => {
+  test("shows the bench in millimeters too, with sides as they are bought in them", async () => {
     const dialog = await ask();
     expect(await dialog.getByLabel("Undermount deduction").isVisible()).toBe(false);
+    await dialog.getByLabel("I have the sizes of").selectOption("bench");
     await dialog.getByLabel("Plain numbers are").selectOption("mm");
     expect(await dialog.getByLabel("Box sides").inputValue()).toBe("12");
     await dialog.getByRole("button", { name: "Begin" }).click();
@@ -90,6 +91,7 @@ describe("a new job, begun on the page", () => {
     await visit.sheet("Plan");
     // 450 less 12.7 on each side.
     await visit.expectValue("F6", 424.6);
+    await visit.expectValue("A13", "C2");
   });
 });
 

@@ -1,6 +1,6 @@
 import { orElse, parseLength } from "../../core/length/index";
 import { STANDARDS_HELP } from "../../guide/index";
-import { DATA_SHEET, DEFAULT_CHOICES, type Choices } from "../../workbook/new-job/index";
+import { BENCH, DATA_SHEET, DEFAULT_CHOICES, type Choices } from "../../workbook/new-job/index";
 import { element } from "../element";
 
 /** What a new job is begun with, as a person chooses it. */
@@ -39,7 +39,8 @@ export function jobForm(): JobForm {
   slide.addEventListener("change", () => (dataSheet.hidden = slide.value !== "undermount"));
 
   const choices = (): Choices => ({
-    from: from.value as Choices["from"],
+    from: from.value === "bench" ? "openings" : (from.value as Choices["from"]),
+    ...(from.value === "bench" ? { filled: BENCH[unitOf()] } : {}),
     unit: unitOf(),
     construction: construction.value as Choices["construction"],
     slide: slide.value as Choices["slide"],
@@ -64,7 +65,11 @@ export function jobForm(): JobForm {
 }
 
 const UNITS = { in: "inches", mm: "millimeters" };
-const FROM = { openings: "openings", cabinets: "cabinets, outside" };
+const FROM = {
+  openings: "openings",
+  cabinets: "cabinets, outside",
+  bench: "none yet: show an invented bicycle workshop’s bench",
+};
 
 const wordsOf = (name: "construction" | "slide"): Record<string, string> =>
   Object.fromEntries(STANDARDS_HELP[name].choices!.map((word) => [word, word]));

@@ -14,6 +14,20 @@ export interface Choices {
   dataSheet: DataSheet;
   /** A table that the shop already has, whose cells the job follows; left out, the job has rows to be typed. */
   shop?: ShopTable;
+  /** What stands there from the start, in place of one row to type over; only where openings are typed, and no table is followed. */
+  filled?: Filled;
+}
+
+/** A job that is typed already. */
+export interface Filled {
+  /** By our headings; standards of single openings among them. */
+  openings: readonly Readonly<Record<string, string>>[];
+  /** What is not the usual, besides what is chosen. */
+  standards: DataSheet;
+  stock: readonly (readonly [thickness: string, length: string, width: string, price: number])[];
+  rates: Readonly<Record<string, number | string>>;
+  /** What the client's quote tells of shop, client and job. */
+  quote: { from: string; client: string; job: string; place: string; number: string; terms: readonly string[] };
 }
 
 /** A range with headings, and which of its columns are which of ours. */
@@ -28,7 +42,7 @@ export interface ShopTable {
 
 type StandardName = keyof typeof STANDARDS_HELP;
 
-/** What the data sheet of undermount slides says, by the standard that takes it. */
+/** Standards as they are typed; of undermount slides, what their data sheet says. */
 type DataSheet = { readonly [N in StandardName]?: string };
 
 export const DATA_SHEET = (Object.keys(STANDARDS_HELP) as StandardName[]).filter(

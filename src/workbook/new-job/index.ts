@@ -8,6 +8,7 @@ import { pricesSheet, RATES, STOCK } from "./prices-sheet";
 import { resultSheets } from "./results";
 import { NEW_JOB_STYLES } from "./styles";
 
+export { BENCH } from "./bench";
 export { beside } from "./beside";
 export { DATA_SHEET, DEFAULT_CHOICES, type Choices, type ShopTable } from "./choices";
 export { headingsOf } from "./job-table";

@@ -5,7 +5,7 @@ import { cell, gap, row, tall } from "../example/cells";
 import type { Style } from "../example/styles";
 import type { Choices } from "./choices";
 import { byUnit, jobPlaces, STANDARD_ROWS, TOP, type StandardName } from "./job-places";
-import { jobRows, jobTable } from "./job-table";
+import { filledOf, jobRows, jobTable } from "./job-table";
 import { pageOf } from "./page";
 
 /** All that a person types about a job: its openings, and whatever the shop does otherwise than usual. */
@@ -76,9 +76,10 @@ function standardRow(name: StandardName, choices: Choices, unit: string): RowDef
 const listed = (words: readonly string[]): string => `${words.slice(0, -1).join(", ")} or ${words[words.length - 1]!}`;
 
 /** What was chosen stands in its cell even where it is the usual, for it was chosen. */
-function chosen(name: StandardName, { construction, slide, sideThickness, dataSheet }: Choices): string | null {
+function chosen(name: StandardName, choices: Choices): string | null {
+  const { construction, slide, sideThickness, dataSheet } = choices;
   if (name === "construction") return construction;
   if (name === "slide") return slide;
   if (name === "side thickness") return sideThickness || null;
-  return dataSheet[name] || null;
+  return dataSheet[name] || filledOf(choices)?.standards[name] || null;
 }

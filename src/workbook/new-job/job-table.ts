@@ -3,7 +3,7 @@ import type { CellDefinition } from "../author/definition";
 import { cell } from "../example/cells";
 import type { Style } from "../example/styles";
 import { prefixText } from "../formula/sheet-prefix";
-import type { Choices, ShopTable } from "./choices";
+import type { Choices, Filled, ShopTable } from "./choices";
 
 /** What a person types of a job: its columns, one row to begin with, and words that tell of it. */
 export interface JobTable {
@@ -13,13 +13,16 @@ export interface JobTable {
   words: readonly [string, string];
 }
 
-export function jobTable({ from, shop }: Choices): JobTable {
+export function jobTable(choices: Choices): JobTable {
+  const { from, shop } = choices;
   const table = TABLES[from];
-  if (!shop) return table;
-  const others = Object.keys(shop.columns).filter((name) => !table.columns.some(([one]) => one === name));
+  const named = Object.keys(shop?.columns ?? filledOf(choices)?.openings[0] ?? {});
+  const others = named.filter((name) => !table.columns.some(([one]) => one === name));
+  const columns = [...table.columns, ...others.map((name): [string, Style] => [name, "input"])];
+  if (!shop) return { ...table, columns };
   return {
     ...table,
-    columns: [...table.columns, ...others.map((name): [string, Style] => [name, "input"])],
+    columns,
     words: [
       `Read from ${prefixText({ first: shop.sheet })}${areaOf(shop)}; what is changed there follows here.`,
       DRAWERS,
@@ -39,8 +42,10 @@ export const roomOf = ({ shop }: Choices): number => shop?.count ?? 12;
 export function jobRows(choices: Choices): CellDefinition<Style>[][] {
   const { columns, first } = jobTable(choices);
   const { shop, unit } = choices;
+  const filled = filledOf(choices);
   const own = (r: number, name: string, i: number): string | null => {
     if (shop) return NEEDED[name] ?? null;
+    if (filled) return filled.openings[r]?.[name] || null;
     return (r === 0 && first[unit][i]) || null;
   };
   return Array.from({ length: roomOf(choices) }, (_, r) =>
@@ -52,6 +57,10 @@ export function jobRows(choices: Choices): CellDefinition<Style>[][] {
     }),
   );
 }
+
+/** What is typed from the start, where nothing goes before it. */
+export const filledOf = ({ from, shop, filled }: Choices): Filled | undefined =>
+  from === "openings" && !shop ? filled : undefined;
 
 /** What holds where the shop's table has no such column, and there must be something. */
 const NEEDED: Readonly<Record<string, string>> = { Columns: "1" };

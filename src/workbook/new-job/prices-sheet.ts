@@ -4,10 +4,11 @@ import { cell, gap, row, tall } from "../example/cells";
 import { STOCK_COLUMNS, STOCK_NOTE, STOCK_STYLES } from "../example/prices";
 import type { Style } from "../example/styles";
 import type { Choices } from "./choices";
+import { filledOf } from "./job-table";
 import { pageOf } from "./page";
 
 /** Round figures to be typed over, so that every sheet shows something from the start. */
-type StockRow = [thickness: string, length: string, width: string, price: number];
+type StockRow = readonly [thickness: string, length: string, width: string, price: number];
 const STOCK_ROWS: Record<Unit, StockRow[]> = {
   in: [
     ["1/4", "96", "48", 30],
@@ -79,7 +80,7 @@ export function pricesSheet(choices: Choices): SheetDefinition<Style> {
       tall(36, cell("plainNote", STOCK_NOTE)),
       gap(),
       tall(27, cell("columnText", "Rate"), cell("column", "Value")),
-      ...rates(choices.unit).map(([name, value, note]) =>
+      ...filledRates(choices).map(([name, value, note]) =>
         row(
           cell("label", name),
           cell(typeof value === "string" ? "inputWord" : "inputPlain", value),
@@ -91,9 +92,15 @@ export function pricesSheet(choices: Choices): SheetDefinition<Style> {
   };
 }
 
+const filledRates = (choices: Choices): ReturnType<typeof rates> => {
+  const own = filledOf(choices)?.rates ?? {};
+  return rates(choices.unit).map(([name, value, note]) => [name, own[name] ?? value, note]);
+};
+
 /** The usual sheets, and one as thick as the chosen sides where it is none of them. */
-function stockOf({ unit, sideThickness }: Choices): StockRow[] {
-  const rows = STOCK_ROWS[unit];
+function stockOf(choices: Choices): readonly StockRow[] {
+  const { unit, sideThickness } = choices;
+  const rows = filledOf(choices)?.stock ?? STOCK_ROWS[unit];
   const size = (text: string): number =>
     orElse(
       () => toDouble(parseLength(text, unit)),
@@ -102,8 +109,8 @@ function stockOf({ unit, sideThickness }: Choices): StockRow[] {
   const sides = size(sideThickness);
   const near = { in: 1 / 32, mm: 0.8 }[unit];
   if (sides === 0 || rows.some(([thickness]) => Math.abs(size(thickness) - sides) <= near)) return rows;
-  const [, [, ...usual]] = rows as [StockRow, StockRow];
-  return [...rows, [sideThickness, ...usual]];
+  const [, [, length, width, price]] = rows as [StockRow, StockRow];
+  return [...rows, [sideThickness, length, width, price]];
 }
 
 const stockRow = (values: readonly (string | number)[]) =>

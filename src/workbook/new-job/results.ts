@@ -8,6 +8,7 @@ import type { Choices } from "./choices";
 import { jobAlternates, jobPriceGrid } from "./comparisons";
 import { byUnit, jobPlaces, type JobPlaces } from "./job-places";
 import { openingsOf } from "./openings-of";
+import { filledOf } from "./job-table";
 import { pageOf } from "./page";
 import { RATES, STOCK } from "./prices-sheet";
 
@@ -22,18 +23,20 @@ export const resultSheets = (choices: Choices): SheetDefinition<Style>[] => [
 ];
 
 /** The quote as its client sees it. */
-const jobClientQuote = (choices: Choices): SheetDefinition<Style> =>
-  clientQuote({
+const jobClientQuote = (choices: Choices): SheetDefinition<Style> => {
+  const { terms = [], ...head } = filledOf(choices)?.quote ?? {};
+  return clientQuote({
     quote: "Quote!$A$5#",
     plan: "Plan!$A$5#",
     cutList: "'Cut list'!$A$5#",
     hardware: "Hardware!$A$5#",
     tapeUnit: `,,,${jobPlaces(choices).unit}`,
-    head: { from: null, client: null, job: null, place: null, number: null, date: null, until: null },
+    head: { from: null, client: null, job: null, place: null, number: null, date: null, until: null, ...head },
     extra: [null, null, null],
-    terms: [null, null, null, null],
+    terms: Array.from({ length: 4 }, (_, i) => terms[i] ?? null),
     page: { paper: pageOf(choices).paper },
   });
+};
 
 /** The row of a table's headings. */
 const HEADINGS = 5;
