@@ -12,7 +12,7 @@ export function find({ all, elsewhere }: Entries, query: string): Entry[] {
     all
       .map((entry) => ({
         entry,
-        score: Math.max(...meant.map((words, i) => scoreOf(entry, words, needsAll) + (i && ELSEWHERE))),
+        score: Math.max(...meant.map((words, i) => withBonus(scoreOf(entry, words, needsAll), i))),
       }))
       .filter(({ score }) => least(score))
       // A sort keeps the order of equals.
@@ -60,8 +60,11 @@ function closeness(name: readonly string[], asked: readonly string[]): number {
   return name.length === asked.length ? EXACT : Math.max(0, NEAR - name.length);
 }
 
-/** What others mean by it comes before what has the word by chance. */
-const ELSEWHERE = 1;
+/**
+ * What others mean by it comes before what has the word by chance; what has neither stays none.
+ * @param way 0 for the query as it was typed
+ */
+const withBonus = (score: number, way: number): number => (score > 0 && way > 0 ? score + 1 : score);
 
 const IN_NAME = 3;
 const EXACT = 40;

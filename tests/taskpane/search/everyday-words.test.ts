@@ -116,3 +116,10 @@ test.each(Object.entries(EVERYDAY))("“%s” finds what it means first or secon
     expect.arrayContaining([wanted.find((name) => name === first || name === second)]),
   );
 });
+
+test("a word that stands for another finds what has one of them, and nothing else", () => {
+  for (const [said] of entries.elsewhere) expect(find(entries, said).length, said).toBeLessThan(entries.all.length / 2);
+  const texts = find(entries, "knobs").map((entry) => [...textOf(entry).names, textOf(entry).text].join(" "));
+  expect(texts.length).toBeGreaterThan(2);
+  for (const text of texts) expect(text.toLowerCase()).toMatch(/knob|pull/);
+});
