@@ -12,7 +12,7 @@ export interface SheetSpec {
   names?: Record<string, string>;
 }
 
-export interface CellSpec {
+interface CellSpec {
   formula: string;
   value?: unknown;
   /** What it fills, itself among it. */
