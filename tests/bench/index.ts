@@ -3,6 +3,7 @@ import { benchCuts } from "./cuts";
 import { benchDrawings } from "./drawings";
 import { benchEngine } from "./engine";
 import { benchFunctions } from "./functions";
+import { benchLarge } from "./large/index";
 import { benchLongest } from "./longest";
 import { benchMoney } from "./money";
 import { benchOffice } from "./office";
@@ -15,6 +16,7 @@ const BENCHES: Record<string, (args: readonly string[]) => void | Promise<void>>
   plans: benchPlans,
   money: benchMoney,
   engine: benchEngine,
+  large: benchLarge,
   sheets: benchSheets,
   cuts: benchCuts,
   drawings: benchDrawings,

@@ -15,17 +15,14 @@ export function changesOf(opened: OpenWorkbook, outcome: Outcome): CellChange[][
 
 class SheetChanges {
   readonly changes = new Map<number, CellChange>();
-  private readonly texts: Map<number, CellText>;
+  private texts: Map<number, CellText> | undefined;
   private readonly filled = new Set<number>();
 
   constructor(
     private readonly opened: OpenWorkbook,
     private readonly index: number,
-    text: SheetText | undefined,
-  ) {
-    const cells = text?.rows.flatMap((row) => row.cells) ?? [];
-    this.texts = new Map(cells.map((cell) => [cellKey(cell.row, cell.column), cell]));
-  }
+    private readonly sheet: SheetText | undefined,
+  ) {}
 
   write(result: Result): void {
     const isDynamic = this.formula(result).kind === "dynamic";
@@ -46,10 +43,20 @@ class SheetChanges {
     if (kind !== "dynamic") return;
     eachCell(area, (row, column) => {
       const key = cellKey(row, column);
-      const text = this.texts.get(key);
+      const text = this.text(key);
       if (contains(result.area, row, column) || this.filled.has(key) || !text || text.formula) return;
       if (text.content !== undefined) this.changes.set(key, { row, column, value: null, writesValue: true });
     });
+  }
+
+  /** How a cell stands in the file. Sheets without formulas are never asked. */
+  private text(key: number): CellText | undefined {
+    if (!this.texts) {
+      this.texts = new Map();
+      for (const { cells } of this.sheet?.rows ?? [])
+        for (const cell of cells) this.texts.set(cellKey(cell.row, cell.column), cell);
+    }
+    return this.texts.get(key);
   }
 
   private formula(result: Result) {
@@ -57,7 +64,7 @@ class SheetChanges {
   }
 
   private isStored(key: number, value: Scalar): boolean {
-    const text = this.texts.get(key);
+    const text = this.text(key);
     const stored = this.opened.book.sheets[this.index]!.cells.get(key)?.value ?? null;
     return text !== undefined && text.content !== undefined && sameValue(text, stored, value);
   }

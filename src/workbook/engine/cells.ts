@@ -7,6 +7,7 @@ import { cellKey, type Book, type Cell, type Formula, type Table } from "./engin
 import type { Library } from "./kinds";
 import { FormulaIndex } from "./formula-index";
 import { Names } from "./names";
+import { OccupiedRows } from "./occupied-rows";
 import { Preparation, type Prepared } from "./prepare";
 import type { CellSource } from "./source";
 import { isOneCell, Spills } from "./spills";
@@ -14,6 +15,8 @@ import type { CellState } from "./state";
 import { Reference, Unsupported, type Formats, type Matrix, type Scalar, type SheetArea } from "./values";
 
 export const CIRCLE = "refers to itself in a circle";
+
+type FormulaCell = Cell & { formula: Formula };
 
 /** A cell in the grid's last corner makes whole columns too long to go through. */
 const MOST_READ = 20_000_000;
@@ -28,11 +31,12 @@ export class Cells implements CellSource {
   /** Ranges are read to their ends, not as far as there are cells. */
   readsWhole = false;
   private readonly names: Names;
+  private readonly occupied: OccupiedRows[];
   private readonly preparation: Preparation;
   /** Cells that the file shows as filled by an array formula elsewhere. */
   private readonly derived: Map<number, CellState>[];
   /** Numbers that were typed with a format. */
-  private readonly typedFormats: Cell[][];
+  private readonly typedFormats: Map<number, Cell>[];
   private readonly matrices = new Map<string, Matrix | undefined>();
   /** Cells of the ranges that are kept, and of the areas that the file says are filled. */
   private keptCells = 0;
@@ -45,16 +49,17 @@ export class Cells implements CellSource {
   constructor(
     private readonly book: Book,
     library: Library,
-    readonly now: Date,
+    private moment: Date,
     private readonly settle: (state: CellState) => void,
   ) {
     this.date1904 = book.date1904;
     this.sheetCount = book.sheets.length;
     this.names = new Names(book);
     this.spills = book.sheets.map((sheet) => new Spills(sheet));
+    this.occupied = book.sheets.map(({ cells }) => new OccupiedRows(cells));
     this.derived = book.sheets.map(() => new Map());
-    this.typedFormats = book.sheets.map(({ cells }) =>
-      [...cells.values()].filter(({ format }) => format !== undefined),
+    this.typedFormats = book.sheets.map(
+      ({ cells }) => new Map([...cells].filter(([, { format }]) => format !== undefined)),
     );
     this.preparation = new Preparation({ library, name: (name, sheet) => this.name(name, sheet) });
     this.index = book.sheets.map((sheet, i) => new FormulaIndex(this.statesOf(sheet.cells, i)));
@@ -66,11 +71,66 @@ export class Cells implements CellSource {
     return this.preparation.prepare({ text }, sheet);
   }
 
-  /** Forgets what the last round gave. */
-  startRound(): void {
+  /** The formula that is worked out at present: what it reads beyond what its text names is noted with it. */
+  reader: CellState | undefined;
+
+  get now(): Date {
+    if (this.reader) this.reader.isRestless = true;
+    return this.moment;
+  }
+
+  set now(moment: Date) {
+    this.moment = moment;
+  }
+
+  /** Forgets values that are other now. */
+  startUpdate(): void {
     this.matrices.clear();
     this.keptCells = 0;
     this.settled = this.book.sheets.map(() => []);
+  }
+
+  /** Whether all that was typed has been typed where array formulas of the file fill nothing. */
+  get isPlain(): boolean {
+    return this.derived.every(({ size }) => size === 0);
+  }
+
+  /** What the book holds in a cell now; undefined where it is beyond the cells in use, or fills more than itself. */
+  canTake(sheet: number, row: number, column: number): boolean {
+    const cell = this.book.sheets[sheet]!.cells.get(cellKey(row, column));
+    const states = [this.index[sheet]!.at(cellKey(row, column)), this.spills[sheet]!.owner(row, column)];
+    if (states.some((state) => state?.cell.formula.kind === "fixed" && !isOneCell(state.area))) return false;
+    if (cell?.formula && !isOneCell(cell.formula.area)) return false;
+    return row <= this.used.bottom && column <= this.used.right;
+  }
+
+  /** Takes in what the book holds in a cell now. Gives the formulas that stood and stand there. */
+  take(sheet: number, row: number, column: number): { before?: CellState; now?: CellState } {
+    const key = cellKey(row, column);
+    const cell = this.book.sheets[sheet]!.cells.get(key);
+    const index = this.index[sheet]!;
+    const before = index.at(key);
+    if (before) {
+      index.remove(before);
+      this.spills[sheet]!.release(before);
+      this.states.splice(this.states.indexOf(before), 1);
+    }
+    if (cell?.format === undefined) this.typedFormats[sheet]!.delete(key);
+    else this.typedFormats[sheet]!.set(key, cell);
+    if (cell) this.occupied[sheet]!.add(row);
+    const now = cell?.formula && this.stateOf(cell as FormulaCell, sheet);
+    if (now) index.add(now);
+    return { before, now };
+  }
+
+  /** Whether an area reaches beyond the cells that were in use. */
+  isBeyond(area: Area): boolean {
+    return area.bottom > this.used.bottom || area.right > this.used.right;
+  }
+
+  /** Forgets what the last round gave. */
+  startRound(): void {
+    this.startUpdate();
     this.measure();
     for (const state of this.states) {
       state.kept = state.prepared.obstacle;
@@ -79,6 +139,11 @@ export class Cells implements CellSource {
   }
 
   read(sheet: number, row: number, column: number): Scalar {
+    if (this.reader) note(this.reader, sheet, row, column, row, column);
+    return this.valueAt(sheet, row, column);
+  }
+
+  private valueAt(sheet: number, row: number, column: number): Scalar {
     const settled = this.settled[sheet]?.[column]?.[row];
     if (settled !== undefined) return settled;
     const key = cellKey(row, column);
@@ -105,27 +170,61 @@ export class Cells implements CellSource {
   }
 
   each(whole: SheetArea, visit: (value: Scalar) => void): void {
-    const area = this.readable(whole);
-    spend(sizeOf(area));
-    for (let row = area.top; row <= area.bottom; row++) {
-      for (let column = area.left; column <= area.right; column++) visit(this.read(area.sheet, row, column));
+    const area = this.clip(whole);
+    this.note(area);
+    const rows = this.sparseRows(area);
+    const width = area.right - area.left + 1;
+    if (rows) {
+      readableSize(rows.length * width);
+      spend(rows.length * width);
+      for (const row of rows)
+        for (let column = area.left; column <= area.right; column++) visit(this.valueAt(area.sheet, row, column));
+      return;
     }
+    const size = readableSize(sizeOf(area));
+    spend(size);
+    for (let row = area.top; row <= area.bottom; row++) {
+      for (let column = area.left; column <= area.right; column++) visit(this.valueAt(area.sheet, row, column));
+    }
+  }
+
+  sparseRows(area: SheetArea): number[] | undefined {
+    this.note(area);
+    const height = area.bottom - area.top + 1;
+    const occupied = this.occupied[area.sheet]?.between(area.top, area.bottom);
+    if (!occupied || height < LONG || occupied.count > height / 4) return undefined;
+    // All that may fill a row is worked out before the rows are looked at.
+    for (const state of this.index[area.sheet]!.within(area)) if (state.progress !== "done") this.settle(state);
+    const spills = this.spills[area.sheet]!.reachingInto(area);
+    for (const state of spills) if (state.progress === "waiting") this.settle(state);
+    const rows = occupied.rows();
+    const filled = this.spills[area.sheet]!.reachingInto(area).map((state) => state.area);
+    if (filled.length === 0) return rows;
+    const all = new Set(rows);
+    for (const { top, bottom } of filled)
+      for (let row = Math.max(top, area.top); row <= Math.min(bottom, area.bottom); row++) all.add(row);
+    return all.size > height / 4 ? undefined : [...all].sort((a, b) => a - b);
   }
 
   /** A range that is asked for a second time is kept: lookups in one table want it thousands of times. */
   matrix(whole: SheetArea): Matrix {
     const area = this.readsWhole ? whole : this.readable(whole);
+    this.note(area);
     const key = areaKey(area);
     const known = this.matrices.get(key);
     if (known) return known;
     const size = sizeOf(area);
-    make(size);
+    const height = area.bottom - area.top + 1;
+    const width = area.right - area.left + 1;
+    const sparse = this.sparseRows(area);
+    // Blank rows are one and the same.
+    make(sparse && size <= 2 * LIMITS.arrayCells ? height + sparse.length * width : size);
     const isCut = size < sizeOf(whole);
-    const matrix = Array.from({ length: area.bottom - area.top + 1 }, (_, row) =>
-      Array.from({ length: area.right - area.left + 1 }, (_, column) =>
-        this.read(area.sheet, area.top + row, area.left + column),
-      ),
-    );
+    const rowAt = (row: number): Scalar[] =>
+      Array.from({ length: width }, (_, column) => this.valueAt(area.sheet, row, area.left + column));
+    const blank = sparse && Array.from({ length: width }, () => null);
+    const matrix: Matrix = Array.from({ length: height }, (_, row) => blank ?? rowAt(area.top + row));
+    for (const row of sparse ?? []) matrix[row - area.top] = rowAt(row);
     if (isCut) markCut(matrix);
     const keeps = this.matrices.has(key) && this.keptCells + size <= LIMITS.arrayCells;
     if (keeps) this.keptCells += size;
@@ -136,6 +235,7 @@ export class Cells implements CellSource {
   /** Laid out only where there is one, for most ranges have none. */
   formats(whole: SheetArea): Formats | undefined {
     const area = this.readsWhole ? whole : this.clip(whole);
+    this.note(area);
     let formats: (string | undefined)[][] | undefined;
     const set = (row: number, column: number, format: string | undefined): void => {
       if (format === undefined || !contains(area, row, column)) return;
@@ -144,7 +244,7 @@ export class Cells implements CellSource {
       );
       formats[row - area.top]![column - area.left] = format;
     };
-    for (const { row, column, format } of this.typedFormats[area.sheet] ?? []) set(row, column, format);
+    for (const { row, column, format } of this.typedFormats[area.sheet]?.values() ?? []) set(row, column, format);
     for (const states of [this.index[area.sheet]?.within(area), this.spills[area.sheet]?.reachingInto(area)]) {
       for (const state of states ?? []) {
         state.formats?.forEach((row, y) =>
@@ -170,12 +270,12 @@ export class Cells implements CellSource {
 
   private readable(whole: SheetArea): SheetArea {
     const area = this.clip(whole);
-    const size = sizeOf(area);
-    if (size > MOST_READ) throw new Unsupported(`reads ${size} cells at once; at most ${MOST_READ} are read here`);
+    readableSize(sizeOf(area));
     return area;
   }
 
   spill(sheet: number, row: number, column: number): Reference | undefined {
+    if (this.reader) note(this.reader, sheet, row, column, row, column);
     const state = this.index[sheet]?.at(cellKey(row, column));
     if (!state || state.cell.formula.kind !== "dynamic") return undefined;
     const value = this.read(sheet, row, column);
@@ -184,7 +284,12 @@ export class Cells implements CellSource {
   }
 
   formula(sheet: number, row: number, column: number): Node | undefined {
+    if (this.reader) note(this.reader, sheet, row, column, row, column);
     return this.index[sheet]?.at(cellKey(row, column))?.prepared.node;
+  }
+
+  private note({ sheet, top, left, bottom, right }: SheetArea): void {
+    if (this.reader) note(this.reader, sheet, top, left, bottom, right);
   }
 
   hidden(sheet: number, row: number, byHand: boolean): boolean {
@@ -223,24 +328,28 @@ export class Cells implements CellSource {
     return owner === undefined || (owner !== state && owner.kept !== undefined);
   }
 
+  /** In the order of their cells: which of two that would fill one cell comes first must not hang on what was typed first. */
   private statesOf(cells: Map<number, Cell>, sheet: number): CellState[] {
-    const states: CellState[] = [];
-    for (const cell of cells.values()) {
-      if (!cell.formula) continue;
-      const prepared = this.preparation.prepare(cell.formula, sheet);
-      const state: CellState = {
-        sheet,
-        cell: cell as Cell & { formula: Formula },
-        prepared,
-        progress: prepared.obstacle ? "done" : "waiting",
-        kept: prepared.obstacle,
-        value: cell.value,
-        area: cell.formula.area,
-      };
-      states.push(state);
-      this.states.push(state);
-    }
-    return states;
+    const formulas = [...cells].filter((entry): entry is [number, FormulaCell] => entry[1].formula !== undefined);
+    return formulas.sort(([a], [b]) => a - b).map(([, cell]) => this.stateOf(cell, sheet));
+  }
+
+  private stateOf(cell: FormulaCell, sheet: number): CellState {
+    const prepared = this.preparation.prepare(cell.formula, sheet);
+    const state: CellState = {
+      sheet,
+      cell,
+      prepared,
+      progress: prepared.obstacle ? "done" : "waiting",
+      kept: prepared.obstacle,
+      value: cell.value,
+      area: cell.formula.area,
+      reads: [],
+      found: [],
+      isRestless: false,
+    };
+    this.states.push(state);
+    return state;
   }
 
   private claimDerived(state: CellState): void {
@@ -274,6 +383,28 @@ export class Cells implements CellSource {
     if (column > this.used.right) this.used.right = column;
   }
 }
+
+function readableSize(size: number): number {
+  if (size > MOST_READ) throw new Unsupported(`reads ${size} cells at once; at most ${MOST_READ} are read here`);
+  return size;
+}
+
+/** Notes what a formula reads, unless its text names it. */
+function note(reader: CellState, sheet: number, top: number, left: number, bottom: number, right: number): void {
+  const covers = (area: SheetArea): boolean =>
+    area.sheet === sheet && area.top <= top && area.left <= left && area.bottom >= bottom && area.right >= right;
+  const { reads, found } = reader;
+  for (let i = 0; i < reads.length; i++) if (covers(reads[i]!)) return;
+  for (let i = found.length - 1; i >= 0 && i >= found.length - 8; i--) if (covers(found[i]!)) return;
+  if (found.length >= MOST_NOTED) reader.isRestless = true;
+  else found.push({ sheet, top, left, bottom, right });
+}
+
+/** What a formula that reads more than so many ranges of its own choice hangs on is not remembered. */
+const MOST_NOTED = 1_000;
+
+/** Shorter ranges are read cell by cell, whatever they hold. */
+const LONG = 256;
 
 function sizeOf(area: Area): number {
   return (area.bottom - area.top + 1) * (area.right - area.left + 1);

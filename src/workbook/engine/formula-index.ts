@@ -17,6 +17,22 @@ export class FormulaIndex {
     for (const column of this.byColumn.values()) column.sort((a, b) => a.cell.row - b.cell.row);
   }
 
+  add(state: CellState): void {
+    const { row, column } = state.cell;
+    this.byCell.set(cellKey(row, column), state);
+    const states = this.byColumn.get(column) ?? [];
+    states.splice(firstFrom(states, row), 0, state);
+    this.byColumn.set(column, states);
+  }
+
+  remove(state: CellState): void {
+    const { row, column } = state.cell;
+    this.byCell.delete(cellKey(row, column));
+    const states = this.byColumn.get(column)!;
+    states.splice(firstFrom(states, row), 1);
+    if (states.length === 0) this.byColumn.delete(column);
+  }
+
   at(key: number): CellState | undefined {
     return this.byCell.get(key);
   }

@@ -9,8 +9,10 @@ export interface CellSource {
   read(sheet: number, row: number, column: number): Scalar;
   /** A range's values; whole columns and rows end where the workbook's cells end. */
   matrix(area: SheetArea): Matrix;
-  /** The same values one by one, row after row. */
+  /** The same values one by one, row after row; blanks may be left out. */
   each(area: SheetArea, visit: (value: Scalar) => void): void;
+  /** The rows of a range within the cells in use that alone hold anything, where those are few among many. */
+  sparseRows(area: SheetArea): readonly number[] | undefined;
   /** The number formats that a range's values bring; none where none of them does. */
   formats(area: SheetArea): Formats | undefined;
   /** The range with whole columns and rows cut to where cells are. */

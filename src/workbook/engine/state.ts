@@ -1,7 +1,7 @@
 import type { Area } from "../address";
 import type { Cell, Formula } from "./engine";
 import type { Prepared } from "./prepare";
-import type { Formats, Matrix, Scalar, Unsupported } from "./values";
+import type { Formats, Matrix, Scalar, SheetArea, Unsupported } from "./values";
 
 /** One formula's cell while the workbook is worked out. */
 export interface CellState {
@@ -16,4 +16,10 @@ export interface CellState {
   formats?: Formats;
   area: Area;
   kept?: Unsupported;
+  /** The ranges that its text names. */
+  reads: readonly SheetArea[];
+  /** What else it read when it was worked out last, as INDIRECT and OFFSET do. */
+  found: SheetArea[];
+  /** It asked for the moment, or for too much to be remembered, and is worked out at every change. */
+  isRestless: boolean;
 }

@@ -1,23 +1,7 @@
 import { SaxesParser } from "saxes";
 import { FileFault, shown } from "./fault";
-
-/** An element's start, as it is met. `start` and `end` are its tag's place in the text. */
-export interface Tag {
-  /** The name without its prefix. */
-  name: string;
-  prefix: string;
-  attributes: Record<string, string>;
-  start: number;
-  end: number;
-  selfClosing: boolean;
-}
-
-export interface Handlers {
-  open?(tag: Tag): void;
-  /** `start` is where the end tag begins, `end` where it ends; equal for an element that closes itself. */
-  close?(name: string, prefix: string, start: number, end: number): void;
-  text?(text: string): void;
-}
+import { readPlainXml, splitName } from "./plain-xml";
+import type { Handlers } from "./xml-handlers";
 
 /** Well beyond what the formats' schemas ask for, so that a small file cannot fill the memory by one element. */
 const MOST = { attributes: 256, depth: 256 };
@@ -27,6 +11,7 @@ const MOST = { attributes: 256, depth: 256 };
  * and with them every entity of a file's own; so are elements beyond all measure.
  */
 export function readXml(text: string, part: string, handlers: Handlers): void {
+  if (readPlainXml(text, handlers)) return;
   const parser = new SaxesParser();
   let tagStart = 0;
   let attributes = 0;
@@ -49,7 +34,7 @@ export function readXml(text: string, part: string, handlers: Handlers): void {
     if (++attributes > MOST.attributes) throw excess(MOST.attributes, "attributes in one element");
   });
   parser.on("opentag", (tag) => {
-    const [name, prefix] = split(tag.name);
+    const [name, prefix] = splitName(tag.name);
     handlers.open?.({
       name,
       prefix,
@@ -61,7 +46,7 @@ export function readXml(text: string, part: string, handlers: Handlers): void {
   });
   parser.on("closetag", (tag) => {
     depth--;
-    const [name, prefix] = split(tag.name);
+    const [name, prefix] = splitName(tag.name);
     const end = parser.position;
     handlers.close?.(name, prefix, tag.isSelfClosing ? end : text.lastIndexOf("<", end - 1), end);
   });
@@ -106,7 +91,4 @@ export function encodeEscapes(text: string): string {
     );
 }
 
-function split(name: string): [name: string, prefix: string] {
-  const colon = name.indexOf(":");
-  return colon < 0 ? [name, ""] : [name.slice(colon + 1), name.slice(0, colon + 1)];
-}
+export type { Tag } from "./xml-handlers";

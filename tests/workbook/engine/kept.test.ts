@@ -45,7 +45,7 @@ describe("what cannot be worked out keeps its stored value and is listed", () =>
   });
 
   it("a range that is too large to go through is not gone through", () => {
-    expect(value("SUM(A1:Y1048576)", { XFD1048576: 1 })).toMatch(/^kept: reads 26214400 cells at once/);
+    expect(value("COUNTIF(A1:Y1048576,1)", { XFD1048576: 1 })).toMatch(/^kept: reads 26214400 cells at once/);
     expect(value("SUM(A:A)", { A1048576: 1, A1: 2 })).toBe(3);
   });
 

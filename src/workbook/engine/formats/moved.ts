@@ -61,6 +61,8 @@ class Marks {
   put(shown: Shown, results: Followed, evaluator: Evaluator, mover: Mover): Value {
     const formats = results.formats(shown);
     const contents = evaluator.contents(shown.value);
+    // Tables are looked up in by thousands of formulas, and have nothing to mark for the most part.
+    if (!formats && isMatrix(contents) && !holdsMessages(contents)) return shown.value;
     const before = this.cells.length;
     const marked = (isMatrix(contents) ? contents : [[contents]]).map((row, y) =>
       row.map((value, x) => {
@@ -93,6 +95,18 @@ class Marks {
   private cell(item: Scalar): { value: Scalar; format?: string } | undefined {
     return typeof item === "number" && -item >= FIRST ? this.cells[(-item - FIRST) / STEP] : undefined;
   }
+}
+
+const messages = new WeakMap<Matrix, boolean>();
+
+/** Whether an error with a message stands in a table. */
+function holdsMessages(matrix: Matrix): boolean {
+  let holds = messages.get(matrix);
+  if (holds === undefined) {
+    holds = matrix.some((row) => row.some((value) => value instanceof CellError && value.message !== undefined));
+    messages.set(matrix, holds);
+  }
+  return holds;
 }
 
 const FIRST = 2 ** 1000;

@@ -37,10 +37,10 @@ export const aggregates: Record<string, Ordinary> = {
     for (const arg of args) {
       if (!(arg instanceof Reference)) return fail("#VALUE!");
       for (const area of arg.areas) {
-        const filled = evaluator.cells
-          .matrix(area)
-          .flat()
-          .filter((value) => value !== null && value !== "").length;
+        let filled = 0;
+        evaluator.cells.each(area, (value) => {
+          if (value !== null && value !== "") filled++;
+        });
         count += (area.bottom - area.top + 1) * (area.right - area.left + 1) - filled;
       }
     }

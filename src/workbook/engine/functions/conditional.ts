@@ -52,7 +52,7 @@ function chosen(evaluator: Evaluator, from: Value, pairs: Value[]): Chosen {
   if (tests.some((test) => !sameShape(test.area, area))) return fail("#VALUE!");
   const result: Scalar[] = [];
   const matrix = evaluator.cells.matrix(area);
-  eachHit(tests, (row, column) => result.push(matrix[row]?.[column] ?? null));
+  eachHit(evaluator, tests, area, (row, column) => result.push(matrix[row]?.[column] ?? null));
   return result;
 }
 
@@ -63,10 +63,9 @@ function count(pairs: Value[], evaluator: Evaluator): Scalar {
   const { area } = tests[0]!;
   if (tests.some((test) => !sameShape(test.area, area))) return fail("#VALUE!");
   let hits = 0;
-  eachHit(tests, () => hits++);
+  const gone = eachHit(evaluator, tests, area, () => hits++);
   if (!tests.every(({ holds }) => holds(null))) return hits;
-  const [rows, columns] = extent(tests);
-  return hits + (area.bottom - area.top + 1) * (area.right - area.left + 1) - rows * columns;
+  return hits + (area.bottom - area.top + 1) * (area.right - area.left + 1) - gone;
 }
 
 function testsOf(evaluator: Evaluator, pairs: Value[]): Test[] | CellError {
@@ -81,12 +80,36 @@ function testsOf(evaluator: Evaluator, pairs: Value[]): Test[] | CellError {
   return tests;
 }
 
-function eachHit(tests: Test[], visit: (row: number, column: number) => void): void {
-  const [rows, columns] = extent(tests);
-  spend(2 * rows * columns * tests.length);
-  for (let row = 0; row < rows; row++) {
+/**
+ * Goes through the places in which something stands in the ranges, or through all.
+ * @returns how many it went through; the others are blank in all of them
+ */
+function eachHit(
+  evaluator: Evaluator,
+  tests: Test[],
+  from: SheetArea,
+  visit: (row: number, column: number) => void,
+): number {
+  const [height, columns] = extent(tests);
+  const sparse = sparseRows(evaluator, [...tests.map(({ area }) => area), from], height);
+  const count = sparse?.length ?? height;
+  spend(2 * count * columns * tests.length);
+  for (let i = 0; i < count; i++) {
+    const row = sparse ? sparse[i]! : i;
     for (let column = 0; column < columns; column++) if (allHold(tests, row, column)) visit(row, column);
   }
+  return count * columns;
+}
+
+/** The rows, counted from the first of each range, that hold something in one of them; none where there are many. */
+function sparseRows(evaluator: Evaluator, areas: readonly SheetArea[], height: number): number[] | undefined {
+  const all = new Set<number>();
+  for (const area of areas) {
+    const rows = evaluator.cells.sparseRows(evaluator.cells.clip(area));
+    if (!rows || all.size > height / 4) return undefined;
+    for (const row of rows) all.add(row - area.top);
+  }
+  return [...all].sort((a, b) => a - b);
 }
 
 function extent(tests: Test[]): [rows: number, columns: number] {

@@ -15,6 +15,7 @@ import {
 } from "../values";
 import { spend } from "../budget";
 import { Wildcard } from "../wildcards";
+import { Searched } from "./searched";
 
 /** Looking a value up in a row, a column or a table. */
 export const lookup: Record<string, Ordinary> = {
@@ -113,10 +114,7 @@ function exact(wanted: Scalar, values: Scalar[], wild: boolean): number {
       values.findIndex((value) => typeof value === "string" && pattern.matches(value)),
     );
   }
-  return counted(
-    values,
-    values.findIndex((value) => typeof value === typeof wanted && value !== null && compare(value, wanted) === 0),
-  );
+  return wanted === null ? -1 : Searched.of(values).first(wanted);
 }
 
 /** What was gone through on the way to the place found, counted. */
@@ -131,34 +129,24 @@ function counted(values: Scalar[], found: number): number {
  */
 function nearest(wanted: Scalar, values: Scalar[], way: Way): number {
   const sign = way === "sorted" ? 1 : -1;
-  spend(values.length);
-  const usable = usableOf(wanted, values);
-  let low = 0;
-  let high = usable.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (compare(values[usable[middle]!]!, wanted) * sign <= 0) low = middle + 1;
-    else high = middle;
-  }
-  if (low < usable.length || usable.some((at) => compare(values[at]!, wanted) * sign > 0)) {
-    requireOrder(
-      usable.map((at) => values[at]!),
-      sign,
-    );
-  }
+  const kind = Searched.of(values).ofKind(typeof wanted as "number" | "string" | "boolean");
+  const usable = kind.at;
+  const low = firstFrom(usable.length, (i) => compare(values[usable[i]!]!, wanted) * sign > 0);
+  if (low < usable.length || kind.reachesBeyond(wanted, sign)) kind.requireOrder(sign);
   return low === 0 ? -1 : usable[low - 1]!;
 }
 
-function usableOf(wanted: Scalar, values: Scalar[]): number[] {
-  return values.flatMap((value, i) => (value !== null && typeof value === typeof wanted ? [i] : []));
-}
-
-function requireOrder(values: readonly Scalar[], sign: number): void {
-  for (let i = 1; i < values.length; i++) {
-    if (compare(values[i - 1]!, values[i]!) * sign > 0) {
-      throw new Unsupported("searches by halves in a list that is not in order");
-    }
+/** The first of so many places from which on something is so, as a search by halves finds it; the count where it never is. */
+function firstFrom(count: number, isSo: (place: number) => boolean): number {
+  let low = 0;
+  let high = count;
+  spend(Math.ceil(Math.log2(count + 2)));
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (isSo(middle)) high = middle;
+    else low = middle + 1;
   }
+  return low;
 }
 
 /** XMATCH and XLOOKUP: 0 exact, -1 or the next smaller, 1 or the next larger, 2 wildcards; from either end or by halves. */
@@ -194,19 +182,14 @@ function neighbor(wanted: Scalar, values: Scalar[], kind: number): number {
 
 /** A falling list is gone through from its end, as a rising one. Of equal values the first on that way is found. */
 function byHalves(wanted: Scalar, values: Scalar[], kind: number, sign: number): number | CellError {
-  const usable = values.flatMap((value, i) => (value === null ? [] : [i]));
-  if (wanted === null || values.some((value) => value instanceof CellError)) {
-    throw new Unsupported("searches by halves for a blank or among errors");
-  }
-  if (sign < 0) usable.reverse();
-  requireOrder(
-    usable.map((at) => values[at]!),
-    1,
-  );
-  const from = usable.findIndex((at) => compare(values[at]!, wanted) >= 0);
-  const next = from < 0 ? usable.length : from;
-  if (next < usable.length && compare(values[usable[next]!]!, wanted) === 0) return usable[next]!;
-  return (kind === 0 ? undefined : usable[kind < 0 ? next - 1 : next]) ?? fail("#N/A");
+  const all = Searched.of(values).ofKind("any");
+  if (wanted === null || all.hasErrors) throw new Unsupported("searches by halves for a blank or among errors");
+  all.requireOrder(sign);
+  const { length } = all.at;
+  const place = (i: number): number | undefined => all.at[sign < 0 ? length - 1 - i : i];
+  const next = firstFrom(length, (i) => compare(values[place(i)!]!, wanted) >= 0);
+  if (next < length && compare(values[place(next)!]!, wanted) === 0) return place(next)!;
+  return (kind === 0 ? undefined : place(kind < 0 ? next - 1 : next)) ?? fail("#N/A");
 }
 
 function inTable(args: Value[], evaluator: Evaluator, _scope: Scope, upright: boolean): Value {

@@ -48,8 +48,11 @@ const KINDS: ((numbers: number[], filled: number) => Scalar)[] = [
 
 function visible(evaluator: Evaluator, whole: SheetArea, all: boolean, values: Scalar[]): void {
   const area = evaluator.cells.clip(whole);
-  spend(2 * (area.bottom - area.top + 1) * (area.right - area.left + 1));
-  for (let row = area.top; row <= area.bottom; row++) {
+  const sparse = evaluator.cells.sparseRows(area);
+  const count = sparse ? sparse.length : area.bottom - area.top + 1;
+  spend(2 * count * (area.right - area.left + 1));
+  for (let i = 0; i < count; i++) {
+    const row = sparse ? sparse[i]! : area.top + i;
     if (evaluator.cells.hidden(area.sheet, row, all)) continue;
     for (let column = area.left; column <= area.right; column++) {
       const value = evaluator.cells.read(area.sheet, row, column);
