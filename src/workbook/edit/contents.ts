@@ -1,5 +1,5 @@
 import { contains, MAX_COLUMNS, sameArea, type Area } from "../address";
-import { cellKey, CellError, type Book, type Cell, type Engine, type Outcome } from "../engine/index";
+import { cellKey, CellError, type Book, type Cell, type Engine, type Followed, type Outcome } from "../engine/index";
 import type { OpenWorkbook } from "../xlsx/open-workbook";
 import type { CellEdit } from "./cell-edit";
 import { contentOf, isFormula, valueOf, type Content } from "./content";
@@ -18,14 +18,18 @@ export class Contents {
   private readonly filling: ReadonlyMap<number, readonly ArrayFormula[]>[];
   private readonly typed: Map<number, Typed>[];
   private outcome: Outcome | undefined;
-  private readonly unsorted = new Set<number>();
+  private readonly followed: Followed;
+  private isWorkedOut = false;
+  /** The cells that hold something else since the workbook was worked out. */
+  private readonly changed = new Map<string, { sheet: number; row: number; column: number }>();
 
   constructor(
     private readonly opened: OpenWorkbook,
-    private readonly engine: Engine,
+    engine: Engine,
   ) {
     const { book } = opened;
     this.book = { ...book, sheets: book.sheets.map((sheet) => ({ ...sheet, cells: new Map(sheet.cells) })) };
+    this.followed = engine.follow(this.book);
     this.typed = book.sheets.map(() => new Map());
     this.arrays = book.sheets.map(({ cells }) => arraysOf([...cells.values()]));
     this.anchored = this.arrays.map((arrays) => new Map(arrays.map((array) => [array.key, array])));
@@ -63,8 +67,9 @@ export class Contents {
     if (this.outcome) return this.outcome;
     this.arrays.forEach((arrays, sheet) => arrays.forEach((array) => array.isKept && this.keep(sheet, array, false)));
     for (;;) {
-      this.sort();
-      const outcome = this.engine.calculate(this.book);
+      const outcome = this.isWorkedOut ? this.followed.update(this.changed.values()) : this.followed.calculate();
+      this.isWorkedOut = true;
+      this.changed.clear();
       let isSettled = true;
       for (const { sheet, row, column } of outcome.kept) {
         const array = this.anchored[sheet]!.get(cellKey(row, column));
@@ -114,11 +119,10 @@ export class Contents {
     const { cells } = this.book.sheets[sheet]!;
     const typed = this.typed[sheet]!.get(key);
     const cell = typed ? cellOf(key, typed) : this.fromFile(sheet, key);
-    if (!cell) cells.delete(key);
-    else {
-      if (!cells.has(key)) this.unsorted.add(sheet);
-      cells.set(key, cell);
-    }
+    if (sameCell(cells.get(key), cell)) return;
+    if (cell) cells.set(key, cell);
+    else cells.delete(key);
+    this.changed.set(`${sheet} ${key}`, { sheet, row: rowOf(key), column: columnOf(key) });
   }
 
   private fromFile(sheet: number, key: number): Cell | undefined {
@@ -137,17 +141,6 @@ export class Contents {
         return { ...cell, formula: { ...cell.formula!, area: oneCell(cell.row, cell.column) } };
     }
     return cell;
-  }
-
-  /** Which of two formulas that would fill one cell comes first must not hang on which was typed first. */
-  private sort(): void {
-    for (const sheet of this.unsorted) {
-      const { cells } = this.book.sheets[sheet]!;
-      const sorted = [...cells].sort(([a], [b]) => a - b);
-      cells.clear();
-      for (const [key, cell] of sorted) cells.set(key, cell);
-    }
-    this.unsorted.clear();
   }
 }
 
@@ -211,6 +204,18 @@ function cellOf(key: number, { content, format }: Typed): Cell | undefined {
     value: new CellError("#NAME?"),
     formula: { text, rowShift: 0, columnShift: 0, kind: formulaKind(text), area: oneCell(row, column) },
   };
+}
+
+/** Whether the engine makes the same of both. */
+function sameCell(a: Cell | undefined, b: Cell | undefined): boolean {
+  if (a === b || !a || !b) return a === b;
+  const isValueSame =
+    a.value instanceof CellError && b.value instanceof CellError ? a.value.code === b.value.code : a.value === b.value;
+  if (!isValueSame || a.format !== b.format || !a.formula || !b.formula)
+    return isValueSame && a.format === b.format && a.formula === b.formula;
+  const { area, ...formula } = a.formula;
+  const { area: otherArea, ...other } = b.formula;
+  return sameArea(area, otherArea) && JSON.stringify(formula) === JSON.stringify(other);
 }
 
 const rowOf = (key: number): number => Math.floor(key / MAX_COLUMNS);

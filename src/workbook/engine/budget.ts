@@ -89,6 +89,11 @@ export class Budget {
     return (bookSteps === Infinity ? this.left : bookSteps) > 0;
   }
 
+  /** Whether a good part is left, so that nobody will ask in what order it was spent. */
+  get isAmple(): boolean {
+    return this.left > 0.75 * this.own.bookSteps;
+  }
+
   /** Before an array formula fills an area. */
   fill(count: number): void {
     if (this.filled + count > this.own.filledCells) {

@@ -13,7 +13,7 @@ import { fail, Unsupported, type Formats, type Matrix, type Scalar, type Scope, 
 
 /** Works a workbook out: orders the formulas and runs them, as often as spilled ranges still change. */
 export class Calculation {
-  private readonly cells: Cells;
+  readonly cells: Cells;
   private readonly evaluator: FormulaEvaluator;
   private readonly shown: ShownResults;
   private readonly finished = new Set<string>();
@@ -23,6 +23,8 @@ export class Calculation {
   /** Formulas that were found to lead back to themselves as they ran. */
   private readonly circular = new Set<CellState>();
   private readonly budget = new Budget();
+  /** What happens in an update; none while all is worked out. */
+  private update: Update | undefined;
   private readonly askBudget = new Budget();
 
   constructor(book: Book, library: Library, now: Date) {
@@ -46,6 +48,25 @@ export class Calculation {
     return this.states.some((state, i) => !sameArea(state.area, before[i]!));
   }
 
+  /** Whether a good part of what may be spent is left. */
+  get isAmple(): boolean {
+    return this.budget.isAmple;
+  }
+
+  /** Works out those of the waiting formulas that are touched by then; what they read is worked out before them. */
+  workOut(waiting: ReadonlySet<CellState>, update: Update): void {
+    this.finished.clear();
+    this.circular.clear();
+    this.cells.startUpdate();
+    for (const state of waiting) state.progress = "waiting";
+    this.update = update;
+    try {
+      for (const state of waiting) this.settleWhole(state);
+    } finally {
+      this.update = undefined;
+    }
+  }
+
   /** Once all is worked out. Functions that were handed in are not called: the host calls none of them there. */
   ask({ formula, sheet, row, column, rowShift, columnShift }: Question): Scalar {
     const { node, custom } = this.cells.prepare(formula, sheet);
@@ -63,6 +84,8 @@ export class Calculation {
   keep(state: CellState, reason: Unsupported): void {
     this.cells.spills[state.sheet]!.release(state);
     state.kept = reason;
+    state.result = undefined;
+    this.update?.onKept();
     state.value = state.cell.value;
     state.values = undefined;
     state.formats = undefined;
@@ -74,6 +97,7 @@ export class Calculation {
 
   /** A chain of formulas that find one another as they run (INDIRECT) is gone down in pieces, for it may be long. */
   private settleWhole(first: CellState): void {
+    if (first.progress === "done") return;
     const waiting = [first];
     const ways = new Map<CellState, readonly CellState[]>([[first, []]]);
     for (let state = waiting.at(-1); state; state = waiting.at(-1)) {
@@ -155,15 +179,18 @@ export class Calculation {
         const other = open.of.get(next);
         if (other) frame.low = Math.min(frame.low, other.order);
         if (other === frame) frame.readsItself = true;
+        // What it reads is being worked out itself, and led here by another way than its text.
+        if (!other && next.progress !== "done") frame.isAmidst = true;
       }
     }
   }
 
   private enter(state: CellState, open: Open): Frame {
     state.progress = "ordering";
-    const reads = readings(state.prepared.node!, this.scope(state), this.cells);
+    state.reads ??= readings(state.prepared.node!, this.scope(state), this.cells);
+    const reads = this.update && state.found.length > 0 ? [...state.reads, ...state.found] : state.reads;
     const order = open.frames.length;
-    const frame = { state, sources: this.sources(reads), order, low: order, readsItself: false };
+    const frame = { state, sources: this.sources(reads), order, low: order, readsItself: false, isAmidst: false };
     open.frames.push(frame);
     open.of.set(state, frame);
     return frame;
@@ -172,7 +199,7 @@ export class Calculation {
   /** All that was entered since the frame and is still open is one circle with it; alone it is no circle. */
   private leave(frame: Frame, open: Open): void {
     const circle = open.frames.slice(frame.order);
-    if (circle.length === 1 && !frame.readsItself) this.run(frame.state);
+    if (circle.length === 1 && !frame.readsItself) this.takeTurn(frame);
     open.frames.length = frame.order;
     for (const { state } of circle) open.of.delete(state);
     if (circle.length > 1 || frame.readsItself)
@@ -180,7 +207,7 @@ export class Calculation {
   }
 
   /** The formulas that stand in the ranges or spill into them. A range whose formulas are all done is done with. */
-  private *sources(reads: SheetArea[]): Generator<CellState, void> {
+  private *sources(reads: readonly SheetArea[]): Generator<CellState, void> {
     for (const whole of reads) {
       if (!this.budget.take(1 + this.cells.spills[whole.sheet]!.count)) return;
       const area = this.cells.clip(whole);
@@ -202,10 +229,24 @@ export class Calculation {
     }
   }
 
+  /** In an update only what is touched is worked out anew. */
+  private takeTurn({ state, isAmidst }: Frame): void {
+    if (!this.update) return this.run(state);
+    if (!isAmidst && !this.update.isTouched(state)) return void (state.progress = "done");
+    const { value, values, formats, area } = state;
+    this.run(state);
+    this.update.onDone(state, { value, values, formats, area });
+  }
+
   private run(state: CellState): void {
     if (this.circular.has(state)) return this.keep(state, new Unsupported(CIRCLE));
     state.progress = "running";
     state.kept = undefined;
+    state.result = undefined;
+    state.found = [];
+    state.isRestless = state.isCut = false;
+    const { reader } = this.cells;
+    this.cells.reader = state;
     try {
       this.worked(this.budget, () => this.store(state));
     } catch (error) {
@@ -215,6 +256,8 @@ export class Calculation {
       if (error instanceof Unsupported) this.keep(state, error);
       else if (error instanceof RangeError) this.keep(state, new Unsupported("asks for more than there is room for"));
       else this.keep(state, new Unsupported(`cannot be worked out (${(error as Error).message})`));
+    } finally {
+      this.cells.reader = reader;
     }
     if (this.circular.has(state) && !state.kept) this.keep(state, new Unsupported(CIRCLE));
     state.progress = "done";
@@ -287,6 +330,13 @@ export class Calculation {
   }
 }
 
+/** What is to be worked out anew, and who hears of it. */
+interface Update {
+  isTouched(state: CellState): boolean;
+  onKept(): void;
+  onDone(state: CellState, before: Pick<CellState, "value" | "values" | "formats" | "area">): void;
+}
+
 /** Where so many formulas wait for one another, another one is not worked out on the spot: all are left, and it comes first. */
 const MOST_NESTED = 20;
 
@@ -306,6 +356,7 @@ interface Frame {
   order: number;
   low: number;
   readsItself: boolean;
+  isAmidst: boolean;
 }
 
 /** The frames that are not left yet, in the order entered, and by their formulas. */

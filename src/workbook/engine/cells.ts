@@ -95,13 +95,13 @@ export class Cells implements CellSource {
     return this.derived.every(({ size }) => size === 0);
   }
 
-  /** What the book holds in a cell now; undefined where it is beyond the cells in use, or fills more than itself. */
+  /** Whether what the book holds in a cell now is taken in by itself: not where array formulas of older kinds fill cells. */
   canTake(sheet: number, row: number, column: number): boolean {
     const cell = this.book.sheets[sheet]!.cells.get(cellKey(row, column));
     const states = [this.index[sheet]!.at(cellKey(row, column)), this.spills[sheet]!.owner(row, column)];
     if (states.some((state) => state?.cell.formula.kind === "fixed" && !isOneCell(state.area))) return false;
     if (cell?.formula && !isOneCell(cell.formula.area)) return false;
-    return row <= this.used.bottom && column <= this.used.right;
+    return true;
   }
 
   /** Takes in what the book holds in a cell now. Gives the formulas that stood and stand there. */
@@ -118,14 +118,20 @@ export class Cells implements CellSource {
     if (cell?.format === undefined) this.typedFormats[sheet]!.delete(key);
     else this.typedFormats[sheet]!.set(key, cell);
     if (cell) this.occupied[sheet]!.add(row);
+    if (cell) this.reach(row, column);
     const now = cell?.formula && this.stateOf(cell as FormulaCell, sheet);
     if (now) index.add(now);
     return { before, now };
   }
 
-  /** Whether an area reaches beyond the cells that were in use. */
-  isBeyond(area: Area): boolean {
-    return area.bottom > this.used.bottom || area.right > this.used.right;
+  /** Whether a formula still stands where it stood. */
+  holds(state: CellState): boolean {
+    return this.index[state.sheet]!.at(cellKey(state.cell.row, state.cell.column)) === state;
+  }
+
+  /** The last row and column in use, as one word. */
+  get extent(): string {
+    return `${this.used.bottom} ${this.used.right}`;
   }
 
   /** Forgets what the last round gave. */
@@ -261,6 +267,7 @@ export class Cells implements CellSource {
   }
 
   clip(area: SheetArea): SheetArea {
+    if (this.reader && (area.bottom > this.used.bottom || area.right > this.used.right)) this.reader.isCut = true;
     return {
       ...area,
       bottom: Math.max(area.top, Math.min(area.bottom, this.used.bottom)),
@@ -344,9 +351,9 @@ export class Cells implements CellSource {
       kept: prepared.obstacle,
       value: cell.value,
       area: cell.formula.area,
-      reads: [],
       found: [],
       isRestless: false,
+      isCut: false,
     };
     this.states.push(state);
     return state;
@@ -378,7 +385,8 @@ export class Cells implements CellSource {
     for (const state of this.states) this.reach(state.area.bottom, state.area.right);
   }
 
-  private reach(row: number, column: number): void {
+  /** Cells are in use as far as that. */
+  reach(row: number, column: number): void {
     if (row > this.used.bottom) this.used.bottom = row;
     if (column > this.used.right) this.used.right = column;
   }
@@ -393,7 +401,7 @@ function readableSize(size: number): number {
 function note(reader: CellState, sheet: number, top: number, left: number, bottom: number, right: number): void {
   const covers = (area: SheetArea): boolean =>
     area.sheet === sheet && area.top <= top && area.left <= left && area.bottom >= bottom && area.right >= right;
-  const { reads, found } = reader;
+  const { reads = [], found } = reader;
   for (let i = 0; i < reads.length; i++) if (covers(reads[i]!)) return;
   for (let i = found.length - 1; i >= 0 && i >= found.length - 8; i--) if (covers(found[i]!)) return;
   if (found.length >= MOST_NOTED) reader.isRestless = true;

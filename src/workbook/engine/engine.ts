@@ -4,6 +4,22 @@ import type { Formats, Scalar } from "./values";
 /** The workbook's arithmetic. Nobody outside this folder knows which library does it. */
 export interface Engine {
   calculate(book: Book): Outcome;
+  /** Works a book out that is changed cell by cell. */
+  follow(book: Book): Followed;
+}
+
+/** A book whose cells change while it is followed; its names, tables and sheets stay. */
+export interface Followed {
+  /** Works all of it out. */
+  calculate(): Outcome;
+  /** Works out what hangs on these cells, which hold something else now; the same comes of it as if all were worked out. */
+  update(changed: Iterable<Place>): Outcome;
+}
+
+interface Place {
+  sheet: number;
+  row: number;
+  column: number;
 }
 
 /** A workbook as the engine needs it; sheets, rows and columns count from 0. */

@@ -1,5 +1,5 @@
 import type { Area } from "../address";
-import type { Cell, Formula } from "./engine";
+import type { Cell, Formula, Result } from "./engine";
 import type { Prepared } from "./prepare";
 import type { Formats, Matrix, Scalar, SheetArea, Unsupported } from "./values";
 
@@ -16,10 +16,14 @@ export interface CellState {
   formats?: Formats;
   area: Area;
   kept?: Unsupported;
-  /** The ranges that its text names. */
-  reads: readonly SheetArea[];
+  /** As it was told. */
+  result?: Result;
+  /** The ranges that its text names, once they were looked up. */
+  reads?: readonly SheetArea[];
   /** What else it read when it was worked out last, as INDIRECT and OFFSET do. */
   found: SheetArea[];
   /** It asked for the moment, or for too much to be remembered, and is worked out at every change. */
   isRestless: boolean;
+  /** It read a range as far as there are cells, and that was not all of it. */
+  isCut: boolean;
 }

@@ -53,7 +53,7 @@ export const CROWDED_FILES: HostileCase[] = [
   },
   {
     title: "a cell in the last corner",
-    expect: { A1: /^kept: reads 17178820608 cells at once/ },
+    expect: { A1: 1 },
     make: () =>
       oneSheet(
         row('<c r="A1"><f>COUNT(B1:XFD1048576)</f><v>77</v></c>') + row('<c r="XFD1048576"><v>5</v></c>', 1_048_576),
@@ -61,7 +61,7 @@ export const CROWDED_FILES: HostileCase[] = [
   },
   {
     title: "sums of whole columns in a sheet with a cell in the last corner",
-    expect: { A1: /^kept: reads 17179852800 cells at once/ },
+    expect: { A1: 5 },
     make: () =>
       oneSheet(
         row(times(400, (i) => `<c r="${column(i)}1"><f>SUM(${column(i)}2:XFD1048576)</f><v>77</v></c>`)) +
