@@ -1,6 +1,7 @@
 import { benchBrowser } from "./browser";
 import { benchCuts } from "./cuts";
 import { benchDrawings } from "./drawings";
+import { benchEdits } from "./edits";
 import { benchEngine } from "./engine";
 import { benchFunctions } from "./functions";
 import { benchLarge } from "./large/index";
@@ -15,6 +16,7 @@ const BENCHES: Record<string, (args: readonly string[]) => void | Promise<void>>
   functions: benchFunctions,
   plans: benchPlans,
   money: benchMoney,
+  edits: benchEdits,
   engine: benchEngine,
   large: benchLarge,
   sheets: benchSheets,

@@ -30,7 +30,7 @@ describe("a book that is followed cell by cell", () => {
     }
     expect(steps).toBeGreaterThan(400);
     expect(whole).toBeGreaterThan(100);
-  });
+  }, 120_000);
 
   it("works out what hangs on a change, and nothing else", () => {
     const calls: string[] = [];
