@@ -4,8 +4,8 @@ import type { CustomFunction } from "../engine/index";
 const MOST = 4_000_000;
 
 /**
- * The same functions, which answer at once where they have lately been asked the same about a table: an edit makes the
- * whole workbook be worked out anew, and most of it hangs on other cells. They are pure, so that the answer is the same;
+ * The same functions, which answer at once where they have lately been asked the same about a table: several
+ * formulas ask the same, and a workbook that is worked out anew asks it again. They are pure, so that the answer is the same;
  * sums over single cells are quicker made than looked up.
  */
 export function remembering(functions: Record<string, CustomFunction>): Record<string, CustomFunction> {

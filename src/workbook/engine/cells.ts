@@ -99,6 +99,9 @@ export class Cells implements CellSource {
   canTake(sheet: number, row: number, column: number): boolean {
     const cell = this.book.sheets[sheet]!.cells.get(cellKey(row, column));
     const states = [this.index[sheet]!.at(cellKey(row, column)), this.spills[sheet]!.owner(row, column)];
+    const edge = { top: row, left: column, bottom: row, right: column };
+    // Without it fewer cells may be in use.
+    if (this.isAtEdge(states[0]?.area ?? edge) && (!cell || (states[0] && !isOneCell(states[0].area)))) return false;
     if (states.some((state) => state?.cell.formula.kind === "fixed" && !isOneCell(state.area))) return false;
     if (cell?.formula && !isOneCell(cell.formula.area)) return false;
     return true;
@@ -127,6 +130,11 @@ export class Cells implements CellSource {
   /** Whether a formula still stands where it stood. */
   holds(state: CellState): boolean {
     return this.index[state.sheet]!.at(cellKey(state.cell.row, state.cell.column)) === state;
+  }
+
+  /** Whether an area is among those that say how far cells are in use. */
+  isAtEdge(area: Area): boolean {
+    return area.bottom === this.used.bottom || area.right === this.used.right;
   }
 
   /** The last row and column in use, as one word. */

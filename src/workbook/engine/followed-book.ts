@@ -1,4 +1,4 @@
-import type { Area } from "../address";
+import { sameArea, type Area } from "../address";
 import { Calculation } from "./calculation";
 import { Dependents } from "./dependents";
 import type { Book, Followed, Outcome, Result } from "./engine";
@@ -13,7 +13,8 @@ const MOST_ROUNDS = 20;
 /**
  * A book that is worked out, and worked out further where its cells change. A change is followed from formula to formula
  * for as long as values come out other than they were. That is done where nothing but values can decide what comes of
- * it; where the order of the formulas could (a circle, a spilled range that is blocked, a budget that runs short) all is worked out anew.
+ * it; where the order of the formulas could (a circle, a spilled range that is blocked, a budget that runs short, fewer
+ * cells in use) all is worked out anew.
  */
 export class FollowedBook implements Followed {
   private calculation!: Calculation;
@@ -96,7 +97,8 @@ export class FollowedBook implements Followed {
       onKept: () => (this.isPlain = false),
       onDone: (state, before: Given) => {
         dependents.link(state);
-        if (!isPlain(state)) this.isPlain = false;
+        const isSmaller = cells.isAtEdge(before.area) && !sameArea(before.area, state.area);
+        if (isSmaller || !isPlain(state)) this.isPlain = false;
         cells.reach(state.area.bottom, state.area.right);
         for (const area of differences(before, state)) touch(state.sheet, area);
       },

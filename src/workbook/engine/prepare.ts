@@ -21,7 +21,7 @@ export interface Known {
   name(name: string, sheet: number): Node | undefined;
 }
 
-/** Trees of formulas that were read lately, by their texts: an edit works out all formulas anew, and changes one. */
+/** Trees of formulas that were read lately, by their texts: a book that is worked out anew holds mostly the same. */
 const read = new Map<string, Node>();
 const MOST_READ = 20_000;
 const LONGEST_KEPT = 2_000;

@@ -106,7 +106,7 @@ describe("a number format that a function of ours gives", () => {
     const outcome = createEngine({ functions }).calculate(
       bookOf({ A1: "=_xldudf_DRAWER_HALF()", A2: "=_xldudf_DRAWER_YIELD()", B1: "{=_xlfn._xlws.SORT(A1:A2)" }),
     );
-    expect(outcome.results[2]!.formats).toEqual([[FRACTION], [undefined]]);
+    expect(outcome.results.find(({ column }) => column === 1)!.formats).toEqual([[FRACTION], [undefined]]);
   });
 
   it("may be that of a number which was typed", () => {
