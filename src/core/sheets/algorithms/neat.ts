@@ -54,7 +54,7 @@ function choicesOf(model: Model, size: number, root: Divided): Choice[] {
 }
 
 function choiceOf(root: Divided, { kerf }: Model): Choice {
-  const stages: Set<string>[] = [];
+  const stages: Set<number>[] = [];
   return {
     root,
     rest: restOf(root, kerf),
@@ -65,65 +65,85 @@ function choiceOf(root: Divided, { kerf }: Model): Choice {
 
 /** What is beside and above all pieces of a sheet left in one piece along either edge, or beside or above one block. */
 function freed(layout: Divided, { w, h }: { w: number; h: number }): Divided[] {
-  const whole = compact(layout, w, h);
+  const whole = compact(needing(layout), w, h);
   // One piece as large as the sheet.
   if (isPlaced(whole)) return [];
-  const need = needOf(whole);
-  const across = whole.axis === "x" ? { w, h: need.h } : { w: need.w, h };
-  return [whole, onSheet(compact(whole, across.w, across.h), { w, h }), ...given(whole)];
+  const needs = needing(whole);
+  const across = whole.axis === "x" ? { w, h: needs.h } : { w: needs.w, h };
+  return [whole, onSheet(compact(needs, across.w, across.h), { w, h }), ...given(whole, needs)];
 }
 
 /** What a block leaves along its axis given to one of its blocks: a rest above that one, or beside it, is wider then. */
-function given(whole: Divided): Divided[] {
+function given(whole: Divided, { inner: parts }: Needing): Divided[] {
   const { axis, blocks } = whole;
   const [along, across] = axis === "x" ? (["w", "h"] as const) : (["h", "w"] as const);
   const rest = whole[along] - usedOf(whole);
-  const [lowest] = blocks.map((block) => ({ block, need: needOf(block)[across] })).sort((a, b) => a.need - b.need);
-  if (rest === 0 || blocks.length < 2 || lowest!.need === whole[across]) return [];
-  const { block } = lowest!;
+  const lowest = parts.reduce((a, b) => (b[across] < a[across] ? b : a));
+  if (rest === 0 || blocks.length < 2 || lowest[across] === whole[across]) return [];
+  const { block } = lowest;
   const size = axis === "x" ? { w: block.w + rest, h: whole.h } : { w: whole.w, h: block.h + rest };
-  const need = needOf(block);
-  const inner = axis === "x" ? compact(block, size.w, need.h) : compact(block, need.w, size.h);
+  const inner = axis === "x" ? compact(lowest, size.w, lowest.h) : compact(lowest, lowest.w, size.h);
   return [{ ...whole, blocks: [...blocks.filter((other) => other !== block), grown(inner, size.w, size.h)] }];
 }
 
+/** A block, the least that its pieces take, and the same of what is in it. */
+interface Needing {
+  block: Block;
+  w: number;
+  h: number;
+  inner: readonly Needing[];
+}
+
 /** Everything as close to the lower left as it goes; blocks divided along one axis are one. */
-function compact(block: Block, w: number, h: number): Block {
+function compact({ block, inner }: Needing, w: number, h: number): Block {
   if (isPlaced(block)) return grown(block, w, h);
   const { axis } = block;
-  const blocks = block.blocks.flatMap((child): readonly Block[] => {
-    const need = needOf(child);
-    const inner = axis === "x" ? compact(child, need.w, h) : compact(child, w, need.h);
-    return !isPlaced(inner) && inner.axis === axis ? inner.blocks : [inner];
-  });
+  const blocks: Block[] = [];
+  for (const child of inner) {
+    const made = axis === "x" ? compact(child, child.w, h) : compact(child, w, child.h);
+    if (!isPlaced(made) && made.axis === axis) blocks.push(...made.blocks);
+    else blocks.push(made);
+  }
   const [only] = blocks;
   // One block as large as the whole, divided along the other axis, is the whole.
   return blocks.length === 1 && only!.w === w && only!.h === h ? only! : { w, h, axis, blocks };
 }
 
-/** The least that the pieces of a block take. */
-function needOf(block: Block): { w: number; h: number } {
-  if (isPlaced(block)) return block;
-  const needs = block.blocks.map(needOf);
-  const sum = (of: (need: { w: number; h: number }) => number): number =>
-    needs.reduce((all, need) => all + of(need), 0);
-  const most = (of: (need: { w: number; h: number }) => number): number => Math.max(...needs.map(of));
-  return block.axis === "x"
-    ? { w: sum(({ w }) => w), h: most(({ h }) => h) }
-    : { w: most(({ w }) => w), h: sum(({ h }) => h) };
+function needing(block: Block): Needing {
+  if (isPlaced(block)) return { block, w: block.w, h: block.h, inner: [] };
+  const inner = block.blocks.map(needing);
+  let [sumW, mostW, sumH, mostH] = [0, 0, 0, 0];
+  for (const { w, h } of inner) {
+    sumW += w;
+    sumH += h;
+    if (w > mostW) mostW = w;
+    if (h > mostH) mostH = h;
+  }
+  return block.axis === "x" ? { block, w: sumW, h: mostH, inner } : { block, w: mostW, h: sumH, inner };
 }
 
 /** Passes through the saw, those that are hard to guide twice. Each stage gets the settings that it takes. */
-function cutsOf(block: Block, stages: Set<string>[], stage: number): number {
+function cutsOf(block: Block, stages: Set<number>[], stage: number): number {
   if (isPlaced(block)) return 0;
-  const along = block.axis === "x" ? "w" : "h";
-  // The largest comes first, and the last of them is what is left.
-  const sizes = block.blocks.map((child) => child[along]).sort((a, b) => b - a);
-  const isUsedUp = sizes.reduce((sum, size) => sum + size, 0) === block[along];
-  const kept = isUsedUp ? sizes.slice(0, -1) : sizes;
+  const { axis, blocks } = block;
+  const alongX = axis === "x";
+  let [used, least] = [0, Infinity];
+  for (const { w, h } of blocks) {
+    const size = alongX ? w : h;
+    used += size;
+    if (size < least) least = size;
+  }
+  // The largest comes first, and where nothing is left over, the last of them is what is left.
+  let spared = used === (alongX ? block.w : block.h) ? 1 : 0;
   // A piece that is wider than it is long turns at the fence: such a rip counts twice (common practice).
-  const each = block.axis === "y" && block.h > block.w ? 2 : 1;
+  const each = !alongX && block.h > block.w ? 2 : 1;
+  let cuts = each * (blocks.length - spared);
   const settings = (stages[stage] ??= new Set());
-  for (const size of kept) settings.add(`${block.axis} ${size}`);
-  return block.blocks.reduce((sum, child) => sum + cutsOf(child, stages, stage + 1), each * kept.length);
+  for (const child of blocks) {
+    const size = alongX ? child.w : child.h;
+    if (spared === 1 && size === least) spared = 0;
+    else settings.add(alongX ? size : -size);
+    cuts += cutsOf(child, stages, stage + 1);
+  }
+  return cuts;
 }

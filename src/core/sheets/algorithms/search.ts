@@ -11,7 +11,7 @@ export type Effort = "quick" | "standard" | "thorough";
 
 /** Rectangles, or sums, that each algorithm may look at. */
 const STEPS: Record<Effort, Steps> = {
-  quick: { constructive: 10_000, ruin: 150_000, columns: 20_000_000, rounds: 4, enough: 40, offcut: 200 },
+  quick: { constructive: 10_000, ruin: 350_000, columns: 20_000_000, rounds: 4, enough: 150, offcut: 200 },
   standard: {
     constructive: 200_000,
     ruin: 11_000_000,
