@@ -71,6 +71,14 @@ class OnSheet {
   }
 
   *of(area: Area): Generator<CellState, void> {
+    // Most formulas give one value.
+    if (isCell(area)) {
+      yield* this.cells.get(cellKey(area.top, area.left)) ?? [];
+      for (const range of this.large) if (overlaps(range.area, area)) yield* range.states;
+      const block = cellKey(area.top >> ROW_BITS, area.left >> COLUMN_BITS);
+      for (const range of this.blocks.get(block) ?? []) if (overlaps(range.area, area)) yield* range.states;
+      return;
+    }
     if (sizeOf(area) > this.cells.size) {
       for (const [key, states] of this.cells)
         if (contains(area, Math.floor(key / KEY_STEP), key % KEY_STEP)) yield* states;
