@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
 import { writeWorkbook } from "../../src/workbook/author/index";
 import { openWorkbook } from "../../src/workbook/xlsx/open-workbook";
+import { paneFrame, violations } from "./axe";
 import { openDesk, type Desk, type Visit } from "./desk";
 
 let desk: Desk;
@@ -133,6 +134,10 @@ test("a job follows a table that the shop already has, on sheets beside it: what
   await visit.pane.getByRole("button", { name: "Use the selected table" }).click();
   await visit.pane.getByText("Leather & tools!B3: 2 rows. Which column is which?").waitFor();
   expect(await visit.pane.getByLabel("C: W (in)").inputValue()).toBe("Width");
+  const slides = visit.pane.locator("#new-job label", { hasText: /^Slides/ }).locator("select");
+  await slides.selectOption("undermount");
+  expect(await violations(paneFrame(visit.page))).toEqual([]);
+  await slides.selectOption("side-mount");
   await visit.pane.getByRole("button", { name: "Begin" }).click();
   await visit.pane.getByText("The job stands on 17 new sheets, Job first.").waitFor({ timeout: 60_000 });
   // The keys are with the sheet that has come.
