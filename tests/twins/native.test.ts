@@ -236,6 +236,43 @@ const TWINS: Twin[] = [
     native: "ROUNDUP(ROUND(D#*(A#+B#+2*1.375+2*C#)/12,9),1)",
     pick: (result) => (result as unknown[][]).find(([item]) => item === "Edge band")![2],
   },
+  {
+    // Row: which mark, box height, joint pitch, pin width; of dovetails, two marks a tail.
+    call: "SETUPS",
+    row: fc.tuple(whole(1, 4), inch(4, 20), fc.constantFrom(0.75, 1, 1.25, 1.5), sixtyFourths(8, 24)),
+    args: ([, height, pitch, pin]) => [
+      [
+        ["Width", "Height", "Depth", "Drawers", "Box heights"],
+        [18, 30, 20.5, 1, height],
+      ],
+      [
+        ["corner joint", "dovetail"],
+        ["joint pitch", pitch],
+        ["pin width", pin],
+      ],
+    ],
+    native: "ROUNDUP(A#/2,0)*B#/ROUND(B#/C#,0)+IF(ISODD(A#),-B#/ROUND(B#/C#,0)+D#/2,-D#/2)",
+    pick: (result, row) =>
+      (result as unknown[][]).filter(([, , setting]) => /^Mark/.test(String(setting)))[(row[0] as number) - 1]![3],
+  },
+  {
+    // Row: which finger's end, box height, joint pitch: an odd number of fingers, two to a pitch.
+    call: "SETUPS",
+    row: fc.tuple(whole(1, 4), inch(4, 20), fc.constantFrom(0.75, 1, 1.25, 1.5)),
+    args: ([, height, pitch]) => [
+      [
+        ["Width", "Height", "Depth", "Drawers", "Box heights"],
+        [18, 30, 20.5, 1, height],
+      ],
+      [
+        ["corner joint", "box joint"],
+        ["joint pitch", pitch],
+      ],
+    ],
+    native: "A#*B#/(2*INT(B#/C#)+1)",
+    pick: (result, row) =>
+      (result as unknown[][]).filter(([, , setting]) => /^Mark/.test(String(setting)))[(row[0] as number) - 1]![3],
+  },
 ];
 
 describe("native formulas for the same sums, computed by LibreOffice, agree with ours cell for cell", () => {
