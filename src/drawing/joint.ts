@@ -3,6 +3,7 @@ import { half, isPositive, keyOf, showLength, subtract, type Rational } from "..
 import { SEEN, type CornerSheet } from "./corner-sheet";
 import { heightAtLeft, heightsAtRight, notes, widthsAt, type Dimension } from "./dimensions";
 import type { Drawing } from "./drawing";
+import { laidOut } from "./joint-layout";
 import { Paper, textRoom } from "./paper";
 import { frontCorner } from "./front-corner";
 import { fullSize } from "./scale";
@@ -37,6 +38,7 @@ function joint(drawer: Drawer, labels: string): Drawing {
   if (isJoined(s)) frontCorner(sheet, drawer);
   corner(sheet, drawer);
   if (s["bottom fit"] !== "applied") groove(sheet, drawer);
+  laidOut(sheet, drawer);
   notes(paper, 0, [
     { text: `Box corner, ${isJoined(s) ? `${s["front joint"]}; behind, ` : ""}${s["corner joint"]}`, room: 110 },
     { text: `Of ${labels}`, room: 110 },
@@ -124,5 +126,6 @@ function alike(drawer: Drawer): string {
   const inside = subtract(stock.bottomWidth.value, stock.insideWidth.value);
   const sizes = [stock.side, stock.end, endInset(s), setIn(drawer), reach(drawer), inside, ...bottom];
   const front = isJoined(s) ? [s["front thickness"], lapOf(s).value, drawer.front.width.value, stock.width.value] : [];
-  return [s["corner joint"], isJoined(s) && s["front joint"], ...[...sizes, ...front].map(keyOf)].join(" ");
+  const marks = s["joint pitch"] ? [s["joint pitch"], drawer.sideHeight.value] : [];
+  return [s["corner joint"], isJoined(s) && s["front joint"], ...[...sizes, ...front, ...marks].map(keyOf)].join(" ");
 }

@@ -7,6 +7,8 @@ import { spread } from "./spread";
 
 /** What a section may show of the stick's length: letter and A4 have room for it with a heading and the check ruler. */
 const SECTION = { in: 7 * 25.4, mm: 175 } as const;
+/** What its shortest section must show, in millimeters: the words where it is cut, and a mark. */
+const LEAST = 12;
 /** Across: from the stick's edge to the ends of its marks, to their names, and to its other edge. */
 const ACROSS = { mark: 6, text: 9, edge: 42 } as const;
 
@@ -27,10 +29,12 @@ export function storyStick(planned: PlannedOpening): Drawing[] {
   const { opening } = planned;
   const scale = fullSize(opening.unit);
   const marks = marksOf(planned, scale.of).sort((a, b) => a.at - b.at);
-  const long = SECTION[opening.unit];
   const start = Math.min(0, marks[0]!.at);
   const end = marks[marks.length - 1]!.at;
-  const count = Math.max(1, Math.ceil((end - start) / long - 1e-9));
+  const most = SECTION[opening.unit];
+  const count = Math.max(1, Math.ceil((end - start) / most - 1e-9));
+  // A last section too short for its texts would be: then all are equally long.
+  const long = count > 1 && end - start - (count - 1) * most < LEAST ? (end - start) / count : most;
   return Array.from({ length: count }, (_, i) => {
     const from = start + i * long;
     const to = Math.min(end, from + long);

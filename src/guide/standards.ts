@@ -299,7 +299,7 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
     otherwise: "none",
     detail: "HARDWARE then tells the packs of each length, and what is left over; QUOTE charges whole packs.",
   }),
-  "screw pack": help("Screws, nails and glue", "How many screws or nails are sold together.", {
+  "fastener pack": help("Screws, nails and glue", "How many screws or nails are sold together.", {
     otherwise: "none",
     detail: "HARDWARE then tells the packs of each kind and length, and what is left over; QUOTE charges whole packs.",
   }),

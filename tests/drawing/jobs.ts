@@ -78,6 +78,7 @@ export const JOBS: Record<string, TypedJob> = {
     standards: [
       ["front style", "integral"],
       ["front grain", "horizontal"],
+      ["joint pitch", 1],
     ],
   },
   "lipped seed drawers": {

@@ -147,7 +147,8 @@ describe("every number of a corner at full size is that of the tables, and every
       for (const { text, of = "scale" } of labels) {
         if (of === "scale") continue;
         numbers++;
-        if (of.endsWith("Thickness")) expect(text, of).toBe(thick.get(of));
+        if (sizes.has(of)) expect(text, of).toBe(sizes.get(of));
+        else if (of.endsWith("Thickness")) expect(text, of).toBe(thick.get(of));
         else expect(of.includes("Groove") ? grooves : corners, of).toContain(text);
       }
       expect(numbers).toBeGreaterThanOrEqual(2);

@@ -81,7 +81,7 @@ describe("what is sold in packs is ordered in packs", () => {
 
   test("screws by box, whatever they are for", () => {
     // Of 7 pairs: 3 screws at both sides of the box, 1/2 long, 42; as many of 5/8 into the cabinet; the pocket screws 56.
-    expect(list([["screw pack", 50]], /slide screw|pocket/i).filter((row) => row[3] === "pack")).toEqual([
+    expect(list([["fastener pack", 50]], /slide screw|pocket/i).filter((row) => row[3] === "pack")).toEqual([
       ["Slide screw", 1 / 2, 1, "pack"],
       ["Slide screw", 5 / 8, 1, "pack"],
       ["Pocket screw", 1, 2, "pack"],
@@ -94,8 +94,8 @@ describe("what is sold in packs is ordered in packs", () => {
     expect(slides([])).toEqual([5, 2]);
     expect(slides([["slide pack", 4]])).toEqual([8, 4]);
     const screws = (standards: unknown[][]) => lines(standards, /^Screws/, ["slide price", 12])[0]![1] as number;
-    const packs = list([["screw pack", 50]], /screw/i).filter((row) => row[3] === "pack");
-    expect(screws([["screw pack", 50]])).toBe(packs.reduce((sum, row) => sum + 50 * (row[2] as number), 0));
-    expect(screws([["screw pack", 50]])).toBeGreaterThan(screws([]));
+    const packs = list([["fastener pack", 50]], /screw/i).filter((row) => row[3] === "pack");
+    expect(screws([["fastener pack", 50]])).toBe(packs.reduce((sum, row) => sum + 50 * (row[2] as number), 0));
+    expect(screws([["fastener pack", 50]])).toBeGreaterThan(screws([]));
   });
 });

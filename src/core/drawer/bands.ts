@@ -3,8 +3,8 @@ import { minus, plus, sum, type Size } from "./size";
 import type { Standards } from "./standards";
 
 /** Edges of a front as it hangs, in the order in which they are told. */
-export const EDGES = ["top", "bottom", "left", "right"] as const;
-export type Edge = (typeof EDGES)[number];
+const EDGES = ["top", "bottom", "left", "right"] as const;
+type Edge = (typeof EDGES)[number];
 type Opposite = readonly [Edge, Edge];
 export const ACROSS: Opposite = ["left", "right"];
 export const UPRIGHT: Opposite = ["top", "bottom"];

@@ -17,7 +17,7 @@ export interface JointLayout {
  * no pitch is asked for, or the joint has none.
  * @throws Fault `joint.pinWide`
  */
-export function jointLayout(s: Standards, joint: string, name: string, height: Size): JointLayout | undefined {
+function jointLayout(s: Standards, joint: string, name: string, height: Size): JointLayout | undefined {
   const asked = s["joint pitch"];
   if (!asked || !isLaidOut(joint)) return undefined;
   const whole = sum(plus(name, height));

@@ -158,7 +158,7 @@ const STANDARDS = {
   "pull width": length("1", "25"),
   "pull standoff": length("1/2", "12"),
   "slide pack": open<number>(),
-  "screw pack": open<number>(),
+  "fastener pack": open<number>(),
   "screw lengths": lengths(
     "3/8;1/2;5/8;3/4;1;1 1/4;1 1/2;1 3/4;2;2 1/4;2 1/2;3",
     "10;12;16;20;25;30;35;40;45;50;60;70;80",

@@ -175,7 +175,7 @@ const KINDS: { [N in StandardName]: Kind<Standards[N]> } = {
   "pull width": positive,
   "pull standoff": positive,
   "slide pack": orNone(pack),
-  "screw pack": orNone(pack),
+  "fastener pack": orNone(pack),
   "screw lengths": lengths(),
   "slide screws": numberCell(0, 20, true),
   "slide screw length": lengthOrAuto,

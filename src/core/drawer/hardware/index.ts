@@ -61,6 +61,6 @@ const sizeKey = (size: Rational | undefined): string => (size ? keyOf(size) : ""
 
 /** How many of it are sold together, where that was said. */
 function packOf({ name }: Item, s: Standards): { pack?: number } {
-  const pack = isSlide(name) ? s["slide pack"] : isScrew(name) ? s["screw pack"] : undefined;
+  const pack = isSlide(name) ? s["slide pack"] : isScrew(name) ? s["fastener pack"] : undefined;
   return pack ? { pack } : {};
 }

@@ -31,7 +31,7 @@ export function behindHoles(drawer: Drawer): Behind[] {
 }
 
 /** Whether a screw there goes through the box's front as well. */
-export const isThroughBox = (behind: Behind): boolean => behind === "box" || behind === "side";
+const isThroughBox = (behind: Behind): boolean => behind === "box" || behind === "side";
 
 /** Whether each screw of a front's pulls goes through a box front too: one that is its box's own has none behind it. */
 export const throughBox = (drawer: Drawer): boolean[] =>
