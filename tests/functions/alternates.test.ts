@@ -198,7 +198,9 @@ describe("ALTERNATES(openings, standards, stock, rates)", () => {
     ]);
     expect(messageOf(rows[2]![1])).toMatch(/^#N\/A Opening A: No slide fits/);
     expect(rows[2]!.slice(7)).toEqual([3, expect.any(Number), expect.stringMatching(/^Opening A: No slide fits/)]);
-    expect(rows[3]![9]).toBe('standards, front style is "painted". It can be "overlay", "inset", "integral", "lipped".');
+    expect(rows[3]![9]).toBe(
+      'standards, front style is "painted". It can be "overlay", "inset", "integral", "lipped".',
+    );
     expect(rows[4]!.slice(1)).toEqual(compare()[2]!.slice(1));
   });
 
