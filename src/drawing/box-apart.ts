@@ -57,12 +57,25 @@ function drawPart(paper: Paper, scale: Scale, drawer: Drawer, part: Part, top: n
 }
 
 /** The bottom's groove, as it lies on the inner face. */
-function groove(paper: Paper, scale: Scale, drawer: Drawer, { name, length }: Part, lower: number): void {
+function groove(
+  paper: Paper,
+  scale: Scale,
+  drawer: Drawer,
+  { name, length, width, upright }: Part,
+  lower: number,
+): void {
   const s = drawer.opening.standards;
   const grooved = s["bottom fit"] === "grooved" ? GROOVED : s["bottom fit"] === "under back" ? GROOVED.slice(0, 2) : [];
   const isOwn = name === "Front" && isJoined(s) && s["front grain"] === "horizontal" && grooved.length > 0;
   if (!isOwn && !grooved.includes(name)) return;
   const below = isOwn ? scale.of(subtract(drawer.boxBottom.value, drawer.front.bottom.value)) : 0;
+  if (upright) {
+    // Its lower edge is drawn at the left.
+    const left = scale.of(s["groove offset"]);
+    for (const x of [left, left + scale.of(s["bottom thickness"])])
+      paper.line("hidden", [x, lower], [x, lower - scale.of(width)]);
+    return;
+  }
   const from = lower - below - scale.of(s["groove offset"]);
   for (const y of [from, from - scale.of(s["bottom thickness"])]) paper.line("hidden", [0, y], [scale.of(length), y]);
 }

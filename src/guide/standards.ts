@@ -206,6 +206,17 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
     choices: ["grooved", "under back", "applied"],
   }),
   "bottom overhang": help("Box", "An applied bottom is cut larger by it on every edge, then trimmed flush."),
+  "bottom grain": help("Box", "Which way it runs; any: as the sheets are best used.", {
+    choices: ["any", "side to side", "front to back"],
+  }),
+  "box grain": help("Box", "Of sides, box front and box back: which way it runs.", {
+    choices: ["horizontal", "vertical", "any"],
+    detail: "vertical suits tall narrow parts of plywood; any: as the sheets are best used.",
+  }),
+  "box end grain": help("Box", "The same of box front and box back alone.", {
+    choices: ["horizontal", "vertical", "any"],
+    otherwise: "as the box grain",
+  }),
   "groove depth": help("Box", "For the bottom, in sides and ends."),
   "groove offset": help("Box", "Lower edge of the side to lower edge of the groove."),
   "bottom play": help("Box", "Of the bottom in its grooves, in all."),

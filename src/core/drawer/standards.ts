@@ -30,6 +30,9 @@ const figure = <T>(written: Record<Unit, string>, of: (unit: Unit) => T): Standa
 /** What one drawer carries, in lb or kg, or how that is estimated. */
 export type LoadAsked = number | "even" | "files";
 
+/** Of sides, or of ends. */
+export type BoxGrain = "horizontal" | "vertical" | "any";
+
 /** Of the air indoors. */
 export interface Temperature {
   celsius: number;
@@ -107,6 +110,9 @@ const STANDARDS = {
   "bottom thickness": length("1/4", "6"),
   "bottom fit": word<BottomFit>("grooved"),
   "bottom overhang": length("0"),
+  "bottom grain": word<"any" | "side to side" | "front to back">("any"),
+  "box grain": word<BoxGrain>("horizontal"),
+  "box end grain": open<BoxGrain>(),
   "groove depth": length("1/4", "6"),
   "groove offset": length("3/8", "10"),
   "bottom play": length("1/16", "1.5"),

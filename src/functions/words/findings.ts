@@ -179,6 +179,14 @@ const FINDINGS = catalogOfTwo<InWords>()({
         ? "Use two pulls and slides that are tied together, or divide the opening."
         : "Use two pulls, take slides at both sides, or divide the opening.",
   ],
+  "box.weakWay": [
+    "The {parts} of {material} have upright grain: their weak way spans their length.",
+    "Make their grain horizontal, or take plywood of many thin plies.",
+  ],
+  "box.solidUpright": [
+    "{Parts} of {material}, which reads as solid wood, may have upright grain: they break across their length, and joints in long edges hold little.",
+    "Make their grain horizontal.",
+  ],
   "box.racks": [
     "The box, {width} wide, is {height} high and {depth} deep: on slides at its sides it may rack.",
     "Take an undermount or center-mount slide, or slides that are tied together, or a wider opening.",
@@ -276,6 +284,14 @@ const FINDINGS = catalogOfTwo<InWords>()({
   "bottom.breaks": [
     (_, unit) => `Under {load} ${weight(unit)} a bottom {thickness} thick would break over {span}.`,
     ({ thicker }) => `Take ${thicker ? "one {thicker} thick" : "a much thicker one"}, with a muntin where it is wide.`,
+  ],
+  "bottom.weakWay": [
+    "The bottom of {material} has its grain along its longer span, {long}: its weak way carries over the shorter, {short}.",
+    "Turn the bottom grain, or take a thicker bottom, or plywood of many thin plies.",
+  ],
+  "bottom.solidAlong": [
+    "The bottom of {material}, which reads as solid wood, has its grain front to back: it swells against the sides.",
+    "Make the bottom grain side to side.",
   ],
   "bottom.solidGrain": [
     (data, unit) =>

@@ -58,6 +58,8 @@ export interface Findings {
   "box.rubs": Lengths<"below" | "above">;
   "box.tightAbove": Lengths<"above" | "asked">;
   "box.wide": Lengths<"width" | "depth"> & { slide: Standards["slide"] };
+  "box.weakWay": { material: string; parts: string };
+  "box.solidUpright": { material: string; parts: string };
   "box.racks": Lengths<"width" | "height" | "depth">;
   "end.meets": Lengths<"room" | "asked" | "by"> & { side: string };
   "slide.staysIn": Lengths<"depth" | "slide" | "by">;
@@ -94,6 +96,8 @@ export interface Findings {
   "bottom.rubs": Lengths<"below">;
   "bottom.sags": Sag & { sag: number };
   "bottom.breaks": Sag;
+  "bottom.weakWay": Lengths<"long" | "short"> & { material: string };
+  "bottom.solidAlong": { material: string };
   "bottom.solidGrain": Bottom;
   "bottom.drawsOut": Lengths<"end"> & { material: string; by: number; low: number; middle: number };
   "bottom.slotsPast": Lengths<"length" | "end">;

@@ -8,6 +8,7 @@ import { checkStile } from "./frame";
 import { checkFit } from "./fit";
 import { checkFronts } from "./fronts";
 import { checkPull, checkScrews } from "./hardware";
+import { checkBottomGrain, checkBoxGrain } from "./grain";
 import { checkLoads } from "./loads";
 import { checkMoving } from "./moving";
 import { checkEnds, checkExtension, checkRacking } from "./room";
@@ -101,12 +102,18 @@ function checkPlanned(planned: PlannedOpening): Finding[] {
       at(drawer.label, [
         ...checkBox(drawer),
         ...checkLayout(drawer),
+        ...checkBoxGrain(drawer),
         ...checkRacking(drawer),
         ...checkRunner(drawer),
         ...checkUndermountBox(drawer),
       ]),
     ),
-    ...at(opening.label, [...checkStock(planned), ...checkRunners(planned), ...checkUndermount(planned)]),
+    ...at(opening.label, [
+      ...checkStock(planned),
+      ...checkBottomGrain(planned),
+      ...checkRunners(planned),
+      ...checkUndermount(planned),
+    ]),
     ...at(opening.label, [...checkExtension(planned), ...checkFit(planned)]),
     ...drawers.flatMap((drawer) => at(drawer.label, [...checkLoads(drawer), ...checkMoving(drawer, ends)])),
     ...drawers.flatMap((drawer) => at(drawer.label, [...checkScrews(drawer), ...checkPull(drawer)])),

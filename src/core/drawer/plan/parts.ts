@@ -3,6 +3,7 @@ import { bandsBetween, cutOfBox } from "../bands";
 import { groupsOf } from "../groups";
 import { isJoined } from "../joined-front";
 import { plus, sum, type Size } from "../size";
+import type { BoxGrain, Standards } from "../standards";
 import { within, type Drawer, type PlannedOpening } from "./plan";
 import { pullsOf } from "./pulls";
 import { stripOfRunner } from "./strip";
@@ -21,6 +22,8 @@ export interface Part {
   thickness: Rational;
   material: string;
   grain: "length" | "any";
+  /** Its length is what stands upright in the drawer. */
+  upright?: true;
   /** Pieces of one group are cut in order from one strip, so that the grain runs on. */
   grainGroup?: string;
   /** The strip runs across the grain: its fronts are stacked as they hang. */
@@ -54,7 +57,8 @@ export function partsOf(drawer: Drawer): Part[] {
   const { opening, stock, label } = drawer;
   const s = opening.standards;
   const copies = opening.quantity;
-  const box = { drawers: [label], material: s["side material"], grain: "length" as const };
+  const box = { drawers: [label], material: s["side material"] };
+  const [side, ends] = [s["box grain"], endGrain(s)];
   const cut = drawer.front.cut;
   const bottom = bottomCut(drawer);
   const common = { drawers: [label], quantity: copies };
@@ -72,8 +76,7 @@ export function partsOf(drawer: Drawer): Part[] {
       name: "Side",
       ...box,
       quantity: 2 * copies,
-      length: stock.sideLength.value,
-      width: cutOfBox(drawer.sideHeight, s).value,
+      ...grained(stock.sideLength.value, cutOfBox(drawer.sideHeight, s).value, side === "vertical", side === "any"),
       thickness: stock.side,
     },
     ...(isJoined(s)
@@ -83,8 +86,12 @@ export function partsOf(drawer: Drawer): Part[] {
             name: "Box front" as const,
             ...box,
             quantity: copies,
-            length: stock.endLength.value,
-            width: cutOfBox(drawer.sideHeight, s).value,
+            ...grained(
+              stock.endLength.value,
+              cutOfBox(drawer.sideHeight, s).value,
+              ends === "vertical",
+              ends === "any",
+            ),
             thickness: stock.end,
           },
         ]),
@@ -92,28 +99,27 @@ export function partsOf(drawer: Drawer): Part[] {
       name: "Box back",
       ...box,
       quantity: copies,
-      length: stock.endLength.value,
-      width: cutOfBox(drawer.backHeight, s).value,
+      ...grained(stock.endLength.value, cutOfBox(drawer.backHeight, s).value, ends === "vertical", ends === "any"),
       thickness: stock.end,
     },
     {
       name: "Bottom",
       ...common,
-      length: bottom.width.value,
-      width: bottom.depth.value,
+      ...grained(
+        bottom.width.value,
+        bottom.depth.value,
+        s["bottom grain"] === "front to back",
+        s["bottom grain"] === "any",
+      ),
       thickness: s["bottom thickness"],
       material: s["bottom material"],
-      grain: "any",
     },
     {
       name: "Front",
       ...common,
-      ...(s["front grain"] === "vertical"
-        ? { length: cut.height.value, width: cut.width.value }
-        : { length: cut.width.value, width: cut.height.value }),
+      ...grained(cut.width.value, cut.height.value, s["front grain"] === "vertical"),
       thickness: s["front thickness"],
       material: s["front material"],
-      grain: "length",
       ...(s["front match"] === "opening"
         ? { grainGroup: opening.label, ...(s["front grain"] === "horizontal" && { grainRow: "stacked" as const }) }
         : {}),
@@ -127,6 +133,16 @@ export function partsOf(drawer: Drawer): Part[] {
     ...runnerParts(drawer),
   ];
 }
+
+/** What lies along the grain is a piece's length. */
+const grained = (across: Rational, up: Rational, upright: boolean, any = false) =>
+  ({
+    ...(upright ? { length: up, width: across, upright } : { length: across, width: up }),
+    grain: any ? "any" : "length",
+  }) as const;
+
+/** That of box front and back. */
+export const endGrain = (s: Standards): BoxGrain => s["box end grain"] ?? s["box grain"];
 
 function runnerParts(drawer: Drawer): Part[] {
   const strip = stripOfRunner(drawer);

@@ -225,7 +225,7 @@ const need = (operation: Operation, setting: Setting, value: Rational, depth: Ra
   setting,
   value,
   depth,
-  along: part.length,
+  along: part.upright ? part.width : part.length,
   pieces: part.quantity,
   name: part.name,
   drawers: part.drawers,
