@@ -55,6 +55,7 @@ declare module "../length" {
     "drawers.unreadable": { text: string; place: number };
     "drawers.notPositive": { item: DrawersItem; place: number };
     "drawer.unknown": { received: string; drawers: string[] };
+    "files.count": { given: number; count: number };
     "load.count": { given: number; count: number };
     "pieces.many": { pieces: number; most: number };
 

@@ -30,6 +30,9 @@ const figure = <T>(written: Record<Unit, string>, of: (unit: Unit) => T): Standa
 /** What one drawer carries, in lb or kg, or how that is estimated. */
 export type LoadAsked = number | "even" | "files";
 
+/** Folders that hang from rails. */
+export type FileKind = "letter" | "legal";
+
 /** Of sides, or of ends. */
 export type BoxGrain = "horizontal" | "vertical" | "any";
 
@@ -113,6 +116,7 @@ const STANDARDS = {
   "bottom grain": word<"any" | "side to side" | "front to back">("any"),
   "box grain": word<BoxGrain>("horizontal"),
   "box end grain": open<BoxGrain>(),
+  "hanging files": figure<readonly (FileKind | "none")[]>({ in: "none", mm: "none" }, () => ["none"]),
   "groove depth": length("1/4", "6"),
   "groove offset": length("3/8", "10"),
   "bottom play": length("1/16", "1.5"),

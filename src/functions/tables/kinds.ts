@@ -29,6 +29,14 @@ export const word =
   ({ value }) =>
     findWord(value, words, synonyms);
 
+/** Several of them in one cell, separated as lengths are. */
+export const words =
+  <const W extends string>(choices: readonly W[]): Kind<W[]> =>
+  ({ value }) =>
+    (typeof value === "string" && value.includes(";") ? splitList(value) : [value]).map((one, i, { length: count }) =>
+      count === 1 ? findWord(one, choices) : naming(`item ${i + 1}`, () => findWord(one, choices)),
+    );
+
 /** Several lengths in one cell, separated by semicolons or line breaks. */
 export const lengths =
   (sign: Sign = "positive"): Kind<Rational[]> =>

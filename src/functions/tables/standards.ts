@@ -26,7 +26,7 @@ import {
   type Typed,
   WEIGHT,
 } from "../cells";
-import { length, lengthOr, lengths, numberCell, orNone, textCell, word, type Kind } from "./kinds";
+import { length, lengthOr, lengths, numberCell, orNone, textCell, word, words, type Kind } from "./kinds";
 import {
   cabinetWeight,
   densities,
@@ -127,6 +127,7 @@ const KINDS: { [N in StandardName]: Kind<Standards[N]> } = {
   "bottom grain": word(["any", "side to side", "front to back"]),
   "box grain": word(["horizontal", "vertical", "any"]),
   "box end grain": word(["horizontal", "vertical", "any"]),
+  "hanging files": words(["none", "letter", "legal"]),
   "groove depth": positive,
   "groove offset": notNegative,
   "bottom play": notNegative,

@@ -285,6 +285,22 @@ const FINDINGS = catalogOfTwo<InWords>()({
     (_, unit) => `Under {load} ${weight(unit)} a bottom {thickness} thick would break over {span}.`,
     ({ thicker }) => `Take ${thicker ? "one {thicker} thick" : "a much thicker one"}, with a muntin where it is wide.`,
   ],
+  "files.narrow": [
+    "{Kind} folders want {folder} between their rails, and the box is {width} wide and {depth} deep inside.",
+    "Take a wider or deeper opening, or thinner sides: measure your folders first.",
+  ],
+  "files.low": [
+    "Folders hang {hang} below their rails, and the box is {inside} high inside.",
+    "Make the front higher, or take a bottom that leaves more inside.",
+  ],
+  "files.tabs": [
+    "The tabs of hanging folders stand up to {stand} above the bottom, and there are {room} up to what is above the box.",
+    "Leave more space above, or hang the rails lower in a higher box.",
+  ],
+  "files.load": [
+    "Hanging files weigh more than the even load that is reckoned with.",
+    "Make the load files, or weigh them; take slides of that rating that open in full, and tie the cabinet to the wall.",
+  ],
   "bottom.weakWay": [
     "The bottom of {material} has its grain along its longer span, {long}: its weak way carries over the shorter, {short}.",
     "Turn the bottom grain, or take a thicker bottom, or plywood of many thin plies.",

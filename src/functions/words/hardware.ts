@@ -52,6 +52,8 @@ const PURPOSES: Record<Purpose, Template> = {
   plateFront: "from behind the front, through it and the strip into the plate, beside or above its box",
   plate: "from inside the box, through front and strip into the plate",
   packs: "of {pack}, for what is listed above: {over} left over",
+  filesDepth: "from front to back at the box's upper edges, {detail} apart in the clear: for {wood} folders",
+  filesWidth: "from side to side at the box's upper edges, {detail} apart in the clear: for {wood} folders",
   joints: "a bead along every corner and joint",
 };
 

@@ -145,6 +145,7 @@ const CATALOG = catalog<Data>()({
     '{argument} is {"received"}. It takes even, files or a weight: a number, which is in {plain}, or one with its unit.',
   "stiffness.unreadable":
     '{argument} is {"received"}. It takes auto, a panel such as plywood or MDF, or a modulus of elasticity in {plain}.',
+  "files.count": "hanging files lists {given} for {count} drawers. Give one for all, or one a drawer.",
   "load.count": "load lists {given} loads for {count} drawers. Give one for all, or one a drawer.",
   "share.outOfRange": '{argument} is {"received"}. It takes a share of the span from 1/2000 to 1/20, such as 1/240.',
   "pieces.many": ({ pieces, most }) =>

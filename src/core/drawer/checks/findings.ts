@@ -96,6 +96,10 @@ export interface Findings {
   "bottom.rubs": Lengths<"below">;
   "bottom.sags": Sag & { sag: number };
   "bottom.breaks": Sag;
+  "files.narrow": Lengths<"folder" | "width" | "depth"> & { kind: string };
+  "files.low": Lengths<"hang" | "inside">;
+  "files.tabs": Lengths<"stand" | "room">;
+  "files.load": NoData;
   "bottom.weakWay": Lengths<"long" | "short"> & { material: string };
   "bottom.solidAlong": { material: string };
   "bottom.solidGrain": Bottom;

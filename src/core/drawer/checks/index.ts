@@ -4,6 +4,7 @@ import { failed, within, type Plan, type PlannedOpening } from "../plan/plan";
 import { checkBalance } from "./balance";
 import { checkBox, checkLayout, checkStock } from "./boxes";
 import { doubtful, wrong, type Finding, type Found } from "./finding";
+import { checkFiles } from "./files";
 import { checkStile } from "./frame";
 import { checkFit } from "./fit";
 import { checkFronts } from "./fronts";
@@ -103,6 +104,7 @@ function checkPlanned(planned: PlannedOpening): Finding[] {
         ...checkBox(drawer),
         ...checkLayout(drawer),
         ...checkBoxGrain(drawer),
+        ...checkFiles(drawer),
         ...checkRacking(drawer),
         ...checkRunner(drawer),
         ...checkUndermountBox(drawer),

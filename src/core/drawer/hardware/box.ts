@@ -1,4 +1,5 @@
 import { add, less, lesserOf, ratio, roundFigure, times, total, ZERO, type Rational, type Unit } from "../../length";
+import { filesOf } from "../files";
 import { bottomScrewsOf, slotOf } from "../loads";
 import type { Drawer } from "../plan/plan";
 import { isJoined } from "../joined-front";
@@ -116,6 +117,24 @@ export function bottomItems(drawer: Drawer): Item[] {
 function bottomScrew(s: Standards, bottom: Rational, into: Rational, unit: Unit): Rational | undefined {
   const usual = shortestScrew(s, times(3, bottom));
   return usual && !less(add(bottom, into), usual) ? usual : screwThrough(s, bottom, into, unit);
+}
+
+/** What folders hang from. */
+export function railItems(drawer: Drawer): Item[] {
+  const { rails, folder, kind } = filesOf(drawer) ?? {};
+  if (!rails) return [];
+  const purpose = rails.along === "depth" ? "filesDepth" : "filesWidth";
+  return [
+    {
+      name: "file rail",
+      size: rails.length,
+      quantity: ratio(rails.count),
+      unit: "each",
+      purpose,
+      detail: folder,
+      wood: kind,
+    },
+  ];
 }
 
 /**

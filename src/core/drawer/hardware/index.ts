@@ -3,7 +3,7 @@ import { groupsOf } from "../groups";
 import { throughBox } from "../plan/pull-holes";
 import { within, type Drawer, type PlannedOpening } from "../plan/plan";
 import type { Standards } from "../standards";
-import { bottomItems, cornerItems, glueItems } from "./box";
+import { bottomItems, cornerItems, glueItems, railItems } from "./box";
 import { frontItems, pullGlue, pullItems } from "./fronts";
 import { isScrew, isSlide, ITEMS, PURPOSES, type Item } from "./item";
 import { packsFor } from "./packs";
@@ -37,6 +37,7 @@ export const itemsOf = (drawer: Drawer): Item[] => [
   ...bottomItems(drawer),
   ...frontItems(drawer),
   ...pullItems(drawer),
+  ...railItems(drawer),
   ...glueItems(drawer, pullGlue(drawer)),
 ];
 
@@ -45,8 +46,9 @@ const alike = (drawers: readonly Drawer[]): Drawer[][] =>
   groupsOf(drawers, (drawer) => {
     const { sideHeight, backHeight, front, opening, place } = drawer;
     const sizes = [sideHeight, backHeight, front.width, front.height].map(({ value }) => keyOf(value));
-    // Loads of their own ask for ratings of their own.
-    const load = opening.standards.load.length > 1 ? place : "";
+    // Loads of their own ask for ratings of their own, and files for rails.
+    const { load: loads, "hanging files": files } = opening.standards;
+    const load = loads.length > 1 || files.length > 1 ? place : "";
     return [...sizes, load, ...throughBox(drawer)].join(" ");
   });
 

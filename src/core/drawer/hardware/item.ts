@@ -20,6 +20,7 @@ export const ITEMS = [
   "pull",
   "shop-made pull",
   "pull screw",
+  "file rail",
   "edge band",
   "glue",
 ] as const;
@@ -48,6 +49,8 @@ export const PURPOSES = [
   "pullFront",
   "plate",
   "plateFront",
+  "filesDepth",
+  "filesWidth",
   "joints",
   "packs",
 ] as const;
@@ -66,7 +69,7 @@ export interface Item {
   detail?: Rational;
   /** How wide it is at least. */
   width?: Rational;
-  /** The wood that slots are reckoned for, or that pocket screws go into. */
+  /** The wood that slots are reckoned for, or that pocket screws go into; the kind of folders. */
   wood?: string;
   /** How many are sold together; and of packs, what they hold beyond what is needed. */
   pack?: number;

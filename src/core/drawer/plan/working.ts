@@ -2,6 +2,7 @@ import { Fault, orElse, toDouble, multiply, add, type Rational } from "../../len
 import { given, plus, Size, sum, type Write } from "../size";
 import { MEASURED, type Job, type Opening } from "../opening";
 import { balanceRows, estimatesOf, slotOf } from "../loads";
+import { filesOf } from "../files";
 import { layoutsOf } from "../joint-layout";
 import { endRabbet, isJoined } from "../joined-front";
 import { bottomRecess, isUndermount } from "../undermount";
@@ -97,6 +98,7 @@ function rows(drawer: Drawer, planned: PlannedOpening): WorkingRow[] {
     ["Inside width", stock.insideWidth],
     ["Inside depth", stock.insideDepth],
     ["Inside height", drawer.insideHeight],
+    ["Filing length", filesOf(drawer)?.rails?.filing],
     ["Side space", sideSpace(drawer)],
     ["Box spacer", mounting.boxSpacer],
     ["Slide spacer", mounting.slideSpacer],
