@@ -217,14 +217,11 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
     choices: ["horizontal", "vertical", "any"],
     otherwise: "as the box grain",
   }),
-  "hanging files": help(
-    "Box",
-    "For each drawer none, letter or legal, or a list from the top, as none; none; letter.",
-    {
-      detail:
-        "HARDWARE then gives their rails, 12 1/4 in (311 mm) apart for letter folders and 15 1/4 in (387 mm) for legal, as is common practice: measure your own folders first. They run the way in which the most files go in.",
-    },
-  ),
+  "hanging files": help("Box", "What hangs in each drawer, or a list from the top, as none; none; letter.", {
+    choices: ["none", "letter", "legal"],
+    detail:
+      "HARDWARE then gives their rails, 12 1/4 in (311 mm) apart for letter folders and 15 1/4 in (387 mm) for legal, as is common practice: measure your own folders first. They run the way in which the most files go in.",
+  }),
   "groove depth": help("Box", "For the bottom, in sides and ends."),
   "groove offset": help("Box", "Lower edge of the side to lower edge of the groove."),
   "bottom play": help("Box", "Of the bottom in its grooves, in all."),
