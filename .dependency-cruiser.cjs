@@ -42,7 +42,7 @@ const workbook = {
   sheets: ["xlsx", "formula"],
   edit: ["sheets", "look", "xlsx", "engine", "formula"],
   freeze: ["edit", "sheets", "xlsx", "engine", "formula"],
-  author: ["edit", "sheets", "xlsx", "formula"],
+  author: ["edit", "sheets", "engine", "xlsx", "formula"],
   example: ["author", "edit"],
   "new-job": ["example", "author", "formula"],
   shop: ["edit", "engine"],

@@ -45,7 +45,7 @@ const WORKBOOK: Record<string, string[]> = {
   sheets: ["formula", "xlsx"],
   edit: ["formula", "engine", "xlsx", "look", "sheets"],
   freeze: ["formula", "engine", "xlsx", "sheets", "edit"],
-  author: ["formula", "xlsx", "edit"],
+  author: ["formula", "engine", "xlsx", "sheets", "edit"],
   example: ["edit", "author"],
   "new-job": ["formula", "author", "example"],
   shop: ["engine", "edit"],

@@ -1,5 +1,5 @@
 import { cellName } from "../address";
-import { formulaKind } from "../edit/formula-kind";
+import { formulaKind } from "../engine/index";
 import { toStored } from "../edit/formula-text";
 import { escapeText } from "../xlsx/xml";
 import type { CellDefinition, RuleLook, SheetDefinition } from "./definition";

@@ -1,6 +1,6 @@
 import { CellError, type Cell, type Scalar } from "../engine/index";
 import type { ErrorCode } from "../formula/error-codes";
-import { shifted, toTyped } from "./formula-text";
+import { shifted, toTyped } from "../formula/typed-text";
 
 /** What stands in a cell as a person put it there: a formula with its equals sign, a value, or null. */
 export type Content = { formula: string } | string | number | boolean | null;

@@ -1,5 +1,5 @@
 import { contains, sameArea } from "../address";
-import { cellKey, type Result } from "../engine/index";
+import { cellKey, formulaKind, type Result } from "../engine/index";
 import { recalculate } from "./recalculate";
 import { shortenCalcChain } from "../xlsx/calc-chain";
 import { openWorkbook, type OpenWorkbook } from "../xlsx/open-workbook";
@@ -8,7 +8,6 @@ import type { CellText, SheetText } from "../xlsx/sheet-text";
 import { isFormula, valueOf } from "./content";
 import { provideDynamicMark } from "./dynamic-mark";
 import type { CellEdit } from "./cell-edit";
-import { formulaKind } from "./formula-kind";
 import { toStored } from "./formula-text";
 import { NumberFormats } from "./number-formats";
 import { OWN_FUNCTIONS } from "./own-functions";

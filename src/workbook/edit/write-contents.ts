@@ -6,7 +6,7 @@ import { placeCells } from "../xlsx/place-cells";
 import type { CellText, SheetText } from "../xlsx/sheet-text";
 import { withAttributes } from "../xlsx/tag-text";
 import { encodeEscapes, escapeText } from "../xlsx/xml";
-import { shifted } from "./formula-text";
+import { shifted } from "../formula/typed-text";
 
 /** What a cell shall hold from now on: a value (null: nothing), a formula as it is stored, or its own formula anew. */
 export type NewContent = { row: number; column: number } & (

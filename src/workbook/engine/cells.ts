@@ -9,6 +9,8 @@ import { FormulaIndex } from "./formula-index";
 import { Names } from "./names";
 import { OccupiedRows } from "./occupied-rows";
 import { Preparation, type Prepared } from "./prepare";
+import { unproven } from "./proven";
+import { shownText } from "./shown-text";
 import type { CellSource } from "./source";
 import { isOneCell, Spills } from "./spills";
 import type { CellState } from "./state";
@@ -301,6 +303,15 @@ export class Cells implements CellSource {
   formula(sheet: number, row: number, column: number): Node | undefined {
     if (this.reader) note(this.reader, sheet, row, column, row, column);
     return this.index[sheet]?.at(cellKey(row, column))?.prepared.node;
+  }
+
+  text(sheet: number, row: number, column: number): string | undefined {
+    if (this.reader) note(this.reader, sheet, row, column, row, column);
+    const key = cellKey(row, column);
+    const formula = this.index[sheet]?.at(key)?.cell.formula;
+    if (!formula && (this.derived[sheet]?.get(key) || this.spills[sheet]?.owner(row, column)))
+      throw unproven("FORMULATEXT", "a cell that another's array fills");
+    return formula && shownText(formula);
   }
 
   private note({ sheet, top, left, bottom, right }: SheetArea): void {

@@ -31,4 +31,4 @@ export { firstRowOf, type CustomFunction } from "./functions/custom";
 export { CellError, type Scalar } from "./values";
 export { LONGEST_TEXT } from "./budget";
 export { isNewFunction } from "./univer/new-functions";
-export { signatureOf } from "./library";
+export { formulaKind } from "./formula-kind";

@@ -38,7 +38,7 @@ function look(node: Node, scope: Scope, cells: CellSource, found: SheetArea[], s
   }
   if (
     node.kind === "call" &&
-    ["ROW", "COLUMN", "ROWS", "COLUMNS"].includes(node.name) &&
+    ["ROW", "COLUMN", "ROWS", "COLUMNS", "FORMULATEXT"].includes(node.name) &&
     node.args[0]?.kind === "reference"
   ) {
     return below;

@@ -26,6 +26,11 @@ export interface CellSource {
   spill(sheet: number, row: number, column: number): Reference | undefined;
   /** The formula in that cell. */
   formula(sheet: number, row: number, column: number): Node | undefined;
+  /**
+   * The formula in that cell as a person reads it.
+   * @throws Unsupported where the program may show it otherwise
+   */
+  text(sheet: number, row: number, column: number): string | undefined;
   /** Hidden by a filter, or hidden at all. */
   hidden(sheet: number, row: number, byHand: boolean): boolean;
   sheetIndex(name: string): number | undefined;

@@ -1,4 +1,4 @@
-import { shifted } from "../edit/formula-text";
+import { shifted } from "../formula/typed-text";
 import { cellKey } from "../engine/index";
 import { withReferences } from "../sheets/references";
 import { applyEdits, type Edit } from "../text-edits";

@@ -1,5 +1,5 @@
 import type { Area } from "../address";
-import { shifted } from "../edit/formula-text";
+import { shifted } from "../formula/typed-text";
 import { cellKey, type Cell, type Outcome, type Result } from "../engine/index";
 import type { OpenWorkbook } from "../xlsx/open-workbook";
 import { NeedsReader } from "./needs";

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { shifted, toStored, toTyped } from "../../../src/workbook/edit/formula-text";
+import { toStored } from "../../../src/workbook/edit/formula-text";
+import { shifted, toTyped } from "../../../src/workbook/formula/typed-text";
 
 const PAIRS: [typed: string, stored: string][] = [
   ["=A1+1", "A1+1"],

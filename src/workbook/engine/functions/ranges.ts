@@ -1,10 +1,11 @@
 import type { Area } from "../../address";
-import { MAX_COLUMNS, MAX_ROWS } from "../../address";
+import { columnLetters, MAX_COLUMNS, MAX_ROWS } from "../../address";
 import type { Node } from "../../formula/nodes";
 import { make } from "../budget";
 import { toBoolean, toNumber, toText } from "../coercion";
 import type { Evaluator, Special } from "../kinds";
-import { CellError, fail, isMatrix, Reference, Unsupported, type Scope, type Value } from "../values";
+import { unproven } from "../proven";
+import { CellError, fail, isMatrix, Reference, Unsupported, type Scope, type SheetArea, type Value } from "../values";
 
 /** Functions that ask where a range is, or give one. */
 export const ranges: Record<string, Special> = {
@@ -25,6 +26,26 @@ export const ranges: Record<string, Special> = {
       scope,
       ({ areas: [area] }) => evaluator.cells.formula(area!.sheet, area!.top, area!.left) !== undefined,
     ),
+
+  FORMULATEXT: (evaluator, args, scope) =>
+    rangeOf(evaluator, args[0]!, scope, ({ areas: [area] }) => {
+      if (area!.top !== area!.bottom || area!.left !== area!.right)
+        throw unproven("FORMULATEXT", "a range of several cells");
+      const text = evaluator.cells.text(area!.sheet, area!.top, area!.left);
+      return text === undefined || text.length > LONGEST_SHOWN ? fail("#N/A") : text;
+    }),
+
+  CELL(evaluator, args, scope) {
+    const asked = toText(evaluator.scalar(args[0]!, scope));
+    if (asked instanceof CellError) return asked;
+    const of = CELL_FACTS[asked.toLowerCase()];
+    if (!of) throw unproven("CELL", `"${asked}"`);
+    // It would be the cell that was changed last.
+    if (!args[1]) throw unproven("CELL", "no reference");
+    return rangeOf(evaluator, args[1], scope, ({ areas: [area, ...others] }) =>
+      others.length > 0 ? fail("#VALUE!") : of(area!, evaluator, scope),
+    );
+  },
 
   SHEET(evaluator, args, scope) {
     const value = args[0] ? evaluator.evaluate(args[0], scope) : undefined;
@@ -77,6 +98,25 @@ export const ranges: Record<string, Special> = {
     if (!node || !["reference", "name", "table"].includes(node.kind)) return fail("#REF!");
     const value = evaluator.evaluate(node, { ...scope, rowShift: 0, columnShift: 0, variables: undefined });
     return value instanceof Reference ? value : fail("#REF!");
+  },
+};
+
+/** Of longer formulas FORMULATEXT gives nothing. */
+const LONGEST_SHOWN = 8_192;
+
+/** What CELL tells of a range's first cell. */
+const CELL_FACTS: Readonly<Record<string, (area: SheetArea, evaluator: Evaluator, scope: Scope) => Value>> = {
+  address({ sheet, top, left }, _evaluator, scope) {
+    // Of another sheet it also gives the file's name.
+    if (sheet !== scope.sheet) throw unproven("CELL", "the address of a cell of another sheet");
+    return `$${columnLetters(left)}$${top + 1}`;
+  },
+  row: ({ top }) => top + 1,
+  col: ({ left }) => left + 1,
+  contents({ sheet, top, left }, { cells }) {
+    const value = cells.read(sheet, top, left);
+    if (value === null) throw unproven("CELL", "the contents of a blank cell");
+    return value;
   },
 };
 

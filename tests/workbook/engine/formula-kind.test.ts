@@ -1,8 +1,9 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it, test } from "vitest";
-import { formulaKind } from "../../../src/workbook/edit/formula-kind";
+import { formulaKind } from "../../../src/workbook/engine/formula-kind";
 import { PROVEN_FUNCTIONS } from "../../../src/workbook/engine/proven";
-import { isNewFunction, signatureOf } from "../../../src/workbook/engine/index";
+import { isNewFunction } from "../../../src/workbook/engine/index";
+import { signatureOf } from "../../../src/workbook/engine/library";
 import { bookOf, results, type Given } from "../support/sheet";
 
 /** The parts that the formulas of the folder are about. */

@@ -1,6 +1,7 @@
-import { isNewFunction, signatureOf } from "../engine/index";
 import { children, type Node, type NodeOf } from "../formula/nodes";
 import { parseFormula } from "../formula/parse";
+import { signatureOf } from "./library";
+import { isNewFunction } from "./univer/new-functions";
 
 /**
  * Whether a typed formula is stored as one that may spill. Older formulas take one value where a range is given and one
