@@ -324,6 +324,10 @@ export class Cells implements CellSource {
     return byHand || filters.some((filter) => row > filter.top && row <= filter.bottom);
   }
 
+  isOpaque(sheet: number): boolean {
+    return this.book.sheets[sheet]!.opaque === true;
+  }
+
   sheetIndex(name: string): number | undefined {
     return this.names.sheet(name);
   }

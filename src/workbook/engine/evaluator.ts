@@ -195,6 +195,9 @@ export class FormulaEvaluator implements Evaluator {
     const first = node.sheet === undefined ? scope.sheet : this.cells.sheetIndex(node.sheet);
     const last = node.lastSheet === undefined ? first : this.cells.sheetIndex(node.lastSheet);
     if (first === undefined || last === undefined) return fail("#REF!");
+    // Macro sheets have cells as well. From sheet to sheet, those of other kinds are passed over.
+    if (first === last && this.cells.isOpaque(first))
+      throw new Unsupported(`refers to ${node.sheet}, which is no sheet of cells`);
     const area = shiftedArea(node.from, node.to, scope);
     return new Reference(
       Array.from({ length: Math.abs(last - first) + 1 }, (_, i) => ({ sheet: Math.min(first, last) + i, ...area })),

@@ -34,6 +34,8 @@ export interface CellSource {
   /** Hidden by a filter, or hidden at all. */
   hidden(sheet: number, row: number, byHand: boolean): boolean;
   sheetIndex(name: string): number | undefined;
+  /** A sheet of another kind than cells, whatever may stand on it. */
+  isOpaque(sheet: number): boolean;
   sheetCount: number;
   name(name: string, sheet: number): Node | undefined;
   table(name: string): (Table & { area: Area }) | undefined;

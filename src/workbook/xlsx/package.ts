@@ -49,7 +49,9 @@ export class Package {
     if (!found) {
       const slash = part.lastIndexOf("/") + 1;
       const list = `${part.slice(0, slash)}_rels/${part.slice(slash)}.rels`;
-      found = this.has(list) ? readRelationships(this.text(list), list, part.slice(0, slash)) : [];
+      const listed = this.has(list) ? readRelationships(this.text(list), list, part.slice(0, slash)) : [];
+      // Letters' case tells no parts apart: whoever compares names has them as the archive writes them.
+      found = listed.map((one) => (this.has(one.target) ? { ...one, target: this.entryName(one.target) } : one));
       this.lists.set(part, found);
     }
     return found;
