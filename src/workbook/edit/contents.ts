@@ -1,5 +1,14 @@
 import { contains, MAX_COLUMNS, sameArea, type Area } from "../address";
-import { cellKey, CellError, formulaKind, type Book, type Cell, type Engine, type Followed, type Outcome } from "../engine/index";
+import {
+  cellKey,
+  CellError,
+  formulaKind,
+  type Book,
+  type Cell,
+  type Engine,
+  type Followed,
+  type Outcome,
+} from "../engine/index";
 import type { OpenWorkbook } from "../xlsx/open-workbook";
 import type { CellEdit } from "./cell-edit";
 import { contentOf, isFormula, valueOf, type Content } from "./content";
