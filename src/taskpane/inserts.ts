@@ -23,7 +23,10 @@ export function labelInserts(place: ParentNode, verb: string, enabled: boolean):
     const { label } = button.dataset;
     button.textContent = label === undefined ? verb : label;
     button.disabled = !enabled;
-    button.setAttribute("aria-label", `${verb} ${writtenAs(insertedBy(button))}`);
+    const written = writtenAs(insertedBy(button));
+    // Who speaks to the page says what stands on the button.
+    const more = label === undefined || written.includes(label) ? "" : `: ${label}`;
+    button.setAttribute("aria-label", `${verb} ${written}${more}`);
   }
 }
 
