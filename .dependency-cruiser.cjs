@@ -90,7 +90,7 @@ module.exports = {
     // So is what becomes of formulas in a copy with values.
     {
       from: { path: "^src/taskpane/host/" },
-      to: { path: "^src/workbook/(formula/(nodes|parse|sheet-names)|freeze/(needs|in-ranges))\\.ts$" },
+      to: { path: "^src/workbook/(formula/(nodes|parse|sheet-names)|freeze/(needs|in-ranges|date))\\.ts$" },
     },
     { from: { path: "^src/taskpane/copies/" }, to: { path: "^package\\.json$" } },
     // What it draws and finds it reads from cells as the functions do, and says in their words.

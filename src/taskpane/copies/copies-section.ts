@@ -1,4 +1,5 @@
 import { version } from "../../../package.json";
+import { whileResting } from "../busy";
 import { element } from "../element";
 import type { FrozenCopies, Host } from "../host/host";
 import { today } from "../host/today";
@@ -38,27 +39,19 @@ function begin(host: Host, say: (outcome: Outcome) => void): HTMLButtonElement {
 
 /** One copy at a time. */
 function makers(copies: FrozenCopies, say: (outcome: Outcome) => void): HTMLButtonElement[] {
-  const make = async (which: "open" | "all"): Promise<void> => {
-    const hadKeys = document.activeElement;
-    buttons.forEach((button) => (button.disabled = true));
-    say({ ok: true, text: MESSAGES.copying });
-    try {
-      const names = await copies.add(which, { date: today(), version });
-      say(
-        names.length > 0
-          ? { ok: true, text: MESSAGES.copiesMade(names) }
-          : { ok: false, text: MESSAGES.noCalls(which) },
-      );
-    } catch (thrown) {
-      say({ ok: false, text: faultMessage(thrown) });
-    }
-    buttons.forEach((button) => (button.disabled = false));
-    // A button that is disabled loses the keys.
-    if (hadKeys instanceof HTMLElement && document.activeElement === document.body) hadKeys.focus();
+  const make = async (which: "open" | "all"): Promise<Outcome> => {
+    const names = await copies.add(which, { date: today(), version });
+    return names.length > 0
+      ? { ok: true, text: MESSAGES.copiesMade(names) }
+      : { ok: false, text: MESSAGES.noCalls(which) };
   };
-  const buttons = (["open", "all"] as const).map((which) => {
+  const buttons: HTMLButtonElement[] = (["open", "all"] as const).map((which) => {
     const button = element("button", { type: "button" }, which === "open" ? "Freeze this sheet" : "Freeze all sheets");
-    button.onclick = () => void make(which);
+    button.onclick = () =>
+      void whileResting(buttons, async () => {
+        say({ ok: true, text: MESSAGES.copying });
+        say(await make(which).catch((thrown) => ({ ok: false, text: faultMessage(thrown) })));
+      });
     return button;
   });
   return buttons;

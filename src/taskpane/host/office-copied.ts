@@ -1,7 +1,7 @@
 import type { Named } from "../../workbook/freeze/needs";
 import { frozenPlan, type FormulaCell, type SheetPlan } from "./frozen-plan";
 import { HostFault } from "./host";
-import { blocksOf } from "./office-blocks";
+import { formulasIn } from "./office-formulas";
 import { readValues, type FrozenValues } from "./office-values";
 import type { Area } from "./style-areas";
 
@@ -65,7 +65,10 @@ export async function readCopied(
   };
   const formulas = new Map<number, FormulaCell[]>();
   for (const { sheet, place, used } of all)
-    if (used && !used.isNullObject) formulas.set(place, await formulasIn(context, sheet, used));
+    if (used && !used.isNullObject) {
+      if (used.rowCount * used.columnCount > MOST) throw new HostFault("sheetTooLarge", sheet.name);
+      formulas.set(place, await formulasIn(context, sheet, used));
+    }
   const sheets: CopiedSheet[] = [];
   for (const plan of frozenPlan(formulas, workbook)) {
     const { sheet, foot } = all[plan.sheet]!;
@@ -87,29 +90,6 @@ export async function readCopied(
 const FOOT = 255;
 const STAMP = 80;
 
-async function formulasIn(
-  context: Excel.RequestContext,
-  sheet: Excel.Worksheet,
-  used: Excel.Range,
-): Promise<FormulaCell[]> {
-  if (used.rowCount * used.columnCount > MOST) throw new HostFault("sheetTooLarge", sheet.name);
-  const found: FormulaCell[] = [];
-  for (const block of blocksOf(sheet, used)) {
-    block.load("formulas, rowIndex, columnIndex");
-    // One block after the other, for together they may be too large.
-    // eslint-disable-next-line office-addins/no-context-sync-in-loop
-    await context.sync();
-    const { rowIndex, columnIndex } = block;
-    block.formulas.forEach((row, r) =>
-      row.forEach((formula, c) => {
-        if (typeof formula === "string" && formula.startsWith("="))
-          found.push({ row: rowIndex + r, column: columnIndex + c, formula });
-      }),
-    );
-  }
-  return found;
-}
-
 /** What the formulas that go have filled, and those that stay without cells that another one has filled. */
 async function spillsOf(
   context: Excel.RequestContext,
@@ -127,9 +107,8 @@ async function spillsOf(
     await context.sync();
     for (const { row, column, range } of asked) {
       const { rowCount, columnCount } = range.isNullObject ? { rowCount: 1, columnCount: 1 } : range;
-      spilled.set(`${row} ${column}`, {
-        ...{ top: row, left: column, bottom: row + rowCount - 1, right: column + columnCount - 1 },
-      });
+      const [bottom, right] = [row + rowCount - 1, column + columnCount - 1];
+      spilled.set(`${row} ${column}`, { top: row, left: column, bottom, right });
     }
   }
   const own: FormulaCell[] = [];

@@ -3,8 +3,7 @@ import { keptFormula } from "./frozen-plan";
 import type { FrozenCopies } from "./host";
 import { layCopy } from "./office-copy";
 import { readCopied, type Copied } from "./office-copied";
-
-type Run = <T>(batch: (context: Excel.RequestContext) => Promise<T>) => Promise<T>;
+import type { Run } from "./run";
 
 /**
  * Copies of sheets with values, in the spreadsheet program.

@@ -1,6 +1,5 @@
 import type { HostPicture } from "./host";
-
-type Run = <T>(batch: (context: Excel.RequestContext) => Promise<T>) => Promise<T>;
+import type { Run } from "./run";
 
 /** Puts pictures beside what stands on the sheet of the selected cell, over no cell that holds anything. */
 export const addPicture =

@@ -1,6 +1,6 @@
 import type { Ranges } from "./host";
-
-type Run = <T>(batch: (context: Excel.RequestContext) => Promise<T>) => Promise<T>;
+import { formulasIn } from "./office-formulas";
+import type { Run } from "./run";
 
 /** What stands in the workbook's cells, as far as the spreadsheet program tells it. */
 export const officeRanges = (run: Run): Ranges => ({
@@ -43,9 +43,13 @@ export const officeRanges = (run: Run): Ranges => ({
       workbook.load("name");
       worksheets.load("items/name");
       await context.sync();
+      const sheets = worksheets.items.map((sheet) => ({ sheet, used: sheet.getUsedRangeOrNullObject(true) }));
+      for (const { used } of sheets) used.load("rowIndex, columnIndex, rowCount, columnCount");
+      await context.sync();
       const formulas: { sheet: string; formula: string }[] = [];
-      for (const worksheet of worksheets.items)
-        for (const formula of await formulasOf(context, worksheet)) formulas.push({ sheet: worksheet.name, formula });
+      for (const { sheet, used } of sheets)
+        for (const { formula } of used.isNullObject ? [] : await formulasIn(context, sheet, used))
+          if (OURS.test(formula)) formulas.push({ sheet: sheet.name, formula });
       return { name: workbook.name, formulas };
     }),
 
@@ -62,26 +66,4 @@ export const officeRanges = (run: Run): Ranges => ({
     }),
 });
 
-/** The formulas of a sheet that call a function of ours. */
-async function formulasOf(context: Excel.RequestContext, worksheet: Excel.Worksheet): Promise<string[]> {
-  const used = worksheet.getUsedRangeOrNullObject(true);
-  used.load("rowCount, columnCount");
-  await context.sync();
-  if (used.isNullObject) return [];
-  const { rowCount, columnCount } = used;
-  const rows = Math.max(1, Math.floor(AT_A_TIME / columnCount));
-  const found: string[] = [];
-  for (let first = 0; first < rowCount; first += rows) {
-    const block = used.getCell(first, 0).getResizedRange(Math.min(rows, rowCount - first) - 1, columnCount - 1);
-    block.load("formulas");
-    // Block by block, for the whole may be too large for one answer.
-    // eslint-disable-next-line office-addins/no-context-sync-in-loop
-    await context.sync();
-    for (const formula of block.formulas.flat())
-      if (typeof formula === "string" && OURS.test(formula)) found.push(formula);
-  }
-  return found;
-}
-
-const AT_A_TIME = 50_000;
-const OURS = /^=.*DRAWER\./i;
+const OURS = /DRAWER\./i;

@@ -1,4 +1,4 @@
-type Run = <T>(batch: (context: Excel.RequestContext) => Promise<T>) => Promise<T>;
+import type { Run } from "./run";
 
 interface Heard {
   context: unknown;

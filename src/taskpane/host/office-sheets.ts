@@ -1,8 +1,7 @@
 import type { WorkbookDefinition } from "../../workbook/author/definition";
 import { HostFault, type NewSheets } from "./host";
 import { layOut } from "./office-layout";
-
-type Run = <T>(batch: (context: Excel.RequestContext) => Promise<T>) => Promise<T>;
+import type { Run } from "./run";
 
 /** More cells than these no table has that a function of ours reads. */
 const MOST = 20_000;

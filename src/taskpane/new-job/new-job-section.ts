@@ -1,4 +1,5 @@
 import { beside, newJob, type Choices } from "../../workbook/new-job/index";
+import { hasKeys, whileResting } from "../busy";
 import { element } from "../element";
 import type { Host, NewSheets } from "../host/host";
 import { faultMessage, MESSAGES } from "../messages";
@@ -52,12 +53,6 @@ const BESIDE = "A few choices lay out sheets beside yours: type openings or cabi
 
 const button = (text: string, type = "button"): HTMLButtonElement => element("button", { type }, text);
 
-/** Whether keys come here. Beside a grid of ours, the page around tells; a document in the frame may take itself to have them. */
-const hasKeys = (): boolean => {
-  const frame = window.frameElement;
-  return !frame || frame.ownerDocument.activeElement === frame;
-};
-
 /** The choices, and what comes of them. */
 function chooser(sheets: NewSheets, told: HTMLElement, close: () => void): HTMLFormElement {
   const form = jobForm();
@@ -68,18 +63,10 @@ function chooser(sheets: NewSheets, told: HTMLElement, close: () => void): HTMLF
   let shop: ShopColumns | undefined;
 
   /** One thing at a time, and what went wrong is said. */
-  const busy = async (work: () => Promise<string>): Promise<void> => {
-    const hadKeys = document.activeElement;
-    [begin, cancel, read].forEach((one) => (one.disabled = true));
-    try {
-      told.textContent = await work();
-    } catch (thrown) {
-      told.textContent = faultMessage(thrown);
-    }
-    [begin, cancel, read].forEach((one) => (one.disabled = false));
-    // A button that is disabled loses the keys.
-    if (hadKeys instanceof HTMLElement && document.activeElement === document.body && hasKeys()) hadKeys.focus();
-  };
+  const busy = (work: () => Promise<string>): Promise<void> =>
+    whileResting([begin, cancel, read], async () => {
+      told.textContent = await work().catch(faultMessage);
+    });
   const readSelected = async (): Promise<string> => {
     const found = await sheets.selected();
     if (!found) return MESSAGES.noTable;

@@ -1,4 +1,5 @@
 import { shopPages } from "../../shop-pages/index";
+import { whileResting } from "../busy";
 import { element } from "../element";
 import type { Host, Ranges } from "../host/host";
 import { saveFile } from "../host/save-file";
@@ -19,16 +20,12 @@ export function shopPagesSection(place: HTMLElement, say: (outcome: Outcome) => 
   const button = element("button", { type: "button" }, MESSAGES.makeShopPages);
   let host: Host | undefined;
   button.addEventListener("click", () => {
-    if (!host?.ranges) return;
-    button.disabled = true;
-    say({ ok: true, text: MESSAGES.makingPages });
-    made(host.ranges, host.opensPages === true)
-      .catch((thrown: unknown): Outcome => ({ ok: false, text: faultMessage(thrown) }))
-      .then((outcome) => {
-        button.disabled = false;
-        button.focus();
-        say(outcome);
-      });
+    const { ranges, opensPages = false } = host ?? {};
+    if (!ranges) return;
+    void whileResting([button], async () => {
+      say({ ok: true, text: MESSAGES.makingPages });
+      say(await made(ranges, opensPages).catch((thrown) => ({ ok: false, text: faultMessage(thrown) })));
+    });
   });
   place.hidden = true;
   return {

@@ -1,7 +1,7 @@
 import type { EngineOptions } from "../engine/index";
 import { version } from "../../../package.json";
 import { recalculate } from "../edit/recalculate";
-import { freeze } from "../freeze/index";
+import { dateOf, freeze } from "../freeze/index";
 import { SheetFault } from "../sheets/index";
 import { FileFault, shown } from "../xlsx/fault";
 import { readArguments, UsageFault, type Arguments } from "./arguments";
@@ -62,9 +62,7 @@ const worked = (bytes: Uint8Array, options: EngineOptions) => ({ ...recalculate(
 /** Dated by this machine's clock. */
 function frozenCopy(bytes: Uint8Array, options: EngineOptions, sheet: string | undefined) {
   const now = options.now ?? new Date();
-  const [year, month, day] = [now.getFullYear(), now.getMonth() + 1, now.getDate()];
-  const date = [year, month, day].map((part) => String(part).padStart(2, "0")).join("-");
-  return freeze(bytes, { ...options, now }, { date, version }, sheet);
+  return freeze(bytes, { ...options, now }, { date: dateOf(now), version }, sheet);
 }
 
 const frozenLine = (count: number): string =>
