@@ -155,7 +155,7 @@ export class Cells implements CellSource {
   }
 
   read(sheet: number, row: number, column: number): Scalar {
-    if (this.reader) note(this.reader, sheet, row, column, row, column);
+    this.noteCell(sheet, row, column);
     return this.valueAt(sheet, row, column);
   }
 
@@ -187,7 +187,6 @@ export class Cells implements CellSource {
 
   each(whole: SheetArea, visit: (value: Scalar) => void): void {
     const area = this.clip(whole);
-    this.note(area);
     const rows = this.sparseRows(area);
     const width = area.right - area.left + 1;
     if (rows) {
@@ -292,7 +291,7 @@ export class Cells implements CellSource {
   }
 
   spill(sheet: number, row: number, column: number): Reference | undefined {
-    if (this.reader) note(this.reader, sheet, row, column, row, column);
+    this.noteCell(sheet, row, column);
     const state = this.index[sheet]?.at(cellKey(row, column));
     if (!state || state.cell.formula.kind !== "dynamic") return undefined;
     const value = this.read(sheet, row, column);
@@ -301,17 +300,21 @@ export class Cells implements CellSource {
   }
 
   formula(sheet: number, row: number, column: number): Node | undefined {
-    if (this.reader) note(this.reader, sheet, row, column, row, column);
+    this.noteCell(sheet, row, column);
     return this.index[sheet]?.at(cellKey(row, column))?.prepared.node;
   }
 
   text(sheet: number, row: number, column: number): string | undefined {
-    if (this.reader) note(this.reader, sheet, row, column, row, column);
+    this.noteCell(sheet, row, column);
     const key = cellKey(row, column);
     const formula = this.index[sheet]?.at(key)?.cell.formula;
     if (!formula && (this.derived[sheet]?.get(key) || this.spills[sheet]?.owner(row, column)))
       throw unproven("FORMULATEXT", "a cell that another's array fills");
     return formula && shownText(formula);
+  }
+
+  private noteCell(sheet: number, row: number, column: number): void {
+    if (this.reader) note(this.reader, sheet, row, column, row, column);
   }
 
   private note({ sheet, top, left, bottom, right }: SheetArea): void {

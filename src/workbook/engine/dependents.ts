@@ -1,5 +1,6 @@
 import { contains, overlaps, type Area } from "../address";
 import { cellKey } from "./engine";
+import { isOneCell } from "./spills";
 import type { CellState } from "./state";
 import type { SheetArea } from "./values";
 
@@ -49,7 +50,7 @@ class OnSheet {
   private readonly large = new Set<Range>();
 
   add(area: Area, state: CellState): void {
-    if (isCell(area)) return void put(this.cells, cellKey(area.top, area.left), state);
+    if (isOneCell(area)) return void put(this.cells, cellKey(area.top, area.left), state);
     const key = nameOf(area);
     let range = this.ranges.get(key);
     if (!range) {
@@ -61,7 +62,7 @@ class OnSheet {
   }
 
   remove(area: Area, state: CellState): void {
-    if (isCell(area)) return take(this.cells, cellKey(area.top, area.left), state);
+    if (isOneCell(area)) return take(this.cells, cellKey(area.top, area.left), state);
     const key = nameOf(area);
     const range = this.ranges.get(key);
     range?.states.delete(state);
@@ -72,7 +73,7 @@ class OnSheet {
 
   *of(area: Area): Generator<CellState, void> {
     // Most formulas give one value.
-    if (isCell(area)) {
+    if (isOneCell(area)) {
       yield* this.cells.get(cellKey(area.top, area.left)) ?? [];
       for (const range of this.large) if (overlaps(range.area, area)) yield* range.states;
       const block = cellKey(area.top >> ROW_BITS, area.left >> COLUMN_BITS);
@@ -111,7 +112,6 @@ const blockCount = ({ top, left, bottom, right }: Area): number =>
   ((bottom >> ROW_BITS) - (top >> ROW_BITS) + 1) * ((right >> COLUMN_BITS) - (left >> COLUMN_BITS) + 1);
 
 const sizeOf = ({ top, left, bottom, right }: Area): number => (bottom - top + 1) * (right - left + 1);
-const isCell = ({ top, left, bottom, right }: Area): boolean => top === bottom && left === right;
 const nameOf = ({ top, left, bottom, right }: Area): string => `${top} ${left} ${bottom} ${right}`;
 
 function put<T>(into: Map<number, Set<T>>, key: number, item: T): void {

@@ -1,5 +1,6 @@
 import type { Area } from "../address";
 import { cellKey } from "./engine";
+import { firstFrom } from "./first-from";
 import type { CellState } from "./state";
 
 /** One sheet's formulas, to be found by cell and, column by column, by range. */
@@ -21,7 +22,7 @@ export class FormulaIndex {
     const { row, column } = state.cell;
     this.byCell.set(cellKey(row, column), state);
     const states = this.byColumn.get(column) ?? [];
-    states.splice(firstFrom(states, row), 0, state);
+    states.splice(rowFrom(states, row), 0, state);
     this.byColumn.set(column, states);
   }
 
@@ -29,7 +30,7 @@ export class FormulaIndex {
     const { row, column } = state.cell;
     this.byCell.delete(cellKey(row, column));
     const states = this.byColumn.get(column)!;
-    states.splice(firstFrom(states, row), 1);
+    states.splice(rowFrom(states, row), 1);
     if (states.length === 0) this.byColumn.delete(column);
   }
 
@@ -45,20 +46,12 @@ export class FormulaIndex {
     }
     for (const [column, states] of this.byColumn) {
       if (column < area.left || column > area.right) continue;
-      for (let i = firstFrom(states, area.top); i < states.length && states[i]!.cell.row <= area.bottom; i++) {
+      for (let i = rowFrom(states, area.top); i < states.length && states[i]!.cell.row <= area.bottom; i++) {
         yield states[i]!;
       }
     }
   }
 }
 
-function firstFrom(states: CellState[], row: number): number {
-  let low = 0;
-  let high = states.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (states[middle]!.cell.row < row) low = middle + 1;
-    else high = middle;
-  }
-  return low;
-}
+const rowFrom = (states: readonly CellState[], row: number): number =>
+  firstFrom(states.length, (place) => states[place]!.cell.row >= row);

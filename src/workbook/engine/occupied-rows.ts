@@ -1,4 +1,5 @@
 import type { Cell } from "./engine";
+import { firstFrom } from "./first-from";
 
 /** The rows of one sheet in which a cell holds something of its own: what lies between them need not be gone through. */
 export class OccupiedRows {
@@ -9,15 +10,15 @@ export class OccupiedRows {
   /** A cell of this row holds something from now on. */
   add(row: number): void {
     if (!this.rows) return;
-    const at = firstFrom(this.rows, row);
+    const at = rowFrom(this.rows, row);
     if (this.rows[at] !== row) this.rows.splice(at, 0, row);
   }
 
   /** Those from one row to another, rising; how many there are is known without copying them. */
   between(top: number, bottom: number): { count: number; rows: () => number[] } {
     const rows = (this.rows ??= sortedRows(this.cells));
-    const from = firstFrom(rows, top);
-    const to = firstFrom(rows, bottom + 1);
+    const from = rowFrom(rows, top);
+    const to = rowFrom(rows, bottom + 1);
     return { count: to - from, rows: () => rows.slice(from, to) };
   }
 }
@@ -28,13 +29,5 @@ function sortedRows(cells: ReadonlyMap<number, Cell>): number[] {
   return [...rows].sort((a, b) => a - b);
 }
 
-function firstFrom(rows: readonly number[], row: number): number {
-  let low = 0;
-  let high = rows.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (rows[middle]! < row) low = middle + 1;
-    else high = middle;
-  }
-  return low;
-}
+const rowFrom = (rows: readonly number[], row: number): number =>
+  firstFrom(rows.length, (place) => rows[place]! >= row);

@@ -5,8 +5,8 @@ import { unproven } from "./proven";
 
 /**
  * A formula as the spreadsheet program shows it.
- * @throws Unsupported where it shows what the file does not say so: brackets round older array formulas, an at sign
- * before what might spill, other workbooks by their names, a table's own row in short
+ * @throws Unsupported where it shows otherwise what the file holds: older array formulas in brackets, an at sign before
+ * what might spill, other workbooks by their names, a table's own row in short
  */
 export function shownText({ text, kind, rowShift, columnShift }: Formula): string {
   if (kind === "fixed") throw unproven("FORMULATEXT", "an array formula");

@@ -14,6 +14,7 @@ import {
   type Value,
 } from "../values";
 import { spend } from "../budget";
+import { firstFrom } from "../first-from";
 import { Wildcard } from "../wildcards";
 import { Searched } from "./searched";
 
@@ -131,22 +132,14 @@ function nearest(wanted: Scalar, values: Scalar[], way: Way): number {
   const sign = way === "sorted" ? 1 : -1;
   const kind = Searched.of(values).ofKind(typeof wanted as "number" | "string" | "boolean");
   const usable = kind.at;
-  const low = firstFrom(usable.length, (i) => compare(values[usable[i]!]!, wanted) * sign > 0);
+  const low = byHalvesFrom(usable.length, (i) => compare(values[usable[i]!]!, wanted) * sign > 0);
   if (low < usable.length || kind.reachesBeyond(wanted, sign)) kind.requireOrder(sign);
   return low === 0 ? -1 : usable[low - 1]!;
 }
 
-/** The first of so many places from which on something is so, as a search by halves finds it; the count where it never is. */
-function firstFrom(count: number, isSo: (place: number) => boolean): number {
-  let low = 0;
-  let high = count;
+function byHalvesFrom(count: number, isSo: (place: number) => boolean): number {
   spend(Math.ceil(Math.log2(count + 2)));
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (isSo(middle)) high = middle;
-    else low = middle + 1;
-  }
-  return low;
+  return firstFrom(count, isSo);
 }
 
 /** XMATCH and XLOOKUP: 0 exact, -1 or the next smaller, 1 or the next larger, 2 wildcards; from either end or by halves. */
@@ -187,7 +180,7 @@ function byHalves(wanted: Scalar, values: Scalar[], kind: number, sign: number):
   all.requireOrder(sign);
   const { length } = all.at;
   const place = (i: number): number | undefined => all.at[sign < 0 ? length - 1 - i : i];
-  const next = firstFrom(length, (i) => compare(values[place(i)!]!, wanted) >= 0);
+  const next = byHalvesFrom(length, (i) => compare(values[place(i)!]!, wanted) >= 0);
   if (next < length && compare(values[place(next)!]!, wanted) === 0) return place(next)!;
   return (kind === 0 ? undefined : place(kind < 0 ? next - 1 : next)) ?? fail("#N/A");
 }
