@@ -17,7 +17,8 @@ export const joints = (plan: readonly PlannedOpening[]): Drawing[] =>
 
 /**
  * One corner of a box at full size, to lay the work on: side and box front from above, cut; and under it the side cut
- * across, with the bottom in its groove. Of dovetails and box joints only the baselines are known.
+ * across, with the bottom in its groove. Dovetails and box joints have baselines there; their
+ * tails and fingers stand below, where they are laid out by a pitch.
  * @param labels of all drawers that have it
  */
 function joint(drawer: Drawer, labels: string): Drawing {

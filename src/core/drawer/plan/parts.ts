@@ -58,7 +58,6 @@ export function partsOf(drawer: Drawer): Part[] {
   const s = opening.standards;
   const copies = opening.quantity;
   const box = { drawers: [label], material: s["side material"] };
-  const [side, ends] = [s["box grain"], endGrain(s)];
   const cut = drawer.front.cut;
   const bottom = bottomCut(drawer);
   const common = { drawers: [label], quantity: copies };
@@ -76,7 +75,7 @@ export function partsOf(drawer: Drawer): Part[] {
       name: "Side",
       ...box,
       quantity: 2 * copies,
-      ...grained(stock.sideLength.value, cutOfBox(drawer.sideHeight, s).value, side === "vertical", side === "any"),
+      ...grained(stock.sideLength.value, cutOfBox(drawer.sideHeight, s).value, s["box grain"]),
       thickness: stock.side,
     },
     ...(isJoined(s)
@@ -86,12 +85,7 @@ export function partsOf(drawer: Drawer): Part[] {
             name: "Box front" as const,
             ...box,
             quantity: copies,
-            ...grained(
-              stock.endLength.value,
-              cutOfBox(drawer.sideHeight, s).value,
-              ends === "vertical",
-              ends === "any",
-            ),
+            ...grained(stock.endLength.value, cutOfBox(drawer.sideHeight, s).value, endGrain(s)),
             thickness: stock.end,
           },
         ]),
@@ -99,25 +93,20 @@ export function partsOf(drawer: Drawer): Part[] {
       name: "Box back",
       ...box,
       quantity: copies,
-      ...grained(stock.endLength.value, cutOfBox(drawer.backHeight, s).value, ends === "vertical", ends === "any"),
+      ...grained(stock.endLength.value, cutOfBox(drawer.backHeight, s).value, endGrain(s)),
       thickness: stock.end,
     },
     {
       name: "Bottom",
       ...common,
-      ...grained(
-        bottom.width.value,
-        bottom.depth.value,
-        s["bottom grain"] === "front to back",
-        s["bottom grain"] === "any",
-      ),
+      ...grained(bottom.width.value, bottom.depth.value, s["bottom grain"]),
       thickness: s["bottom thickness"],
       material: s["bottom material"],
     },
     {
       name: "Front",
       ...common,
-      ...grained(cut.width.value, cut.height.value, s["front grain"] === "vertical"),
+      ...grained(cut.width.value, cut.height.value, s["front grain"]),
       thickness: s["front thickness"],
       material: s["front material"],
       ...(s["front match"] === "opening"
@@ -135,11 +124,13 @@ export function partsOf(drawer: Drawer): Part[] {
 }
 
 /** What lies along the grain is a piece's length. */
-const grained = (across: Rational, up: Rational, upright: boolean, any = false) =>
-  ({
+function grained(across: Rational, up: Rational, grain: BoxGrain | Standards["bottom grain"]) {
+  const upright = grain === "vertical" || grain === "front to back";
+  return {
     ...(upright ? { length: up, width: across, upright } : { length: across, width: up }),
-    grain: any ? "any" : "length",
-  }) as const;
+    grain: grain === "any" ? "any" : "length",
+  } as const;
+}
 
 /** That of box front and back. */
 export const endGrain = (s: Standards): BoxGrain => s["box end grain"] ?? s["box grain"];
