@@ -11,7 +11,6 @@ const ours = {
 
 /** Packages that a folder may use; a folder that is not named uses none. */
 const packages = {
-  "core/length": "fraction\\.js",
   "workbook/engine/univer": "@univerjs/",
   "workbook/xlsx": "fflate|saxes",
   "workbook/author": "fflate",

@@ -175,8 +175,8 @@ describe("who may import whom", () => {
     expect(await mayImport("workbook", "../taskpane/index")).toBe(false);
   });
 
-  test("core and functions know no package but the fractions, and no Node", async () => {
-    expect(await mayImport("core/length", "fraction.js")).toBe(true);
+  test("core and functions know no package and no Node", async () => {
+    expect(await mayImport("core/length", "fraction.js")).toBe(false);
     expect(await mayImport("core/drawer", "zod")).toBe(false);
     expect(await mayImport("workbook/browser", "zod")).toBe(true);
     expect(await mayImport("workbook/edit", "zod")).toBe(false);

@@ -8,11 +8,14 @@ import { licenseText } from "./license-text";
  * @throws Error where the text of a license is not to be had
  */
 export function attributions(bundle: string, files: Iterable<string>): string {
-  return [HEAD(bundle), ...packagesOf(files).map(entry)].join(RULE);
+  const packages = packagesOf(files);
+  return [head(bundle, packages.length), ...packages.map(entry)].join(RULE);
 }
 
-const HEAD = (bundle: string): string =>
-  `${bundle} of Groove & Reveal includes the packages below. Each stands under its own license, given in full.\n`;
+const head = (bundle: string, packages: number): string =>
+  packages === 0
+    ? `${bundle} of Groove & Reveal includes no packages of others.\n`
+    : `${bundle} of Groove & Reveal includes the packages below. Each stands under its own license, given in full.\n`;
 
 const RULE = `\n${"-".repeat(80)}\n\n`;
 

@@ -1,5 +1,3 @@
-import Fraction from "fraction.js";
-
 declare const exact: unique symbol;
 
 /**
@@ -10,58 +8,96 @@ export interface Rational {
   readonly [exact]: true;
 }
 
-const under = (a: Rational): Fraction => a as unknown as Fraction;
-const over = (a: Fraction): Rational => a as unknown as Rational;
+/** In lowest terms, the denominator above 0: equal numbers have equal terms. */
+class Quotient {
+  constructor(
+    readonly n: bigint,
+    readonly d: bigint,
+  ) {}
+}
+
+const under = (a: Rational): Quotient => a as unknown as Quotient;
+
+const over = (n: bigint, d: bigint): Rational => new Quotient(n, d) as unknown as Rational;
+
+/** @throws RangeError where the denominator is 0 */
+function quotient(n: bigint, d: bigint): Rational {
+  if (d === 1n) return over(n, d);
+  if (d === 0n) throw new RangeError("a quotient by 0");
+  const common = greatestDivisor(n, d);
+  const divisor = d < 0n === common < 0n ? common : -common;
+  return divisor === 1n ? over(n, d) : over(n / divisor, d / divisor);
+}
+
+/** With any sign. */
+function greatestDivisor(a: bigint, b: bigint): bigint {
+  while (b) {
+    const rest = a % b;
+    a = b;
+    b = rest;
+  }
+  return a;
+}
 
 /**
  * The exact quotient of two whole numbers.
  * @example ratio(7, 16) // seven sixteenths
  */
 export const ratio = (numerator: number | bigint, denominator: number | bigint = 1): Rational =>
-  over(new Fraction(BigInt(numerator), BigInt(denominator)));
+  quotient(BigInt(numerator), BigInt(denominator));
 
-export const isRational = (value: unknown): value is Rational => value instanceof Fraction;
+export const isRational = (value: unknown): value is Rational => value instanceof Quotient;
 
 export const ZERO = ratio(0);
 
-export const add = (a: Rational, b: Rational): Rational => over(under(a).add(under(b)));
-export const subtract = (a: Rational, b: Rational): Rational => over(under(a).sub(under(b)));
-export const multiply = (a: Rational, b: Rational): Rational => over(under(a).mul(under(b)));
-export const divide = (a: Rational, b: Rational): Rational => over(under(a).div(under(b)));
-export const negate = (a: Rational): Rational => over(under(a).neg());
-export const abs = (a: Rational): Rational => over(under(a).abs());
+export const add = (a: Rational, b: Rational): Rational => {
+  const [one, other] = [under(a), under(b)];
+  return quotient(one.n * other.d + other.n * one.d, one.d * other.d);
+};
+export const multiply = (a: Rational, b: Rational): Rational =>
+  quotient(under(a).n * under(b).n, under(a).d * under(b).d);
+/** @throws RangeError where `b` is 0 */
+export const divide = (a: Rational, b: Rational): Rational =>
+  quotient(under(a).n * under(b).d, under(a).d * under(b).n);
+export const negate = (a: Rational): Rational => over(-under(a).n, under(a).d);
+export const subtract = (a: Rational, b: Rational): Rational => add(a, negate(b));
+export const abs = (a: Rational): Rational => (isNegative(a) ? negate(a) : a);
 
 /** `a` taken a whole number of times. */
-export const times = (count: number, a: Rational): Rational => over(under(a).mul(BigInt(count)));
+export const times = (count: number, a: Rational): Rational => multiply(ratio(count), a);
 /** One of `count` equal parts of `a`. */
-export const share = (a: Rational, count: number): Rational => over(under(a).div(BigInt(count)));
+export const share = (a: Rational, count: number): Rational => divide(a, ratio(count));
 
 export const half = (a: Rational): Rational => share(a, 2);
 
 export const total = (lengths: readonly Rational[]): Rational => lengths.reduce(add, ZERO);
 
 /** Below 0, 0 or above 0, as `a` is less than, equal to or greater than `b`. */
-export const compare = (a: Rational, b: Rational): number => under(a).compare(under(b));
+export const compare = (a: Rational, b: Rational): number => {
+  const [left, right] = [under(a).n * under(b).d, under(b).n * under(a).d];
+  return left < right ? -1 : left > right ? 1 : 0;
+};
 export const less = (a: Rational, b: Rational): boolean => compare(a, b) < 0;
 export const lesserOf = (a: Rational, b: Rational): Rational => (less(b, a) ? b : a);
 export const greaterOf = (a: Rational, b: Rational): Rational => (less(a, b) ? b : a);
-export const equal = (a: Rational, b: Rational): boolean => {
-  const [one, other] = [under(a), under(b)];
-  return one.n === other.n && one.d === other.d && one.s === other.s;
-};
-export const isPositive = (a: Rational): boolean => under(a).n !== 0n && under(a).s > 0n;
-export const isNegative = (a: Rational): boolean => under(a).n !== 0n && under(a).s < 0n;
+export const equal = (a: Rational, b: Rational): boolean => under(a).n === under(b).n && under(a).d === under(b).d;
+export const isPositive = (a: Rational): boolean => under(a).n > 0n;
+export const isNegative = (a: Rational): boolean => under(a).n < 0n;
 export const isZero = (a: Rational): boolean => under(a).n === 0n;
 export const isWhole = (a: Rational): boolean => under(a).d === 1n;
 
 /** Numerator with its sign, and the (positive) denominator, in lowest terms. */
 export const terms = (a: Rational): { numerator: bigint; denominator: bigint } => ({
-  numerator: under(a).s * under(a).n,
+  numerator: under(a).n,
   denominator: under(a).d,
 });
 
 /** The greatest whole number that is not above `a`. */
-export const wholePart = (a: Rational): bigint => terms(over(under(a).floor())).numerator;
+export const wholePart = (a: Rational): bigint => {
+  const { n, d } = under(a);
+  // Division of whole numbers goes toward 0.
+  return n < 0n ? -((d - 1n - n) / d) : n / d;
+};
 
 /** The greatest multiple of `step` that is not above `a`; `a` itself where the step is 0. */
 export const roundDown = (a: Rational, step: Rational): Rational =>
@@ -71,8 +107,8 @@ export const roundDown = (a: Rational, step: Rational): Rational =>
 export const roundUp = (a: Rational, step: Rational): Rational => negate(roundDown(negate(a), step));
 
 /** A text that equal numbers alone share, for grouping. */
-export const keyOf = (a: Rational): string => under(a).toFraction();
+export const keyOf = (a: Rational): string => `${under(a).n}/${under(a).d}`;
 
 /** The least whole number that makes all of these whole. */
 export const commonDenominator = (values: readonly Rational[]): bigint =>
-  terms(over(values.reduce((common, value) => common.lcm(terms(value).denominator), new Fraction(1)))).numerator;
+  values.reduce((common, value) => (common * under(value).d) / greatestDivisor(common, under(value).d), 1n);
