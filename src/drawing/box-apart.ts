@@ -6,7 +6,7 @@ import { Paper, textRoom } from "./paper";
 import { scaleFor, type Scale } from "./scale";
 
 /** What the parts may take of the paper, in millimeters, besides their sizes. */
-const ROOM = { length: 110, height: 130 };
+const ROOM = { length: 72, height: 130 };
 /** From one part to the next: its name over it, and its length under it. */
 const NAME = textRoom("0").height + 1;
 
@@ -25,7 +25,8 @@ export function boxApart(drawer: Drawer): Drawing {
   let top = 0;
   for (const part of parts) top = drawPart(paper, scale, drawer, part, top) + 3;
   notes(paper, 0, [
-    { text: "Cut sizes, lengths with the grain; dashed: grooves" },
+    { text: "Cut sizes, lengths with the grain" },
+    { text: "Dashed: grooves" },
     { text: `Scale ${scale.name}`, of: "scale" },
   ]);
   const size = (length: Rational): string => showLength(length, opening.unit);
@@ -41,10 +42,8 @@ function drawPart(paper: Paper, scale: Scale, drawer: Drawer, part: Part, top: n
   const { opening, label } = drawer;
   const size = (length: Rational): string => showLength(length, opening.unit);
   const of = (what: string): string => `${label} ${part.name} ${what}`;
-  const named = `${part.name}, ${piecesOf(part, drawer)}, thick`;
-  paper.label(named, 0, top + NAME / 2, { anchor: "start" });
-  const thick = textRoom(named).width + 1;
-  paper.label(size(part.thickness), thick, top + NAME / 2, { anchor: "start", of: of("Thickness") });
+  const before = `${part.name}, ${piecesOf(part, drawer)}, thick`;
+  paper.label(size(part.thickness), 0, top + NAME / 2, { anchor: "start", of: of("Thickness"), before });
   const [long, high] = [scale.of(part.length), scale.of(part.width)];
   // Beside a strip that is lower than its size stands that size all the same.
   const more = Math.max(0, (textRoom("0").height - high) / 2);

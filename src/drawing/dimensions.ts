@@ -34,8 +34,8 @@ export function heightsAtRight(paper: Paper, edge: number, x: number, dimensions
     const isMoved = Math.abs(middle - y) > 0.2;
     if (isMoved) paper.line("thin", [x, middle], [x + LEADER - 0.5, y]);
     const at = x + (isMoved ? LEADER : CLEAR);
-    paper.label(text, at, y, { anchor: "start", of });
-    if (name !== undefined) paper.label(name, at + textRoom(text).width + 1, y, { anchor: "start", room: NAME });
+    const named = name === undefined ? {} : { after: name, room: textRoom(`${text} `).width + NAME };
+    paper.label(text, at, y, { anchor: "start", of, ...named });
   });
 }
 
@@ -69,16 +69,12 @@ export function widthsAt(paper: Paper, edge: number, y: number, dimensions: read
   for (const { from, to, text, of, name } of [...dimensions].sort((a, b) => a.from + a.to - b.from - b.to)) {
     paper.line("thin", [from, y], [to, y]);
     const middle = (from + to) / 2;
-    const { width } = textRoom(text);
-    const named = name === undefined ? 0 : textRoom(name).width + 1;
-    const half = (width + named) / 2 + 0.5;
+    const half = textRoom(name === undefined ? text : `${text} ${name}`).width / 2 + 0.5;
     let row = rows.findIndex((end) => end <= middle - half);
     if (row < 0) row = rows.length;
     rows[row] = middle + half;
     const at = y + away * (height * (row + 0.5) + PAST);
-    const left = middle - half + 0.5;
-    paper.label(text, left, at, { anchor: "start", of });
-    if (name !== undefined) paper.label(name, left + width + 1, at, { anchor: "start" });
+    paper.label(text, middle, at, { of, ...(name !== undefined && { after: name }) });
   }
   return y + away * (height * rows.length + PAST);
 }

@@ -31,6 +31,9 @@ export interface Stroke {
 /** A text in its place, with the room that it takes, estimated high rather than low. */
 export interface Label {
   text: string;
+  /** A name in its line, before or after it: letters are not equally wide everywhere, so that none is placed by another's end. */
+  before?: string;
+  after?: string;
   /** All of it, where it was cut short. */
   whole?: string;
   x: number;

@@ -16,8 +16,11 @@ export interface LabelOptions {
   size?: number;
   of?: string;
   isTurned?: boolean;
-  /** The room that a name may take along its line: it is cut short to it. */
+  /** The room that the line may take: its name is cut short to it. */
   room?: number;
+  /** Where it is a size: a name that stands before or after it. */
+  before?: string;
+  after?: string;
 }
 
 /** A sheet of paper without end, to draw on. */
@@ -165,16 +168,14 @@ export function ringBox(text: string, x: number, y: number): Box {
 }
 
 function labelOf(text: string, x: number, y: number, options: LabelOptions): Label | undefined {
-  const { anchor = "middle", size = LETTERS.usual, of, isTurned = false, room = Infinity } = options;
-  const whole = drawable(text);
-  const shown = shortened(whole, room / size);
-  if (shown === "") return undefined;
-  const { width, height } = textRoom(shown, size);
+  const { anchor = "middle", size = LETTERS.usual, of, isTurned = false } = options;
+  const line = lineOf(text, options);
+  if (!line) return undefined;
+  const { width, height } = textRoom([line.before, line.text, line.after].filter(Boolean).join(" "), size);
   const before = anchor === "start" ? 0 : anchor === "middle" ? width / 2 : width;
   const [half, base] = [height / 2, height / 2 - DESCENT * size];
   return {
-    text: shown,
-    ...(shown !== whole && { whole }),
+    ...line,
     ...(of !== undefined && { of }),
     x: isTurned ? x + base : x,
     y: isTurned ? y : y + base,
@@ -184,6 +185,25 @@ function labelOf(text: string, x: number, y: number, options: LabelOptions): Lab
     box: isTurned
       ? { left: x - half, right: x + half, top: y - (width - before), bottom: y + before }
       : { left: x - before, right: x - before + width, top: y - half, bottom: y + half },
+  };
+}
+
+/** The texts of a line, in the room that it has: a name is cut short, and a size that has one never is. */
+function lineOf(
+  text: string,
+  { size = LETTERS.usual, room = Infinity, before, after }: LabelOptions,
+): Pick<Label, "text" | "before" | "after" | "whole"> | undefined {
+  const whole = drawable(text);
+  const name = drawable(before ?? after ?? "");
+  if (name === "") {
+    const shown = shortened(whole, room / size);
+    return shown === "" ? undefined : { text: shown, ...(shown !== whole && { whole }) };
+  }
+  const shown = shortened(name, room / size - widthOf(`${whole} `));
+  return {
+    text: whole,
+    ...(shown !== "" && (before === undefined ? { after: shown } : { before: shown })),
+    ...(shown !== name && { whole: name }),
   };
 }
 

@@ -56,14 +56,9 @@ function write(
     paper.label(sizes, ...at(named.height / 2), { ...more, of });
     return true;
   }
-  // Side by side: the name as long as the size leaves room for.
+  // In one line: the name as long as the size leaves room for.
   const between = size;
   const left = along - sized.width - between;
   if (named.height > across || left < least) return false;
-  const wide = Math.min(named.width, left);
-  const start = -(wide + between + sized.width) / 2;
-  const on = (shift: number): [number, number] => (isTurned ? [x, y - shift] : [x + shift, y]);
-  paper.label(name, ...on(start), { ...more, anchor: "start", room: wide });
-  paper.label(sizes, ...on(start + wide + between), { ...more, anchor: "start", of });
-  return true;
+  return paper.label(sizes, x, y, { ...more, of, before: `${name}:`, room: along });
 }

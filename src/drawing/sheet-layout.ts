@@ -129,10 +129,10 @@ function unnumbered(steps: readonly number[], most: number): { text: string; of:
   for (const step of steps) {
     const last = lines[lines.length - 1];
     const longer = last === undefined ? `No room at their edges: cuts ${step}` : `${last}, ${step}`;
-    if (last !== undefined && textRoom(longer).width > most) lines.push(String(step));
+    if (last !== undefined && textRoom(`${longer},`).width > most) lines.push(String(step));
     else lines[Math.max(0, lines.length - 1)] = longer;
   }
-  return lines.map((text) => ({ text, of: "cuts" }));
+  return lines.map((text, i) => ({ text: i < lines.length - 1 ? `${text},` : text, of: "cuts" }));
 }
 
 /** Where there is room: for the eye, since all that has grain lies along the sheet's. */

@@ -115,9 +115,8 @@ function section(marks: readonly Mark[], { opening, from, to, number, count, tic
     const place = places[i]!;
     paper.line(line, [0, y(at)], [ACROSS.mark, y(at)]);
     paper.line("thin", [ACROSS.mark, y(at)], [ACROSS.text - 0.5, place]);
-    paper.label(text, ACROSS.text, place, { anchor: "start", size, of });
-    const after = ACROSS.text + textRoom(text, size).width + 0.8;
-    paper.label(name, after, place, { anchor: "start", size, room: ACROSS.edge - 2.2 - after });
+    const room = ACROSS.edge - 2.2 - ACROSS.text;
+    paper.label(text, ACROSS.text, place, { anchor: "start", size, of, after: name, room });
   });
   const title = `Story stick of ${opening}${count > 1 ? `, section ${number} of ${count}` : ""}`;
   paper.label(count > 1 ? `${number} of ${count}` : "whole", 0, upper - 7, { anchor: "start", size: LETTERS.usual });

@@ -32,11 +32,15 @@ export function svgOf(
 const strokeOf = ({ path, line, fill }: Stroke): string =>
   `<path class="${line}${fill ? ` ${fill}` : ""}" d="${path}"/>`;
 
-function labelOf({ text, whole, x, y, size, anchor, isTurned, of }: Label): string {
+function labelOf({ text, before, after, whole, x, y, size, anchor, isTurned, of }: Label): string {
   const place = `x="${mm(x)}" y="${mm(y)}"${isTurned ? ` transform="rotate(-90 ${mm(x)} ${mm(y)})"` : ""}`;
-  const more = `${anchor === "start" ? "" : ` text-anchor="${anchor}"`}${of === undefined ? "" : ` data-of="${escaped(drawable(of))}"`}`;
+  const more = anchor === "start" ? "" : ` text-anchor="${anchor}"`;
+  const says = of === undefined ? "" : ` data-of="${escaped(drawable(of))}"`;
   const tip = whole === undefined ? "" : `<title>${escaped(whole)}</title>`;
-  return `<text ${place} font-size="${mm(size)}"${more}>${tip}${escaped(text)}</text>`;
+  const letters = `<text ${place} font-size="${mm(size)}"${more}`;
+  if (!before && !after) return `${letters}${says}>${tip}${escaped(text)}</text>`;
+  const [ahead, behind] = [before ? `${escaped(before)} ` : "", after ? ` ${escaped(after)}` : ""];
+  return `${letters}>${tip}${ahead}<tspan${says}>${escaped(text)}</tspan>${behind}</text>`;
 }
 
 const escaped = (text: string): string => text.replace(/[&<>"']/g, (sign) => `&#${sign.charCodeAt(0)};`);
@@ -55,6 +59,8 @@ const STYLE = [
   ".drawing .end{fill:url(#hatch-end)}",
   ".drawing pattern path{stroke-width:.13}",
   '.drawing text{fill:currentColor;font-family:Arial,Helvetica,"Liberation Sans",sans-serif;unicode-bidi:isolate;paint-order:stroke;stroke:var(--ground);stroke-width:.7px;stroke-linejoin:round}',
+  // A name that reads from right to left does not turn round the size in its line.
+  ".drawing tspan{unicode-bidi:isolate}",
 ].join("");
 
 const DARK = "@media screen and (prefers-color-scheme:dark){.drawing{color:#f2e9db;--ground:#1e1a16}}";

@@ -52,8 +52,15 @@ export function shopPages(job: ShopJob, title: string): string {
           </p>
           <nav class="screen" aria-label="Pages">
             <ul>
-              ${SECTIONS.map(([id, words]) => html`<li><a href="#${id}">${words}</a></li>`)}
+              ${SECTIONS.map(
+                ([id, words]) =>
+                  html`<li>
+                    <input type="checkbox" data-print="${id}" checked autocomplete="off" aria-label="Print: ${words}" />
+                    <a href="#${id}">${words}</a>
+                  </li>`,
+              )}
             </ul>
+            <p class="minor">What is ticked is printed.</p>
             <p>
               <button type="button" id="print">Print…</button> <button type="button" id="keep">Save as a file</button>
               <button type="button" id="untick">Clear all ticks</button>

@@ -1,4 +1,4 @@
-import type { PlannedOpening } from "../core/drawer";
+import type { Drawer, PlannedOpening } from "../core/drawer";
 import {
   backCorners,
   boxApart,
@@ -14,7 +14,7 @@ import {
 } from "../drawing/index";
 import type { ShopJob } from "./book";
 import { caution } from "./cautions";
-import { figure } from "./figure";
+import { titled } from "./figure";
 import { html, type Html } from "./html";
 
 /** Fronts and sections, cabinet by cabinet. */
@@ -22,7 +22,17 @@ export function drawingPages({ plan }: ShopJob): Html {
   return html`<section id="drawings" class="page">
     <h2>Drawings</h2>
     ${caution("drawings")}
-    <div class="drawings">${plan.flatMap(ofOpening).map(figure)}</div>
+    ${plan.map(
+      (planned) =>
+        html`<div class="drawings">${[elevation([planned]), spacerStack(planned)].map(titled)}</div>
+          ${planned.drawers.map((drawer) => {
+            const [section, across, apart] = ofDrawer(drawer, planned);
+            return html`<div class="drawings drawer">
+              <div>${[section, across].map(titled)}</div>
+              ${titled(apart)}
+            </div>`;
+          })}`,
+    )}
   </section>`;
 }
 
@@ -42,5 +52,11 @@ export function shopDrawings({ plan, unit, sheets }: ShopJob): Drawing[] {
 const ofOpening = (planned: PlannedOpening): Drawing[] => [
   elevation([planned]),
   spacerStack(planned),
-  ...planned.drawers.flatMap((drawer) => [section(drawer, planned), crossSection(drawer, planned), boxApart(drawer)]),
+  ...planned.drawers.flatMap((drawer) => ofDrawer(drawer, planned)),
+];
+
+const ofDrawer = (drawer: Drawer, planned: PlannedOpening): [Drawing, Drawing, Drawing] => [
+  section(drawer, planned),
+  crossSection(drawer, planned),
+  boxApart(drawer),
 ];

@@ -1,5 +1,5 @@
 import { svgOf, type Drawing } from "../drawing/index";
-import { html, Html } from "./html";
+import { html, Html, name } from "./html";
 
 /** What stands across on letter and on A4 within the margins, in millimeters. */
 export const PAPER_WIDTH = 188;
@@ -10,5 +10,12 @@ export function figure(drawing: Drawing): Html {
     ${new Html(svgOf(drawing, { inPage: true }))}
   </div>`;
 }
+
+/** The same under its title, where nothing else says what it shows. */
+export const titled = (drawing: Drawing): Html =>
+  html`<figure>
+    <figcaption>${name(drawing.title)}</figcaption>
+    ${figure(drawing)}
+  </figure>`;
 
 export const widthOf = ({ box }: Drawing): number => box.right - box.left;

@@ -8,7 +8,7 @@ h1{font-size:1.5em;margin:.6em 0 .2em}h2{font-size:1.3em;margin:1.4em 0 .4em;bor
 h1 bdi{font-weight:normal}
 p{margin:.3em 0}a{color:inherit}
 nav ul,ol.cuts,ol.bins{list-style:none;margin:.4em 0;padding:0}
-nav li{display:inline-block;margin:0 .9em .3em 0}nav a{display:inline-block;padding:.35em 0}
+nav li{display:inline-flex;gap:.4em;align-items:center;margin:0 .9em .3em 0}nav a{display:inline-block;padding:.35em 0}
 button,input{font:inherit}
 button{padding:.45em .8em;border:1px solid var(--line);border-radius:4px;background:var(--paper);color:var(--ink)}
 .caution{background:var(--warm);border-left:4px solid var(--ink);padding:.4em .7em}
@@ -16,7 +16,7 @@ button{padding:.45em .8em;border:1px solid var(--line);border-radius:4px;backgro
 .step{break-inside:avoid;border-top:1px solid var(--line);padding-bottom:.3em}
 .ticks{margin:.1em 0 .2em 1.9em;display:flex;flex-wrap:wrap;gap:.1em .9em}.part{font-weight:bold}
 .tick{display:inline-flex;gap:.5em;align-items:baseline;min-height:1.7em;cursor:pointer}
-.tick input{width:1.15em;height:1.15em;flex:none;margin:0;transform:translateY(.18em);accent-color:#7a4d1e}
+.tick input{transform:translateY(.18em)}[type=checkbox]{width:1.15em;height:1.15em;flex:none;margin:0;accent-color:#7a4d1e}
 .tick:has(:checked)>span{color:var(--soft);text-decoration:line-through}
 .size{font-size:1.1em;white-space:nowrap}
 .cuts li,.bins li{break-inside:avoid;border-top:1px solid var(--line);padding:.15em 0}
@@ -31,17 +31,19 @@ button{padding:.45em .8em;border:1px solid var(--line);border-radius:4px;backgro
 .label-sheet{display:grid;grid-template-columns:repeat(var(--across),var(--width));grid-auto-rows:var(--height);gap:var(--gapDown) var(--gapAcross);margin-bottom:4mm}
 .label{display:flex;flex-direction:column;justify-content:center;overflow:hidden;padding:1mm 2mm;border:.2mm dotted var(--line);font-size:min(3.3mm,var(--height)/8);line-height:1.2;break-inside:avoid}
 .label>*{flex:none;white-space:nowrap;overflow:hidden;text-overflow:ellipsis}.label b{font-size:1.25em}
-.drawings{display:flex;flex-wrap:wrap;gap:2mm 6mm;align-items:flex-start}.drawings .picture{max-width:100%}
+.drawings{display:flex;flex-wrap:wrap;gap:2mm 6mm;align-items:flex-start}
+.drawer>div{display:flex;flex-direction:column;gap:4mm;max-width:100%}figure{margin:0;max-width:100%;break-inside:avoid}figcaption{font-weight:bold}
 @page{margin:10mm}
 @page labels{margin:0}
 @media print{
 :root{color-scheme:light;--soft:#333}
 body{max-width:none;padding:0;font-size:10.5pt;background:none}
-.screen{display:none}
+.screen,.unprinted,body:has(#set-ups.unprinted) header{display:none}
 .page:not(main>:first-child){break-before:page}h2,h3,.caution{break-after:avoid}
 .caution,.tick input{print-color-adjust:exact;-webkit-print-color-adjust:exact}.caution{background:none;border:1px solid #000;border-left-width:4px}
 .picture{overflow:visible}
-.drawings{display:block}.drawings .picture{display:inline-block;vertical-align:top;margin-right:6mm}
+.drawings:not(.drawer){display:block;orphans:1;widows:1}.drawings>figure{display:inline-block;vertical-align:top;margin-right:6mm}
+.drawer{column-gap:2mm}.drawer>figure{margin:0}
 ol.cuts{columns:2;column-gap:6mm;font-size:9pt}
 #set-ups{font-size:9.5pt}
 .labels{overflow:visible;page:labels;break-before:page}

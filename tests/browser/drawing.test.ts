@@ -1,5 +1,7 @@
 import { readFileSync } from "node:fs";
 import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
+import { svgOf } from "../../src/drawing";
+import { Paper } from "../../src/drawing/paper";
 import { openDesk, type Desk, type Visit } from "./desk";
 
 let desk: Desk;
@@ -17,7 +19,7 @@ afterEach(async () => {
 const section = () => visit.pane.locator("#drawing");
 const drawn = (title: string) => section().getByRole("img", { name: title, exact: true });
 /** What a drawing shows for a size of the tables. */
-const sizeOf = (name: string) => section().locator(`text[data-of="${name}"]`).first().textContent();
+const sizeOf = (name: string) => section().locator(`[data-of="${name}"]`).first().textContent();
 
 describe("the pane's drawing", () => {
   test("follows the selected row of the plan, and says what to select where there is none", async () => {
@@ -44,8 +46,20 @@ describe("the pane's drawing", () => {
     await visit.enter("B7", "20");
     await visit.sheet("Plan");
     await visit.goTo("C6");
-    await section().locator('text[data-of="A Opening width"]').getByText("20 in").waitFor();
+    await section().locator('[data-of="A Opening width"]').getByText("20 in").waitFor();
     expect(before).not.toBe("20 in");
+  });
+
+  test("has sizes read from left to right beside a name that reads from right to left", async () => {
+    visit = await desk.visit();
+    const paper = new Paper();
+    paper.label("22 × 4", 0, 0, { before: "مقعد الدراجات:" });
+    await visit.page.evaluate((svg) => document.body.insertAdjacentHTML("beforeend", svg), svgOf(paper.finish("", "")));
+    const places = await visit.page.locator("body > svg.drawing text").evaluate((text: SVGTextElement) => {
+      const start = text.textContent.indexOf("22 × 4");
+      return [0, 1, 3, 5].map((i) => text.getStartPositionOfChar(start + i).x);
+    });
+    expect(places).toEqual([...places].sort((a, b) => a - b));
   });
 
   test("shows the sheet of a row of the layout, and of a cut", async () => {

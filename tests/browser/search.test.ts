@@ -24,7 +24,7 @@ test("a word of the trade is found with its meaning and a picture, and a standar
   await found("gap")
     .getByRole("img", { name: /Front elevation/ })
     .waitFor();
-  await found("gap").locator('text[data-of="front gap"]').getByText("Gap 1/2 in").waitFor();
+  await found("gap").locator('[data-of="front gap"]').getByText("Gap 1/2 in").waitFor();
   await found("front gap").locator("summary").click();
   await found("front gap").getByRole("button", { name: "Insert front gap, 3 mm" }).click();
   await visit.pane.getByText("front gap, 3 mm now stands in Bench!H40:I40.").waitFor();

@@ -36,7 +36,7 @@ describe("the shop pages", () => {
     await page.locator(`[data-tick="${words}"]`).check();
     await page.locator(".bins").getByRole("checkbox").first().check();
     const again = await shopPages();
-    expect(await again.locator(":checked").count()).toBe(2);
+    expect(await again.locator("[data-tick]:checked").count()).toBe(2);
     expect(await again.locator(`[data-tick="${words}"]`).isChecked()).toBe(true);
     // Wider openings have other set-ups: what was cut to the old size is not ticked in the new one's name.
     await visit.sheet("Bench");
@@ -46,7 +46,7 @@ describe("the shop pages", () => {
     expect(await changed.locator(".step :checked").count()).toBe(0);
     await changed.getByRole("button", { name: "Clear all ticks" }).click();
     await changed.reload();
-    expect(await changed.locator(":checked").count()).toBe(0);
+    expect(await changed.locator("[data-tick]:checked").count()).toBe(0);
   });
 
   test.each(["light", "dark"] as const)(
@@ -69,6 +69,29 @@ describe("the shop pages", () => {
       expect(await page.getByRole("button", { name: "Print…" }).isVisible()).toBe(false);
     },
   );
+
+  test("print what is ticked to be printed, each drawing under its title", async () => {
+    visit = await desk.visit();
+    const page = await shopPages();
+    await page.emulateMedia({ media: "print" });
+    const printed = () =>
+      page
+        .locator("h1, main > section > h2")
+        .evaluateAll((titles) => titles.filter((title) => title.checkVisibility()).map((title) => title.textContent));
+    const all = ["Cut list by set-up", "Sheets and their cuts", "Story sticks", "Joints at full size"];
+    const others = ["Labels", "Hardware by bin", "Drawings"];
+    expect(await printed()).toEqual(["Shop pages parts-bench", ...all, ...others]);
+    const titles = await page.locator("#drawings figcaption").allTextContents();
+    expect(titles.slice(0, 5)).toEqual([
+      ...["Front elevation of A", "Spacers of A"],
+      ...["Section through A1", "Cross section of A1", "Parts of A1"],
+    ]);
+    await page.emulateMedia({ media: "screen" });
+    for (const title of all) await page.getByRole("checkbox", { name: `Print: ${title}` }).uncheck();
+    expect(await page.getByRole("heading", { name: "Story sticks" }).isVisible()).toBe(true);
+    await page.emulateMedia({ media: "print" });
+    expect(await printed()).toEqual(others);
+  });
 
   test("set labels out on the sheet that was measured, remember it, and say what cannot be read", async () => {
     visit = await desk.visit();

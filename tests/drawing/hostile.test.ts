@@ -35,7 +35,7 @@ const drawings = (name: string) => [
   ...sheetDrawings(cutting(name)),
 ];
 
-const ELEMENTS = new Set(["defs", "desc", "path", "pattern", "rect", "style", "svg", "text", "title"]);
+const ELEMENTS = new Set(["defs", "desc", "path", "pattern", "rect", "style", "svg", "text", "title", "tspan"]);
 const ATTRIBUTES =
   /^(class|d|data-of|font-size|height|id|patternUnits|role|text-anchor|transform|viewBox|width|x|xmlns|y)$/;
 
@@ -47,7 +47,9 @@ describe("names that are no names", () => {
       const { names, texts, attributes } = readSvg(svg);
       for (const element of names) expect(ELEMENTS).toContain(element);
       for (const attribute of attributes) expect(attribute).toMatch(ATTRIBUTES);
-      expect(texts).toEqual(drawing.labels.map(({ text }) => text));
+      expect(texts).toEqual(
+        drawing.labels.map(({ before, text, after }) => [before, text, after].filter(Boolean).join(" ")),
+      );
       expect(svg).not.toMatch(/[\u202a-\u202e\u2066-\u2069\u0000]/);
     }
   });

@@ -18,7 +18,7 @@ export function readSvg(svg: string): { names: Set<string>; texts: string[]; att
   });
   parser.on("closetag", () => void path.pop());
   parser.on("text", (text) => {
-    if (path[path.length - 1] === "text") texts[texts.length - 1] += text;
+    if (["text", "tspan"].includes(path[path.length - 1]!)) texts[texts.length - 1] += text;
   });
   parser.write(svg).close();
   return { names, texts, attributes };

@@ -31,7 +31,7 @@ const SHEETS: Opening["sheets"] = [
 ];
 
 const drawn = (session: Session) => session.inPane("#drawing figure").first();
-const widthOf = (session: Session) => drawn(session).locator('text[data-of="A Opening width"]').first();
+const widthOf = (session: Session) => drawn(session).locator('[data-of="A Opening width"]').first();
 const pictures = (session: Session) =>
   session.page.evaluate(() =>
     window.program.book.sheets[0]!.shapes.map(({ Name, Left, Top, Width, Height, AltTextDescription, Placement }) => ({

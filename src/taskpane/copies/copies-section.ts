@@ -20,7 +20,7 @@ export function copiesSection(place: HTMLElement, say: (outcome: Outcome) => voi
       if (place.hidden) return;
       place.replaceChildren(
         element("h2", { id: "copies-title" }, "A copy with values"),
-        element("p", {}, host?.beginCopy ? IN_PAGE : BESIDE),
+        element("p", { class: "told" }, host?.beginCopy ? IN_PAGE : BESIDE),
         element("div", { class: "buttons" }, ...(host?.beginCopy ? [begin(host, say)] : makers(host!.copies!, say))),
       );
     },
