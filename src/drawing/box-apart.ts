@@ -1,5 +1,5 @@
-import { isJoined, partsOf, type Drawer, type Part } from "../core/drawer";
-import { showLength, subtract, total, type Rational } from "../core/length";
+import { dadoesOf, isJoined, partsOf, type Drawer, type Part } from "../core/drawer";
+import { add, showLength, subtract, total, type Rational } from "../core/length";
 import { heightsAtRight, notes, widthsAt } from "./dimensions";
 import type { Drawing } from "./drawing";
 import { Paper, textRoom } from "./paper";
@@ -26,7 +26,7 @@ export function boxApart(drawer: Drawer): Drawing {
   for (const part of parts) top = drawPart(paper, scale, drawer, part, top) + 3;
   notes(paper, 0, [
     { text: "Cut sizes, lengths with the grain" },
-    { text: "Dashed: grooves" },
+    { text: `Dashed: grooves${dadoesOf(drawer).length > 0 ? " and dadoes" : ""}` },
     { text: `Scale ${scale.name}`, of: "scale" },
   ]);
   const size = (length: Rational): string => showLength(length, opening.unit);
@@ -51,6 +51,7 @@ function drawPart(paper: Paper, scale: Scale, drawer: Drawer, part: Part, top: n
   const lower = upper + high + more;
   paper.rectangle("visible", 0, upper, long, high, "paper");
   groove(paper, scale, drawer, part, upper + high);
+  dadoes(paper, scale, drawer, part, upper + high);
   heightsAtRight(paper, long, long + 4, [{ from: upper, to: upper + high, text: size(part.width), of: of("Width") }]);
   return widthsAt(paper, upper + high, lower + 3, [{ from: 0, to: long, text: size(part.length), of: of("Length") }]);
 }
@@ -77,6 +78,23 @@ function groove(
   }
   const from = lower - below - scale.of(s["groove offset"]);
   for (const y of [from, from - scale.of(s["bottom thickness"])]) paper.line("hidden", [0, y], [scale.of(length), y]);
+}
+
+/** Those of its dividers, on the same face: across a piece from its left end, an upright one from its lower end. */
+function dadoes(
+  paper: Paper,
+  scale: Scale,
+  drawer: Drawer,
+  { name, length, width, upright }: Part,
+  lower: number,
+): void {
+  const thickness = drawer.opening.standards["divider thickness"];
+  const cuts = dadoesOf(drawer).filter((one) => one.name === name);
+  for (const edge of cuts.flatMap(({ from }) => from.flatMap((begin) => [begin, add(begin, thickness)]))) {
+    const at = scale.of(edge);
+    if (upright) paper.line("hidden", [0, lower - at], [scale.of(length), lower - at]);
+    else paper.line("hidden", [at, lower], [at, lower - scale.of(width)]);
+  }
 }
 
 const GROOVED: readonly Part["name"][] = ["Side", "Box front", "Box back"];

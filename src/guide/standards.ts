@@ -217,6 +217,17 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
     choices: ["horizontal", "vertical", "any"],
     otherwise: "as the box grain",
   }),
+  dividers: help("Box", "What divides each drawer, or a list from the top, as none; 3; 4 in.", {
+    detail:
+      "A whole number: so many, at equal distances. A length, its unit with it where it is whole: the clear room between two, as many as go in; what is left stands behind the last, at the right or at the back.",
+  }),
+  "divider run": help("Box", "Which way dividers run.", { choices: ["front to back", "side to side"] }),
+  "divider fit": help("Box", "In dadoes of what they meet, or loose.", { choices: ["dado", "loose"] }),
+  "divider dado depth": help("Box", "How deep those dadoes are, at both ends."),
+  "divider thickness": help("Box", "Measured, not nominal; as wide as the dadoes."),
+  "divider height": help("Box", "Up from the bottom; inside: as high as the box is inside."),
+  "divider play": help("Box", "What dividers are made shorter by, in all."),
+  "divider material": help("Box", "What they are cut from.", { otherwise: "as the sides" }),
   "hanging files": help("Box", "What hangs in each drawer, or a list from the top, as none; none; letter.", {
     choices: ["none", "letter", "legal"],
     detail:

@@ -47,7 +47,7 @@ export const bandsBetween = (s: Standards): { bands: Rational; mills: Rational }
   mills: add(millOf(s, "top"), millOf(s, "bottom")),
 });
 
-/** What a side or end of the box is cut to, for the band on its upper edge. */
+/** What a side, end or divider of the box is cut to, for the band on its upper edge. */
 export const cutOfBox = (height: Size, s: Standards): Size =>
   isZero(s["box edge band"])
     ? height
@@ -55,7 +55,7 @@ export const cutOfBox = (height: Size, s: Standards): Size =>
 
 /** The bands of a piece; none of one that is not banded. */
 export function bandsOf(part: string, s: Standards): Band[] {
-  if (/^(Side|Box front|Box back)$/.test(part)) return banded(["top"], () => s["box edge band"]);
+  if (/^(Side|Box front|Box back|Divider)$/.test(part)) return banded(["top"], () => s["box edge band"]);
   return part === "Front" ? banded(EDGES, (edge) => bandOf(s, edge)) : [];
 }
 

@@ -55,7 +55,10 @@ declare module "../length" {
     "drawers.unreadable": { text: string; place: number };
     "drawers.notPositive": { item: DrawersItem; place: number };
     "drawer.unknown": { received: string; drawers: string[] };
-    "files.count": { given: number; count: number };
+    "list.count": { name: string; given: number; count: number };
+    "divider.noRoom": Lengths<"thickness" | "inside"> & { count: number };
+    "divider.spacing": Lengths<"spacing" | "inside"> & { count: number; most: number };
+    "divider.through": Lengths<"depth" | "thickness"> & { part: string };
     "load.count": { given: number; count: number };
     "pieces.many": { pieces: number; most: number };
 

@@ -1,4 +1,5 @@
-import { add, divide, Fault, less, roundFigure, subtract, times, wholePart, type Rational, type Unit } from "../length";
+import { add, divide, less, roundFigure, subtract, times, wholePart, type Rational, type Unit } from "../length";
+import { ofDrawer } from "./per-drawer";
 import type { Drawer } from "./plan/plan";
 import { Size } from "./size";
 import type { FileKind } from "./standards";
@@ -13,12 +14,10 @@ export interface Files {
 }
 
 /** What hangs in a drawer; the way in which the most files go in, facing the front where both are alike. */
-export function filesOf({ opening, stock, place }: Drawer): Files | undefined {
-  const { standards: s, unit, drawers } = opening;
-  const asked = s["hanging files"];
-  if (asked.length !== 1 && asked.length !== drawers.length)
-    throw new Fault("files.count", { given: asked.length, count: drawers.length });
-  const kind = asked[asked.length === 1 ? 0 : place]!;
+export function filesOf(drawer: Drawer): Files | undefined {
+  const { opening, stock } = drawer;
+  const { standards: s, unit } = opening;
+  const kind = ofDrawer(drawer, "hanging files", s["hanging files"]);
   if (kind === "none") return undefined;
   const [inches, mm] = FOLDERS[kind];
   const folder = roundFigure(inches, mm, unit);

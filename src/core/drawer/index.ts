@@ -4,6 +4,7 @@ export * from "./checks";
 export * from "./box";
 export * from "./cabinet";
 export * from "./corner";
+export { dadoesOf, MOST_DIVIDERS } from "./dividers";
 export * from "./drawers-text";
 export * from "./fronts";
 export * from "./groove";

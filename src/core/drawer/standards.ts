@@ -33,6 +33,9 @@ export type LoadAsked = number | "even" | "files";
 /** Folders that hang from rails. */
 export type FileKind = "letter" | "legal";
 
+/** So many at equal distances, or as many as stand at a spacing in the clear. */
+export type DividersAsked = { count: number } | { spacing: Rational } | "none";
+
 /** Of sides, or of ends. */
 export type BoxGrain = "horizontal" | "vertical" | "any";
 
@@ -116,6 +119,14 @@ const STANDARDS = {
   "bottom grain": word<"any" | "side to side" | "front to back">("any"),
   "box grain": word<BoxGrain>("horizontal"),
   "box end grain": open<BoxGrain>(),
+  dividers: figure<readonly DividersAsked[]>({ in: "none", mm: "none" }, () => ["none"]),
+  "divider run": word<"front to back" | "side to side">("front to back"),
+  "divider fit": word<"dado" | "loose">("dado"),
+  "divider dado depth": length("1/8", "3"),
+  "divider thickness": length("1/4", "6"),
+  "divider height": word<Rational | "inside">("inside"),
+  "divider play": length("1/32", "0.8"),
+  "divider material": open<string>(),
   "hanging files": figure<readonly (FileKind | "none")[]>({ in: "none", mm: "none" }, () => ["none"]),
   "groove depth": length("1/4", "6"),
   "groove offset": length("3/8", "10"),

@@ -29,5 +29,5 @@ function pieceAreas(parts: readonly Part[], unit: Unit): { box: Rational; front:
   return { box: area(among(BOX)), front: area(among(FRONT)) };
 }
 
-const BOX = ["Side", "Box front", "Box back", "Bottom"];
+const BOX = ["Side", "Box front", "Box back", "Bottom", "Divider"];
 const FRONT = ["Front", "Pull plate", "Pull strip"];

@@ -29,13 +29,17 @@ export const word =
   ({ value }) =>
     findWord(value, words, synonyms);
 
-/** Several of them in one cell, separated as lengths are. */
-export const words =
-  <const W extends string>(choices: readonly W[]): Kind<W[]> =>
-  ({ value }) =>
-    (typeof value === "string" && value.includes(";") ? splitList(value) : [value]).map((one, i, { length: count }) =>
-      count === 1 ? findWord(one, choices) : naming(`item ${i + 1}`, () => findWord(one, choices)),
-    );
+/** Several of a kind in one cell, separated as lengths are. */
+export const each =
+  <T>(kind: Kind<T>): Kind<T[]> =>
+  (typed, unit) => {
+    const items = typeof typed.value === "string" && /[;\n]/.test(typed.value) ? splitList(typed.value) : [typed.value];
+    if (items.length === 0) throw new Fault("list.empty", {});
+    return items.map((value, i) => {
+      const read = (): T => kind({ ...typed, value }, unit);
+      return items.length === 1 ? read() : naming(`item ${i + 1}`, read);
+    });
+  };
 
 /** Several lengths in one cell, separated by semicolons or line breaks. */
 export const lengths =

@@ -6,10 +6,12 @@ import {
   defaultStandards,
   FRONT_JOINTS,
   FRONT_STYLES,
+  MOST_DIVIDERS,
   RUNNERS,
   SLIDES,
   STANDARD_NAMES,
   usualWritten,
+  type DividersAsked,
   type StandardName,
   type Standards,
 } from "../../core/drawer";
@@ -26,7 +28,7 @@ import {
   type Typed,
   WEIGHT,
 } from "../cells";
-import { length, lengthOr, lengths, numberCell, orNone, textCell, word, words, type Kind } from "./kinds";
+import { each, length, lengthOr, lengths, numberCell, orNone, textCell, word, type Kind } from "./kinds";
 import {
   cabinetWeight,
   densities,
@@ -60,6 +62,14 @@ const lengthOrAuto = lengthOr("positive", "auto");
 const lines = lengths();
 const linesOrNone: Kind<Rational[] | "none"> = (typed, unit) =>
   sameWord(typed.value, "none") ? "none" : lines(typed, unit);
+
+/** A lone whole number is a count, as in the list of drawers. */
+const dividers: Kind<DividersAsked> = (typed, unit) => {
+  if (sameWord(typed.value, "none")) return "none";
+  const isCount = Number.isInteger(typed.value) || /^\s*\d+\s*$/.test(String(typed.value));
+  return isCount ? { count: dividerCount(typed, unit) } : { spacing: positive(typed, unit) };
+};
+const dividerCount = numberCell(1, MOST_DIVIDERS, true);
 
 /** How many are sold together. */
 const pack = numberCell(1, 100_000, true);
@@ -127,7 +137,15 @@ const KINDS: { [N in StandardName]: Kind<Standards[N]> } = {
   "bottom grain": word(["any", "side to side", "front to back"]),
   "box grain": word(["horizontal", "vertical", "any"]),
   "box end grain": word(["horizontal", "vertical", "any"]),
-  "hanging files": words(["none", "letter", "legal"]),
+  dividers: each(dividers),
+  "divider run": word(["front to back", "side to side"]),
+  "divider fit": word(["dado", "loose"]),
+  "divider dado depth": positive,
+  "divider thickness": positive,
+  "divider height": lengthOr("positive", "inside"),
+  "divider play": notNegative,
+  "divider material": textCell,
+  "hanging files": each(word(["none", "letter", "legal"])),
   "groove depth": positive,
   "groove offset": notNegative,
   "bottom play": notNegative,

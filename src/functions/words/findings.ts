@@ -301,6 +301,22 @@ const FINDINGS = catalogOfTwo<InWords>()({
     "Hanging files weigh more than the even load that is reckoned with.",
     "Make the load files, or weigh them; take slides of that rating that open in full, and tie the cabinet to the wall.",
   ],
+  "divider.narrow": [
+    "A cell between dividers is {cell} wide.",
+    "A hand wants 2 in (50 mm) or more: take fewer dividers, or another spacing.",
+  ],
+  "divider.tall": [
+    "The dividers are {height} high, and the box is {inside} high inside.",
+    "Make the divider height less, or leave it to the inside.",
+  ],
+  "divider.deep": [
+    "The dividers' dadoes, {depth} deep, take more than half of the {part}'s {thickness}.",
+    "Common practice is a third to half of the thickness: take dadoes less deep, or loose dividers.",
+  ],
+  "divider.meetsRunner": [
+    "The dividers' dadoes, {depth} deep, meet the runner's groove, {groove} deep, in a side {side} thick.",
+    "Take thicker sides, dadoes less deep, or dividers that run front to back.",
+  ],
   "bottom.weakWay": [
     "The bottom of {material} has its grain along its longer span, {long}: its weak way carries over the shorter, {short}.",
     "Turn the bottom grain, or take a thicker bottom, or plywood of many thin plies.",
@@ -519,6 +535,7 @@ const REMEDIES: readonly (readonly [RegExp, string])[] = [
   [/^box\.zoneLow/, "Make the front higher, ask for fewer drawers, or leave less space below and above."],
   [/^box\.deep/, "Make the box depth less."],
   [/^box\.(spaceLow|spaceBelowStep|low|height)/, "Ask for fewer drawers, or for less space below and above."],
+  [/^divider\./, "Ask for fewer or thinner dividers, or for dadoes less deep."],
   [/^runner\./, "Give less play, or a groove less deep, for a side so thick."],
   [/^box\./, "Measure again, or take thinner stock or slides that need less room."],
   [/^groove\.playEatsHold/, "Allow less play, or cut the groove deeper."],

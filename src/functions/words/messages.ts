@@ -145,7 +145,13 @@ const CATALOG = catalog<Data>()({
     '{argument} is {"received"}. It takes even, files or a weight: a number, which is in {plain}, or one with its unit.',
   "stiffness.unreadable":
     '{argument} is {"received"}. It takes auto, a panel such as plywood or MDF, or a modulus of elasticity in {plain}.',
-  "files.count": "hanging files lists {given} for {count} drawers. Give one for all, or one a drawer.",
+  "list.count": "{name} lists {given} for {count} drawers. Give one for all, or one a drawer.",
+  "divider.noRoom": "{count} dividers {thickness} thick leave nothing of {inside} inside.",
+  "divider.spacing": ({ count }) =>
+    count < 1
+      ? "dividers {spacing} apart leave no second cell in {inside} inside."
+      : "dividers {spacing} apart are {count} in {inside} inside. At most {most} are planned.",
+  "divider.through": "divider_dado_depth is {depth}. It must be less than the {part} is thick, {thickness}.",
   "load.count": "load lists {given} loads for {count} drawers. Give one for all, or one a drawer.",
   "share.outOfRange": '{argument} is {"received"}. It takes a share of the span from 1/2000 to 1/20, such as 1/240.',
   "pieces.many": ({ pieces, most }) =>

@@ -33,6 +33,7 @@ function orMillimeters(words: string): Wording {
 /** Operations that a set-up calls by other words. */
 const OPERATIONS: Partial<Record<Operation, string>> = {
   strip: "Set aside",
+  "divider dado": "Dadoes for dividers",
   "pocket hole": "Pocket holes",
   trim: "Trim flush",
   "bottom slot": "Bottom slots",
@@ -53,6 +54,9 @@ const SETTINGS: Record<Setting, Wording> = {
   pass: "Fence to the near side of the blade",
   passSides: "Left and right edge: fence to the near side of the blade",
   passEdges: "Upper and lower edge: fence to the near side of the blade",
+  passEither: "From either end: fence to the near side of the blade",
+  passLeft: "From the end at the box's left: fence to the near side of the blade",
+  passFront: "From the front end: fence to the near side of the blade",
   baseline: "Baseline, from the end",
   baselineFront: "Baseline, from the front's end",
   baselineSide: "Baseline, from the side's front end",
@@ -106,6 +110,7 @@ const CAUTIONS: Record<Caution, string> = {
   across: `Both ends of each side: ${ACROSS}`,
   acrossRear: `Both ends of each side, but the rear end alone where its front is integral or lipped: ${ACROSS}`,
   frontRabbet: `Fronts that are their boxes' own: inner face on the table, left and right edges first, so that the long edges take away what tears out. ${NOT_THROUGH}`,
+  dividers: `Dadoes for dividers, from edge to edge of the inner face: ${ACROSS}`,
   joint: `Both ends of each piece. ${NOT_THROUGH}`,
   router:
     "Clamp the piece, feed against the bit's turning, keep both hands on the handles. Try the joint in an offcut.",

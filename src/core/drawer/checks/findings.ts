@@ -100,6 +100,10 @@ export interface Findings {
   "files.low": Lengths<"hang" | "inside">;
   "files.tabs": Lengths<"stand" | "room">;
   "files.load": NoData;
+  "divider.narrow": Lengths<"cell">;
+  "divider.tall": Lengths<"height" | "inside">;
+  "divider.deep": Lengths<"depth" | "thickness"> & { part: string };
+  "divider.meetsRunner": Lengths<"depth" | "groove" | "side">;
   "bottom.weakWay": Lengths<"long" | "short"> & { material: string };
   "bottom.solidAlong": { material: string };
   "bottom.solidGrain": Bottom;

@@ -3,6 +3,7 @@ import type { AnyOpening, Job } from "../opening";
 import { failed, within, type Plan, type PlannedOpening } from "../plan/plan";
 import { checkBalance } from "./balance";
 import { checkBox, checkLayout, checkStock } from "./boxes";
+import { checkDividers } from "./dividers";
 import { doubtful, wrong, type Finding, type Found } from "./finding";
 import { checkFiles } from "./files";
 import { checkStile } from "./frame";
@@ -105,6 +106,7 @@ function checkPlanned(planned: PlannedOpening): Finding[] {
         ...checkLayout(drawer),
         ...checkBoxGrain(drawer),
         ...checkFiles(drawer),
+        ...checkDividers(drawer),
         ...checkRacking(drawer),
         ...checkRunner(drawer),
         ...checkUndermountBox(drawer),

@@ -2,6 +2,7 @@ import { equal, isRational } from "../../length";
 import { isSolidWood } from "../material";
 import { isUnread, type Job, type Opening } from "../opening";
 import { hasBand } from "../bands";
+import { hasDividers } from "../dividers";
 import { hasLayout } from "../joint-layout";
 import { isJoined, isLipped, isWithin } from "../joined-front";
 import { runnerOf } from "../runner";
@@ -112,6 +113,16 @@ const USES: readonly Use[] = [
   },
   { lacks: "dovetails or box joints", names: ["joint pitch", "pin width", "joint cutter"], by: hasLayout },
   { lacks: "an edge band", names: ["edge band allowance"], by: hasBand },
+  {
+    lacks: "dividers",
+    names: ["divider run", "divider fit", "divider thickness", "divider height", "divider play", "divider material"],
+    by: hasDividers,
+  },
+  {
+    lacks: "dividers in dadoes",
+    names: ["divider dado depth"],
+    by: (s) => hasDividers(s) && s["divider fit"] === "dado",
+  },
   { lacks: "a dado", names: ["dado inset"], by: (s) => s["corner joint"] === "dado" },
   {
     lacks: "an applied bottom",

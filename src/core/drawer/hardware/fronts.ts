@@ -1,5 +1,6 @@
 import { add, isPositive, ratio, roundFigure, subtract, times, total, ZERO, type Rational } from "../../length";
 import { bandsOf, UPRIGHT } from "../bands";
+import { dividersOf } from "../dividers";
 import { isJoined } from "../joined-front";
 import { isSolidWood } from "../material";
 import { endInset } from "../plan/box-plan";
@@ -11,7 +12,8 @@ import type { Item } from "./item";
 import { lengthOrRule, longestScrew, screwThrough, shortestScrew, skin } from "./screws";
 
 /** Screws from inside the box into its front. @source common practice: they stay 1/8 in (3 mm) inside the front */
-export function frontItems({ opening, stock, ...drawer }: Drawer): Item[] {
+export function frontItems(drawer: Drawer): Item[] {
+  const { opening, stock } = drawer;
   const { standards: s, unit } = opening;
   const front = s["front thickness"];
   const behind = add(stock.end, endInset(s));
@@ -19,7 +21,7 @@ export function frontItems({ opening, stock, ...drawer }: Drawer): Item[] {
     {
       name: "front screw",
       size: lengthOrRule(s["front screw length"], () => screwThrough(s, behind, front, unit)),
-      quantity: ratio(frontScrewsOf({ opening, stock, ...drawer })),
+      quantity: ratio(frontScrewsOf(drawer)),
       unit: "each",
       purpose: isSolidWood(s["front material"]) ? "frontSolid" : "front",
       // A dado sets the box front in from the sides' ends, on which the front lies: what is between is packed.
@@ -27,12 +29,14 @@ export function frontItems({ opening, stock, ...drawer }: Drawer): Item[] {
       most: add(behind, front),
       through: behind,
     },
-    ...bandItems({ opening, stock, ...drawer }),
+    ...bandItems(drawer),
   ];
 }
 
 /** The bands of each front and box, by their thickness and that of the stock, with what trimming takes. */
-function bandItems({ opening: { standards: s }, front, stock }: Drawer): Item[] {
+function bandItems(drawer: Drawer): Item[] {
+  const { front, stock } = drawer;
+  const s = drawer.opening.standards;
   const more = s["edge band allowance"];
   const item = (size: Rational, edge: Rational, count: number, detail: Rational): Item => ({
     name: "edge band",
@@ -45,9 +49,11 @@ function bandItems({ opening: { standards: s }, front, stock }: Drawer): Item[] 
   const ofFront = bandsOf("Front", s).map(({ edge, thickness }) =>
     item(thickness, (UPRIGHT.includes(edge) ? front.width : front.height).value, 1, s["front thickness"]),
   );
+  const dividers = dividersOf(drawer);
   const ofBox = bandsOf("Side", s).flatMap(({ thickness }) => [
     item(thickness, stock.sideLength.value, 2, stock.side),
     item(thickness, stock.endLength.value, isJoined(s) ? 1 : 2, stock.end),
+    ...(dividers ? [item(thickness, dividers.length.value, dividers.count, s["divider thickness"])] : []),
   ]);
   return [...ofFront, ...ofBox];
 }

@@ -46,10 +46,10 @@ const alike = (drawers: readonly Drawer[]): Drawer[][] =>
   groupsOf(drawers, (drawer) => {
     const { sideHeight, backHeight, front, opening, place } = drawer;
     const sizes = [sideHeight, backHeight, front.width, front.height].map(({ value }) => keyOf(value));
-    // Loads of their own ask for ratings of their own, and files for rails.
-    const { load: loads, "hanging files": files } = opening.standards;
-    const load = loads.length > 1 || files.length > 1 ? place : "";
-    return [...sizes, load, ...throughBox(drawer)].join(" ");
+    // Loads of their own ask for ratings of their own, files for rails, and dividers for bands.
+    const { load: loads, "hanging files": files, dividers } = opening.standards;
+    const own = [loads, files, dividers].some(({ length }) => length > 1) ? place : "";
+    return [...sizes, own, ...throughBox(drawer)].join(" ");
   });
 
 const together = (items: readonly Item[]): Item[] =>

@@ -1,5 +1,6 @@
 import { add, keyOf, less, subtract, times, total, type Rational } from "../../length";
 import { bandsBetween, cutOfBox } from "../bands";
+import { dividersOf } from "../dividers";
 import { groupsOf } from "../groups";
 import { isJoined } from "../joined-front";
 import { plus, sum, type Size } from "../size";
@@ -9,7 +10,17 @@ import { pullsOf } from "./pulls";
 import { stripOfRunner } from "./strip";
 
 /** Parts of a drawer, in the order of a cut list. */
-const PART_NAMES = ["Side", "Box front", "Box back", "Bottom", "Front", "Pull plate", "Pull strip", "Runner"] as const;
+const PART_NAMES = [
+  "Side",
+  "Box front",
+  "Box back",
+  "Bottom",
+  "Front",
+  "Pull plate",
+  "Pull strip",
+  "Runner",
+  "Divider",
+] as const;
 export type PartName = (typeof PART_NAMES)[number];
 
 /** Equal pieces to be cut; length runs with the grain where there is one. */
@@ -33,7 +44,7 @@ export interface Part {
 }
 
 /**
- * The cut list of a plan: sides, box fronts, box backs, bottoms, fronts, pulls, runners, each by first appearance.
+ * The cut list of a plan: sides, box fronts, box backs, bottoms, fronts, pulls, runners, dividers, each by first appearance.
  * @param grouped pieces equal in all but their drawer stand together
  */
 export function cutList(plans: readonly PlannedOpening[], grouped: boolean): Part[] {
@@ -120,6 +131,7 @@ export function partsOf(drawer: Drawer): Part[] {
         ]
       : []),
     ...runnerParts(drawer),
+    ...dividerParts(drawer),
   ];
 }
 
@@ -148,6 +160,24 @@ function runnerParts(drawer: Drawer): Part[] {
       length: length.value,
       width: width.value,
       ...stock,
+      grain: "length",
+    },
+  ];
+}
+
+function dividerParts(drawer: Drawer): Part[] {
+  const dividers = dividersOf(drawer);
+  if (!dividers) return [];
+  const { standards: s, quantity } = drawer.opening;
+  return [
+    {
+      name: "Divider",
+      drawers: [drawer.label],
+      quantity: dividers.count * quantity,
+      length: dividers.length.value,
+      width: cutOfBox(dividers.height, s).value,
+      thickness: s["divider thickness"],
+      material: s["divider material"] ?? s["side material"],
       grain: "length",
     },
   ];

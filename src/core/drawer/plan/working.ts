@@ -2,6 +2,7 @@ import { Fault, orElse, toDouble, multiply, add, type Rational } from "../../len
 import { given, plus, Size, sum, type Write } from "../size";
 import { MEASURED, type Job, type Opening } from "../opening";
 import { balanceRows, estimatesOf, slotOf } from "../loads";
+import { dividersOf } from "../dividers";
 import { filesOf } from "../files";
 import { layoutsOf } from "../joint-layout";
 import { endRabbet, isJoined } from "../joined-front";
@@ -61,6 +62,7 @@ function rows(drawer: Drawer, planned: PlannedOpening): WorkingRow[] {
   const bottom = bottomCut(drawer);
   const joined = isJoined(opening.standards);
   const [strip, groove] = [stripOfRunner(drawer), runnerGrooveOf(drawer)];
+  const dividers = within(opening, () => dividersOf(drawer));
   const sized: [string, Size | undefined][] = [
     ...MEASURED.map((size): [string, Size] => [`Opening ${size}`, measured(opening, size)]),
     ["Face lower edge", planned.face.bottom],
@@ -98,6 +100,10 @@ function rows(drawer: Drawer, planned: PlannedOpening): WorkingRow[] {
     ["Inside width", stock.insideWidth],
     ["Inside depth", stock.insideDepth],
     ["Inside height", drawer.insideHeight],
+    ["Divider cell", dividers?.cell],
+    ["Last divider cell", dividers?.last],
+    ["Divider length", dividers?.length],
+    ["Divider height", dividers?.height],
     ["Filing length", filesOf(drawer)?.rails?.filing],
     ["Side space", sideSpace(drawer)],
     ["Box spacer", mounting.boxSpacer],

@@ -14,6 +14,7 @@ import {
   type Rational,
   type Unit,
 } from "../../length";
+import { dadoesOf } from "../dividers";
 import { groovePasses } from "../groove";
 import { groupsOf } from "../groups";
 import { fasteningOf } from "../hardware/box";
@@ -44,6 +45,7 @@ export function jointing(plans: readonly PlannedOpening[], unit: Unit): Step[] {
     ...JOINTS.flatMap(([joint, caution]) =>
       after(caution === "across" && plans.some(hasOwnFronts) ? "acrossRear" : caution, byDepth(needs, joint)),
     ),
+    ...after("dividers", byDepth(needs, "divider dado")),
     ...after("pocket", together(needs.filter(({ operation }) => operation === "pocket hole"))),
   ];
 }
@@ -86,6 +88,9 @@ const SETTINGS: readonly Setting[] = [
   "pass",
   "passSides",
   "passEdges",
+  "passEither",
+  "passLeft",
+  "passFront",
 ];
 
 function cutsOf(drawer: Drawer): Cut[] {
@@ -97,6 +102,7 @@ function cutsOf(drawer: Drawer): Cut[] {
     ...frontRabbets(drawer, pick),
     ...frontCorners(drawer, pick),
     ...corners(drawer, pick),
+    ...dividerDadoes(drawer, pick),
     ...layouts(drawer, pick),
     ...pocketHoles(drawer, pick),
   ];
@@ -182,6 +188,21 @@ function corners({ opening, stock }: Drawer, pick: Pick): Cut[] {
     default:
       return [...baseline(pick("Side"), stock.end), ...baseline(pick("Box front", "Box back"), stock.side)];
   }
+}
+
+/** Those that lie alike from both ends are cut from both, and are set once. */
+function dividerDadoes(drawer: Drawer, pick: Pick): Cut[] {
+  const s = drawer.opening.standards;
+  return dadoesOf(drawer).flatMap(({ name, even, from }) => {
+    const setting = even ? "passEither" : name === "Side" ? "passFront" : "passLeft";
+    const cuts = (even ? from.slice(0, Math.ceil(from.length / 2)) : from).flatMap((offset, i) =>
+      // The blade stays as high for all of them.
+      passes("divider dado", pick(name), s["divider thickness"], s.kerf, offset, s["divider dado depth"]).filter(
+        (one) => i === 0 || one.setting === "pass",
+      ),
+    );
+    return cuts.map((one) => (one.setting === "pass" ? { ...one, setting } : one));
+  });
 }
 
 /** Where pins, tails and fingers begin and end. A side has the marks of both its ends, equal ones once. */
