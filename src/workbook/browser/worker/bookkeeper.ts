@@ -17,7 +17,8 @@ import type {
   SheetsChanged,
   WhatCame,
 } from "./messages";
-import { resultsOf, valueAt, type Results } from "./results";
+import { valueAt } from "./results";
+import { ToldResults } from "./told-results";
 
 type Answering = { [K in Kind]: (question: Questions[K]) => Answers[K] };
 
@@ -25,7 +26,7 @@ type Answering = { [K in Kind]: (question: Questions[K]) => Answers[K] };
 export class Bookkeeper implements Answering {
   private workbook!: EditedWorkbook;
   private look!: Look;
-  private results!: Results;
+  private results!: ToldResults;
   private readonly looked = new Map<string, Looked>();
 
   /** @throws FileFault where the bytes are no usable workbook */
@@ -36,12 +37,12 @@ export class Bookkeeper implements Answering {
   open({ bytes, edits }: Questions["open"]): OpenedBook {
     this.workbook = new EditedWorkbook(bytes, edits);
     this.look = readLook(this.workbook.opened);
-    this.results = resultsOf(this.workbook);
+    this.results = new ToldResults(this.workbook);
     return {
       sheets: this.workbook.sheets.map((_, i) => this.opened(i)),
       styles: this.look.styles,
       date1904: this.look.date1904,
-      results: this.results,
+      results: this.results.all,
       changes: this.workbook.changes,
       mended: this.workbook.mended,
       unshown: this.look.unshown,
@@ -51,26 +52,25 @@ export class Bookkeeper implements Answering {
   put({ edits }: Questions["put"]): WhatCame {
     let changed = false;
     for (const edit of edits) changed = this.workbook.put(edit) || changed;
-    const before = this.results;
-    if (!changed) return { changed, difference: difference(before, before) };
-    this.results = resultsOf(this.workbook);
+    const told = this.results.update();
+    if (!changed) return { changed, difference: told };
     this.looked.clear();
-    return { changed, difference: difference(before, this.results), changes: this.workbook.changes };
+    return { changed, difference: told, changes: this.workbook.changes };
   }
 
   /** @throws SheetFault where it is refused; nothing has then been changed */
   sheets({ edit }: Questions["sheets"]): SheetsChanged {
     const cells = this.workbook.changeSheets(edit);
-    const before = this.results;
+    const before = this.results.all;
     this.look = readLook(this.workbook.opened);
-    this.results = resultsOf(this.workbook);
+    this.results = new ToldResults(this.workbook);
     this.looked.clear();
     const { sheets } = this.workbook;
     return {
       sheets: sheets.map((_, i) => this.facts(i)),
       added: edit.kind === "add" ? this.opened(sheets.findIndex(({ id }) => id === edit.id)) : undefined,
       cells: cells.filter(({ sheet }) => !(edit.kind === "add" && sheet === edit.id)),
-      difference: difference(before, this.results),
+      difference: difference(before, this.results.all),
       changes: this.workbook.changes,
     };
   }
@@ -89,7 +89,9 @@ export class Bookkeeper implements Answering {
   }
 
   printed({ sheets }: Questions["printed"]): Answers["printed"] {
-    return sheets.flatMap((id) => printedSheet(this.workbook, this.look, this.results, id, this.lookedAt(id)) ?? []);
+    return sheets.flatMap(
+      (id) => printedSheet(this.workbook, this.look, this.results.all, id, this.lookedAt(id)) ?? [],
+    );
   }
 
   /** @throws SheetFault where one sheet cannot stand alone */
@@ -123,7 +125,7 @@ export class Bookkeeper implements Answering {
     return conditionalLook(this.look.conditions[sheet] ?? [], {
       value: (row, column) => {
         const content = this.workbook.content(id, row, column);
-        return isFormula(content) || content === null ? valueAt(this.results, id, row, column) : content;
+        return isFormula(content) || content === null ? valueAt(this.results.all, id, row, column) : content;
       },
       formula: (formula, row, column, rowShift, columnShift) =>
         outcome.ask({ formula, sheet, row, column, rowShift, columnShift }),

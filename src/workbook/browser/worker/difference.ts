@@ -36,7 +36,7 @@ function merge<T>(into: Map<string, T>, { set, gone }: { set: Map<string, T>; go
 
 function sameScalar(a: Scalar, b: Scalar): boolean {
   if (typeof a !== "object" || typeof b !== "object" || a === null || b === null) return Object.is(a, b);
-  return a.code === b.code;
+  return a.code === b.code && a.message === b.message;
 }
 
 const sameSpill = (a: Spill, b: Spill): boolean =>

@@ -1,5 +1,5 @@
 import { contains, sameArea, type Area } from "../../address";
-import { CellError, type Outcome, type Scalar } from "../../engine/index";
+import { CellError, type Outcome, type Result, type Scalar } from "../../engine/index";
 import type { EditedWorkbook } from "../../edit/index";
 
 /**
@@ -29,21 +29,17 @@ export interface Spill {
 
 export const place = (sheet: string, row: number, column: number): string => `${sheet} ${row} ${column}`;
 
-export function resultsOf(workbook: EditedWorkbook): Results {
-  const outcome = workbook.calculate();
-  const ids = workbook.sheets.map(({ id }) => id);
-  const results: Results = {
-    values: new Map(),
-    filled: new Map(),
-    spills: new Map(),
-    messages: keptMessages(outcome, ids),
-    formats: new Map(),
-  };
-  for (const { sheet: at, row, column, area, values, formats } of outcome.results) {
+/** What is told of formulas that are worked out, on sheets with these ids. */
+export function resultsOf(worked: readonly Result[], ids: readonly string[]): Results {
+  const results = nothing();
+  for (const { sheet: at, row, column, area, values, formats } of worked) {
     const sheet = ids[at]!;
-    results.values.set(place(sheet, row, column), values[0]?.[0] ?? 0);
+    const own = place(sheet, row, column);
+    const value = values[0]?.[0] ?? 0;
+    results.values.set(own, value);
     if (!sameArea(area, { top: row, left: column, bottom: row, right: column }))
-      results.spills.set(place(sheet, row, column), { sheet, row, column, area, values });
+      results.spills.set(own, { sheet, row, column, area, values });
+    if (value instanceof CellError && value.code === "#SPILL!") results.messages.set(own, BLOCKED);
     values.forEach((line, y) =>
       line.forEach((value, x) => {
         const format = formats?.[y]?.[x];
@@ -55,14 +51,33 @@ export function resultsOf(workbook: EditedWorkbook): Results {
       }),
     );
   }
-  for (const { sheet, row, column } of outcome.kept)
-    results.values.set(place(ids[sheet]!, row, column), workbook.storedValue(sheet, row, column));
-  workbook.sheets.forEach((_, sheet) => {
-    for (const { row, column, value } of workbook.keptCells(sheet))
-      results.filled.set(place(ids[sheet]!, row, column), value);
+  return results;
+}
+
+const BLOCKED = "The cells that this formula would fill are not empty. Clear them, and it fills them.";
+
+/** What is told of formulas that are not worked out. */
+export function keptResults(workbook: EditedWorkbook, kept: Outcome["kept"]): Results {
+  const ids = workbook.sheets.map(({ id }) => id);
+  const results = nothing();
+  for (const { sheet, row, column, reason } of kept) {
+    const own = place(ids[sheet]!, row, column);
+    results.values.set(own, workbook.storedValue(sheet, row, column));
+    results.messages.set(own, `This formula is not worked out here: it ${reason}.`);
+  }
+  ids.forEach((id, sheet) => {
+    for (const { row, column, value } of workbook.keptCells(sheet)) results.filled.set(place(id, row, column), value);
   });
   return results;
 }
+
+const nothing = (): Results => ({
+  values: new Map(),
+  filled: new Map(),
+  spills: new Map(),
+  messages: new Map(),
+  formats: new Map(),
+});
 
 /** The value in a cell that holds a formula, or that one has spilled into. */
 export function valueAt({ values, filled, spills }: Results, sheet: string, row: number, column: number): Scalar {
@@ -72,22 +87,6 @@ export function valueAt({ values, filled, spills }: Results, sheet: string, row:
   for (const { sheet: on, area, values } of spills.values())
     if (on === sheet && contains(area, row, column)) return values[row - area.top]![column - area.left] ?? null;
   return null;
-}
-
-function keptMessages({ kept, results }: Outcome, ids: readonly string[]): Map<string, string> {
-  const messages = new Map<string, string>();
-  for (const { sheet, row, column, reason } of kept)
-    messages.set(place(ids[sheet]!, row, column), `This formula is not worked out here: it ${reason}.`);
-  for (const { sheet, row, column, values } of results) {
-    const [value] = values[0] ?? [];
-    if (value instanceof CellError && value.code === "#SPILL!") {
-      messages.set(
-        place(ids[sheet]!, row, column),
-        "The cells that this formula would fill are not empty. Clear them, and it fills them.",
-      );
-    }
-  }
-  return messages;
 }
 
 /** How far spills reach, sheet by sheet. */
