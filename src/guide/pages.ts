@@ -23,6 +23,7 @@ export const GUIDE_PAGES = [
   { name: "loads", title: "Wood and loads" },
   { name: "cautions", title: "Cautions" },
   { name: "where-it-works", title: "Where it works" },
+  { name: "native-functions", title: "Native functions" },
   { name: "drawings", title: "Drawings" },
   { name: "words", title: "Words" },
 ] as const satisfies readonly GuidePage[];

@@ -1,17 +1,19 @@
 import { execFileSync } from "node:child_process";
-import { mkdtempSync, rmSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { build } from "esbuild";
 import { beforeAll, describe, expect, it } from "vitest";
 import { PROVEN_FUNCTIONS } from "../../../src/workbook/engine/proven";
-import type { Fact } from "../support/facts";
+import { withPart } from "../../../src/build/generated";
+import { functionsOf, type Fact } from "../support/facts";
+import { factsTable } from "../support/facts-table";
 
 /** Differences that are no fault here, each with its reason. */
 const NAMED: Record<string, string> = {
   "financial_irr!FullRow!P2": "its formula names a column beside the one that its value came from",
-  "financial_irr!FullRow!Q2": "the same",
-  "financial_irr!FullRow!R2": "the same",
+  "financial_irr!FullRow!Q2": "its formula names a column beside the one that its value came from",
+  "financial_irr!FullRow!R2": "its formula names a column beside the one that its value came from",
   "financial_irr!FullColumn!A23": "its formula names a row above the one that its value came from",
 };
 
@@ -61,6 +63,25 @@ describe("formulas that the spreadsheet program worked out", () => {
   it("differ for a reason that is named, and for no other", () => {
     for (const place of Object.keys(NAMED))
       expect(facts.find((fact) => fact.place === place)?.agrees, place).toBe(false);
+  });
+
+  it("are counted by function in the guide, what is kept with its reason (APPROVE=1 writes the table)", () => {
+    const counted = facts.map(({ functions, kept, agrees, place }) => ({
+      functions,
+      ...(kept !== undefined && { kept }),
+      ...(!agrees && { differs: NAMED[place]! }),
+    }));
+    const confirmed = ["native-formulas.txt", "native-combinations.txt"].flatMap((name) =>
+      readFileSync(new URL(`../../workbooks/${name}`, import.meta.url), "utf8")
+        .trimEnd()
+        .split("\n")
+        .map(functionsOf),
+    );
+    const page = new URL("../../../src/guide/pages/native-functions.md", import.meta.url);
+    const now = readFileSync(page, "utf8");
+    const wanted = withPart(now, "facts", factsTable(counted, confirmed));
+    if (process.env["APPROVE"]) writeFileSync(page, wanted);
+    else expect(now).toBe(wanted);
   });
 
   it("are worked out but for what the functions that are not proven call", () => {
