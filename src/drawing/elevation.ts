@@ -1,4 +1,4 @@
-import { isLipped, isWithin, pullsOf, type Drawer, type PlannedOpening } from "../core/drawer";
+import { frontsIn, isLipped, isWithin, pullsOf, type Drawer, type Hung, type PlannedOpening } from "../core/drawer";
 import { add, equal, orElse, showLength, subtract, type Rational, type Unit } from "../core/length";
 import { carcaseOf, type Carcase } from "./carcase";
 import { heightAtLeft, heightsAtRight, notes, widthsAt, type Dimension } from "./dimensions";
@@ -62,12 +62,13 @@ function outline({ paper, scale, carcase }: View, openings: readonly PlannedOpen
   });
 }
 
-function fronts({ paper, scale }: View, { drawers }: PlannedOpening, left: Rational): void {
-  for (const drawer of drawers) {
-    const { face, front } = drawer;
+function fronts({ paper, scale }: View, planned: PlannedOpening, left: Rational): void {
+  for (const hung of frontsIn(planned)) {
+    const { face, front } = hung;
     const [x, y] = [scale.of(subtract(left, face.left.value)), -scale.of(front.top)];
     paper.rectangle("visible", x, y, scale.of(front.width.value), scale.of(front.height.value), "paper");
-    drawPulls(paper, scale, drawer, x);
+    const drawer = planned.drawers.find(({ place }) => place === hung.place);
+    if (drawer) drawPulls(paper, scale, drawer, x);
   }
 }
 
@@ -79,9 +80,9 @@ function openingBehind({ paper, scale }: View, { opening }: PlannedOpening, left
 }
 
 /** Writes labels into their fronts, clear of the pulls, and beside them where they are too low. */
-function labels(view: View, { drawers }: PlannedOpening, left: Rational): void {
+function labels(view: View, planned: PlannedOpening, left: Rational): void {
   const { paper, scale } = view;
-  for (const { label, face, front } of drawers) {
+  for (const { label, face, front } of frontsIn(planned)) {
     const [x, y] = [scale.of(subtract(left, face.left.value)), -scale.of(front.top)];
     const [width, height] = [scale.of(front.width.value), scale.of(front.height.value)];
     const isWritten = [LETTERS.usual, LETTERS.small].some((size) => {
@@ -110,14 +111,15 @@ function dimensions(view: View, openings: readonly PlannedOpening[]): void {
   const { paper, scale, unit, carcase } = view;
   const { left, right, top, bottom } = paper.box;
   const last = openings.length - 1;
-  openings.forEach(({ opening, drawers }, i) => {
+  openings.forEach((planned, i) => {
+    const { opening } = planned;
     // Of openings side by side the sizes of the last stand beside it; those of others would stand on their neighbors.
     if (i === last) {
       heightsAtRight(
         paper,
         right,
         right + 4,
-        drawers.map(({ label, front }) => ({
+        frontsIn(planned).map(({ label, front }) => ({
           from: -scale.of(front.top),
           to: -scale.of(front.bottom.value),
           text: showLength(front.height.value, unit),
@@ -153,9 +155,9 @@ function dimensions(view: View, openings: readonly PlannedOpening[]): void {
     paper,
     under,
     under + 4,
-    openings.map(({ face, drawers }, i) => ({
-      ...place(subtract(carcase.lefts[i]!, face.left.value), face.width.value),
-      of: `${drawers[0]!.label} Front width`,
+    openings.map((planned, i) => ({
+      ...place(subtract(carcase.lefts[i]!, planned.face.left.value), planned.face.width.value),
+      of: `${frontsIn(planned)[0]!.label} Front width`,
     })),
   );
   pullDimensions(view, openings, top);
@@ -166,13 +168,13 @@ function pullDimensions({ paper, scale, unit, carcase }: View, openings: readonl
   const dimensions = openings.flatMap((planned, i): Dimension[] => {
     const [first] = planned.drawers;
     const pulls = planned.drawers.map(placesOfPulls);
-    if (!pulls.every((places) => samePlaces(places, pulls[0]!))) return [];
+    if (!first || !pulls.every((places) => samePlaces(places, pulls[0]!))) return [];
     const edge = subtract(carcase.lefts[i]!, planned.face.left.value);
     return pulls[0]!.slice(0, 1).map(({ value }) => ({
       from: scale.of(edge),
       to: scale.of(add(edge, value)),
       text: showLength(value, unit),
-      of: `${first!.label} Pull from left`,
+      of: `${first.label} Pull from left`,
     }));
   });
   if (dimensions.length > 0) widthsAt(paper, top, top - 4, dimensions);
@@ -189,14 +191,14 @@ const samePlaces = (a: readonly { value: Rational }[], b: readonly { value: Rati
 
 const gapsOf = (openings: readonly PlannedOpening[]): Rational[] =>
   openings
-    .filter(({ drawers }) => drawers.length > 1)
+    .filter(({ fronts }) => fronts.fronts.length > 1)
     .map(({ opening }) => opening.standards["front gap"])
     .filter((gap, i, all) => all.findIndex((other) => equal(other, gap)) === i);
 
 function words(openings: readonly PlannedOpening[]): [title: string, about: string] {
   const names = openings.map(({ opening }) => opening.label).join(", ");
-  const said = ({ label, front, opening: { unit } }: Drawer): string =>
+  const said = ({ label, front, opening: { unit } }: Hung): string =>
     `${label} ${showLength(front.width.value, unit)} × ${showLength(front.height.value, unit)}`;
-  const all = openings.flatMap(({ drawers }) => drawers.map(said));
+  const all = openings.flatMap((planned) => frontsIn(planned).map(said));
   return [`Front elevation of ${names}`, `Fronts, width × height: ${all.join(", ")}.`];
 }

@@ -1,4 +1,4 @@
-import { mountingOf, type Drawer, type PlannedOpening } from "../core/drawer";
+import { mountingOf, type Hung, type PlannedOpening } from "../core/drawer";
 import { showNumber, type Rational } from "../core/length";
 import type { Drawing, LineKind } from "./drawing";
 import { LETTERS, Paper, textRoom } from "./paper";
@@ -62,6 +62,9 @@ function marksOf(planned: PlannedOpening, size: (length: Rational) => number): M
   return [
     { at: 0, text: "0", of: "floor", name: "floor", line: "visible" },
     mark(opening.least.height, `${opening.label} Opening height`, "top"),
+    ...planned.falseFronts.map((hung) =>
+      mark(hung.front.bottom.value, `${hung.label} Front bottom`, named(hung, "front"), "thin"),
+    ),
     ...mountingOf(planned).flatMap(({ drawer, slideSpacer, pullHeight }) => [
       mark(drawer.front.bottom.value, `${drawer.label} Front bottom`, named(drawer, "front"), "thin"),
       mark(drawer.boxBottom.value, `${drawer.label} Box bottom`, named(drawer, "box"), "thin"),
@@ -74,7 +77,7 @@ function marksOf(planned: PlannedOpening, size: (length: Rational) => number): M
   ];
 }
 
-const named = ({ label }: Drawer, what: string): string => `${label} ${what}`;
+const named = ({ label }: Hung, what: string): string => `${label} ${what}`;
 
 interface Section {
   opening: string;

@@ -22,6 +22,7 @@ const call = cellFunction([openings, standards], ([, { job }], unit) =>
   table(
     HEADINGS,
     rowsOfOpenings(job, HEADINGS.length, 1, (planned) => {
+      if (planned.drawers.length === 0) return [];
       const fit = fitOf(planned);
       const { nominal, least, most, likelyLeast, likelyMost, allowedLeast, allowedMost } = fit;
       const sizes = [nominal, least, most, likelyLeast, likelyMost, allowedLeast, allowedMost];

@@ -1,4 +1,4 @@
-import { mountingOf, type Mounting } from "../core/drawer";
+import { mountingOf, screwsOfFront, type Hung, type Mounting } from "../core/drawer";
 import { cellFunction, openings, rowsOfOpenings, standards } from "./calls";
 import { lengthResult, table } from "./cells";
 import { heightsFrom } from "./words";
@@ -25,12 +25,15 @@ const call = cellFunction([openings, standards], ([, { job }], unit) => {
   return table(
     headings,
     rowsOfOpenings(job, headings.length, 1, (planned) =>
-      mountingOf(planned).map((mounting) => [
-        mounting.drawer.label,
-        ...sizes(mounting).map((size) => (size ? lengthResult(size.value, unit) : "")),
-        mounting.frontScrews,
-        ...(framed ? [heightsFrom(mounting.drawer.opening)] : []),
-      ]),
+      [...planned.falseFronts, ...mountingOf(planned)].map((one) => {
+        const [hung, screws] = "drawer" in one ? [one.drawer, one.frontScrews] : [one, screwsOfFront(one)];
+        return [
+          hung.label,
+          ...sizes(one).map((size) => (size ? lengthResult(size.value, unit) : "")),
+          screws,
+          ...(framed ? [heightsFrom(hung.opening)] : []),
+        ];
+      }),
     ),
   );
 });
@@ -50,7 +53,11 @@ const HEADINGS = [
   "Front screws",
 ];
 
-const sizes = ({ drawer, ...m }: Mounting) => [
+/** Of a front without a box where it hangs alone. */
+const sizes = (one: Mounting | Hung) =>
+  "drawer" in one ? sizesOf(one) : HEADINGS.slice(1, -1).map((_, i) => (i === 3 ? one.front.bottom : undefined));
+
+const sizesOf = ({ drawer, ...m }: Mounting) => [
   m.boxSpacer,
   m.slideSpacer,
   drawer.slideCenterline,

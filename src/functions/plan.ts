@@ -1,10 +1,10 @@
-import type { Drawer } from "../core/drawer";
+import type { Drawer, Front, Size } from "../core/drawer";
 import type { Unit } from "../core/length";
 import { cellFunction, openings, rowsOfOpenings, standards } from "./calls";
 import { lengthResult, table, type CellResult } from "./cells";
 
 /**
- * Plans every drawer of a job, from the openings as measured and the shop's standards, one row a drawer.
+ * Plans every drawer of a job, from the openings as measured and the shop's standards, one row a drawer or false front.
  * @customfunction
  * @group Plan
  * @param {any[][]} openings One row an opening, left to right: Opening, Width, Height, Depth, Drawers; also Cabinet, Quantity, Case width, Box heights
@@ -21,9 +21,10 @@ export function PLAN(openings: any[][], standards?: any[][]): any[][] {
 const call = cellFunction([openings, standards], ([, { job }], unit) =>
   table(
     HEADINGS,
-    rowsOfOpenings(job, HEADINGS.length, 2, ({ opening, drawers }) =>
-      drawers.map((drawer) => [drawer.label, opening.label, ...sizes(drawer, unit)]),
-    ),
+    rowsOfOpenings(job, HEADINGS.length, 2, ({ opening, falseFronts, drawers }) => [
+      ...falseFronts.map(({ label, front }) => [label, opening.label, ...filled(sizesOfFront(front), 9, unit)]),
+      ...drawers.map((drawer) => [drawer.label, opening.label, ...filled(sizes(drawer), 0, unit)]),
+    ]),
   ),
 );
 
@@ -44,18 +45,23 @@ const HEADINGS = [
   "Inside height",
 ];
 
-const sizes = ({ front, stock, ...drawer }: Drawer, unit: Unit): CellResult[] =>
-  [
-    front.width,
-    front.height,
-    front.bottom,
-    stock.width,
-    drawer.boxHeight,
-    stock.depth,
-    drawer.boxBottom,
-    stock.slide,
-    drawer.slideCenterline,
-    stock.insideWidth,
-    stock.insideDepth,
-    drawer.insideHeight,
-  ].map((size) => (size ? lengthResult(size.value, unit) : ""));
+const sizesOfFront = ({ width, height, bottom }: Front) => [width, height, bottom];
+
+const sizes = ({ front, stock, ...drawer }: Drawer) => [
+  ...sizesOfFront(front),
+  stock.width,
+  drawer.boxHeight,
+  stock.depth,
+  drawer.boxBottom,
+  stock.slide,
+  drawer.slideCenterline,
+  stock.insideWidth,
+  stock.insideDepth,
+  drawer.insideHeight,
+];
+
+/** Sizes as cells, and so many blanks behind them. */
+const filled = (all: readonly (Size | undefined)[], blanks: number, unit: Unit): CellResult[] => [
+  ...all.map((size) => (size ? lengthResult(size.value, unit) : "")),
+  ...Array.from({ length: blanks }, () => ""),
+];

@@ -256,6 +256,10 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
     },
   ),
   "front thickness": help("Fronts", "Inset fronts set the slides back by it."),
+  "false fronts": help("Fronts", "So many fronts from the top, or all, have no box behind them, as before a sink.", {
+    detail:
+      "none, a count, or all. They are sized, matched and banded like the others, have no pulls, and are screwed to cleats in the case. They count among the drawers wherever these are listed one by one.",
+  }),
   "front gap": help("Fronts", "Between fronts."),
   "inset gap": help("Fronts", "Round what of a front stands in the opening.", {
     detail: "On all four sides of the face.",
@@ -299,7 +303,7 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
   "bottom edge band": ownBand("lower"),
   "left edge band": ownBand("left"),
   "right edge band": ownBand("right"),
-  "box edge band": help("Box", "Thickness, on the upper edges of sides, box front and box back."),
+  "box edge band": help("Box", "Thickness, on the upper edges of sides, box front, box back and dividers."),
   "edge band allowance": help("Fronts", "Bought for each banded edge besides its length, to be trimmed."),
   "pre-mill": help("Fronts", "What the bander takes off each edge first."),
 

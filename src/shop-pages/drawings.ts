@@ -24,7 +24,7 @@ export function drawingPages({ plan }: ShopJob): Html {
     ${caution("drawings")}
     ${plan.map(
       (planned) =>
-        html`<div class="drawings">${[elevation([planned]), spacerStack(planned)].map(titled)}</div>
+        html`<div class="drawings">${whole(planned).map(titled)}</div>
           ${planned.drawers.map((drawer) => {
             const [section, across, apart] = ofDrawer(drawer, planned);
             return html`<div class="drawings drawer">
@@ -49,9 +49,14 @@ export function shopDrawings({ plan, unit, sheets }: ShopJob): Drawing[] {
   return [...plan.flatMap(ofOpening), ...sticks, ...joints(plan), ...backCorners(plan), checkRuler(), ...layouts];
 }
 
-const ofOpening = (planned: PlannedOpening): Drawing[] => [
+/** Spacers stand where there are boxes. */
+const whole = (planned: PlannedOpening): Drawing[] => [
   elevation([planned]),
-  spacerStack(planned),
+  ...(planned.drawers.length > 0 ? [spacerStack(planned)] : []),
+];
+
+const ofOpening = (planned: PlannedOpening): Drawing[] => [
+  ...whole(planned),
   ...planned.drawers.flatMap((drawer) => ofDrawer(drawer, planned)),
 ];
 

@@ -47,6 +47,8 @@ export const standards = fc
     "bottom material": fc.constantFrom("Plywood", "Cherry"),
     "bottom fit": fc.constantFrom("grooved", "under back", "applied"),
     "bottom overhang": fc.constantFrom(0, "1/8"),
+    dividers: fc.constantFrom("none", 2, "5 in"),
+    "divider run": fc.constantFrom("front to back", "side to side"),
     "front match": fc.constantFrom("none", "opening"),
     "front grain": fc.constantFrom("vertical", "horizontal"),
     "pull kind": fc.constantFrom("bought", "shop-made"),

@@ -1,7 +1,7 @@
 import { Fault, type Unit } from "../length";
 import { bandsOf, type Band } from "./bands";
 import { cutList, type Part, type PartName } from "./plan/parts";
-import type { PlannedOpening } from "./plan/plan";
+import { frontsIn, type PlannedOpening } from "./plan/plan";
 import { setUpsOf, type SetUp } from "./setups";
 
 /** One physical piece: which of its drawer's equal ones it is, and of which copy of its opening. */
@@ -30,7 +30,7 @@ export function piecesOf(plans: readonly PlannedOpening[], unit: Unit): Piece[] 
   const pieces = parts.reduce((count, { quantity }) => count + quantity, 0);
   if (pieces > MOST_PIECES) throw new Fault("pieces.many", { pieces, most: MOST_PIECES });
   const openings = new Map(
-    plans.flatMap(({ opening, drawers }) => drawers.map(({ label }) => [label, opening] as const)),
+    plans.flatMap((planned) => frontsIn(planned).map(({ label, opening }) => [label, opening] as const)),
   );
   const steps = stepsByPart(setUpsOf(plans, unit).filter((step): step is SetUp => !("caution" in step)));
   return parts.flatMap((part) => {

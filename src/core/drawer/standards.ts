@@ -136,6 +136,7 @@ const STANDARDS = {
   "height step": length("1/8", "1"),
   "match heights": word<"opening" | "none" | "cabinet" | "job">("opening"),
   "front thickness": length("3/4", "19"),
+  "false fronts": figure<number>({ in: "none", mm: "none" }, () => 0),
   "front gap": length("1/8", "3"),
   "front step": length("1/16", "1"),
   "cabinet thickness": length("3/4", "18"),

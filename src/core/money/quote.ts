@@ -15,7 +15,7 @@ import {
 } from "../length";
 import { finishLines } from "./finish";
 import { hardwareLines } from "./hardware";
-import { drawerCount, laborLines } from "./labor";
+import { laborLines } from "./labor";
 import { charged, words, type Line, type Section } from "./line";
 import { rounded } from "./currency";
 import type { Rates } from "./rates";
@@ -62,14 +62,13 @@ export function quoteOf({ unit, plan, parts, stock }: CostedJob, rates: Rates): 
     decimals,
   });
   if (plan.length === 0) return done([], ZERO);
-  const drawers = drawerCount(plan);
   const materials = [
     stockLines("Sheets", stock, rates),
     stockLines("Solid stock", stock, rates),
     hardwareLines(plan, rates, unit),
     finishLines(parts, rates, unit),
   ];
-  const labor = laborLines(drawers, rates);
+  const labor = laborLines(plan, rates);
   const atCost = sumOf(materials.flat());
   const cost = [...materials, labor].flatMap(withSubtotal);
   const gains = gainLines(add(atCost, sumOf(labor)), rates);

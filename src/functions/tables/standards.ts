@@ -7,6 +7,7 @@ import {
   FRONT_JOINTS,
   FRONT_STYLES,
   MOST_DIVIDERS,
+  MOST_FRONTS,
   RUNNERS,
   SLIDES,
   STANDARD_NAMES,
@@ -70,6 +71,11 @@ const dividers: Kind<DividersAsked> = (typed, unit) => {
   return isCount ? { count: dividerCount(typed, unit) } : { spacing: positive(typed, unit) };
 };
 const dividerCount = numberCell(1, MOST_DIVIDERS, true);
+
+/** So many from the top, or all. */
+const falseFronts: Kind<number> = (typed, unit) =>
+  sameWord(typed.value, "all") ? MOST_FRONTS : falseCount(typed, unit);
+const falseCount = numberCell(0, MOST_FRONTS, true);
 
 /** How many are sold together. */
 const pack = numberCell(1, 100_000, true);
@@ -154,6 +160,7 @@ const KINDS: { [N in StandardName]: Kind<Standards[N]> } = {
   "height step": notNegative,
   "match heights": word(["opening", "none", "cabinet", "job"]),
   "front thickness": positive,
+  "false fronts": falseFronts,
   "front gap": notNegative,
   "front step": notNegative,
   "cabinet thickness": positive,
@@ -258,6 +265,7 @@ export function takesZero(name: StandardName, unit: Unit): boolean {
 function insteadOfZero(name: StandardName, unit: Unit): string | undefined {
   if (!takesZero(name, unit)) return undefined;
   const usual = defaultStandards(unit)[name];
+  if (usual === 0) return undefined;
   if (!isRational(usual)) return usual === undefined ? FOLLOWS[name] : String(usual);
   const written = usualWritten(name, unit) ?? "";
   return isZero(usual) ? undefined : /[a-z]/.test(written) ? written : writeLength(usual, unit);

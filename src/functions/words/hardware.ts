@@ -47,6 +47,8 @@ const PURPOSES: Record<Purpose, Template> = {
   front: "from inside the box into its front",
   frontSolid:
     "from inside the box into its front, which is of solid wood and moves: oversize holes in the box, snug, not tight",
+  falseFront:
+    "from inside the case, through cleats as thick as the cabinet that are fixed to it, into the front without a box",
   pull: "from inside the box, through box and front",
   pullFront: "from behind the front, through it alone, beside or above its box",
   plateFront: "from behind the front, through it and the strip into the plate, beside or above its box",

@@ -1,4 +1,4 @@
-import { failed, planJob, type Job } from "../../core/drawer";
+import { failed, frontsIn, planJob, type Job } from "../../core/drawer";
 import { Fault, safeSizes } from "../../core/length";
 import { placements, sawCuts, stockUses, type Solution } from "../../core/sheets";
 import { crossSection, elevation, section, sheetLayout, type CutGroup, type Drawing } from "../../drawing/index";
@@ -23,7 +23,7 @@ export const isDrawn = (name: string): boolean => isOfDrawers(name) || OF_SHEETS
  * @param row its header being 0, which stands for the first
  */
 export const pictureOf = (name: string, raw: readonly unknown[], row: number): Picture =>
-  isOfDrawers(name) ? ofDrawer(raw, row) : ofSheet(name, raw, row);
+  isOfDrawers(name) ? ofDrawer(name, raw, row) : ofSheet(name, raw, row);
 
 /** The opening in a row of the table `openings`, its header being 0. */
 export function pictureOfOpening(raw: readonly unknown[], row: number): Picture {
@@ -33,11 +33,13 @@ export function pictureOfOpening(raw: readonly unknown[], row: number): Picture 
   });
 }
 
-const ofDrawer = (raw: readonly unknown[], row: number): Picture =>
+const ofDrawer = (name: string, raw: readonly unknown[], row: number): Picture =>
   read([openings, standards] as const, raw, ([, { job }]) => {
-    // One row a drawer, and one for an opening that fails.
+    // One row a front, of FIT a drawer, and one for an opening that fails.
     const rows = planJob(job).flatMap((planned, place) =>
-      failed(planned) ? [{ place, number: 0 }] : planned.drawers.map((_, number) => ({ place, number })),
+      failed(planned)
+        ? [{ place, number: 0 }]
+        : (name === "FIT" ? planned.drawers : frontsIn(planned)).map(({ place: number }) => ({ place, number })),
     );
     const { place, number } = rows[Math.max(0, row - 1)] ?? rows[0]!;
     return ofOpening(job, place, number);
@@ -47,7 +49,7 @@ const ofDrawer = (raw: readonly unknown[], row: number): Picture =>
 function ofOpening(job: Job, place: number, number?: number): Picture {
   const planned = planJob(job)[place]!;
   if (failed(planned)) return { why: message(planned.fault, job.unit) };
-  const drawer = number === undefined ? undefined : planned.drawers[number];
+  const drawer = number === undefined ? undefined : planned.drawers.find((one) => one.place === number);
   const sections = drawer ? [section(drawer, planned), crossSection(drawer, planned)] : [];
   return { drawings: [elevation([planned]), ...sections] };
 }

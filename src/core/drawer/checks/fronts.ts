@@ -22,15 +22,16 @@ export function checkFronts(planned: PlannedOpening, ends: { left: boolean; righ
     found.push(doubtful(shares ? "fronts.remainder" : "fronts.unfilled", { left: fronts.left, step: s["front step"] }));
   }
   const isInset = isWithin(s);
-  const hasNeighbor = drawers.length > 1 || (!isInset && !(ends.left && ends.right));
+  const hasNeighbor = fronts.fronts.length > 1 || (!isInset && !(ends.left && ends.right));
   if (hasNeighbor && less(s["front gap"], roundFigure("1/16", "1.5", unit))) {
     found.push(doubtful("gap.tight", { gap: s["front gap"] }));
   }
   if (isInset && less(s["inset gap"], roundFigure("1/16", "1.5", unit))) {
     found.push(doubtful("gap.tightInset", { gap: s["inset gap"] }));
   }
-  const width = drawers[0]!.front.width.value;
-  if (pullsOf(drawers[0]!).length === 1 && !less(width, s["two pulls from"]))
+  const width = fronts.fronts[0]!.width.value;
+  const [drawer] = drawers;
+  if (drawer && pullsOf(drawer).length === 1 && !less(width, s["two pulls from"]))
     found.push(doubtful("pull.one", { width }));
   if (
     isSolidWood(s["front material"]) &&
@@ -45,7 +46,7 @@ export function checkFronts(planned: PlannedOpening, ends: { left: boolean; righ
       }),
     );
   }
-  if (s["front match"] === "opening" && drawers.length > 1) {
+  if (s["front match"] === "opening" && fronts.fronts.length > 1) {
     const { between, hung } = stripOf(planned);
     // The metric defaults differ by a fifth of a millimeter, which no eye sees.
     if (isMoreThan(subtract(between, hung), roundFigure("1/64", "0.4", unit))) {

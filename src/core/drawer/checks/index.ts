@@ -97,9 +97,13 @@ const isRail = (rail: unknown): boolean => rail !== undefined && rail !== "none"
 function checkPlanned(planned: PlannedOpening): Finding[] {
   const { opening, drawers } = planned;
   const ends = endsOf(planned);
-  return [
+  const fronts = [
     ...at(opening.label, checkInnerReveals(opening, !ends.left, !ends.right)),
     ...at(opening.label, [...checkFronts(planned, ends), ...checkEnds(planned, ends)]),
+  ];
+  if (drawers.length === 0) return fronts;
+  return [
+    ...fronts,
     ...drawers.flatMap((drawer) =>
       at(drawer.label, [
         ...checkBox(drawer),

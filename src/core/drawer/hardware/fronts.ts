@@ -4,10 +4,11 @@ import { dividersOf } from "../dividers";
 import { isJoined } from "../joined-front";
 import { isSolidWood } from "../material";
 import { endInset } from "../plan/box-plan";
-import { frontScrewsOf } from "../plan/mounting";
-import type { Drawer } from "../plan/plan";
+import { frontScrewsOf, screwsOfFront } from "../plan/mounting";
+import type { Drawer, Hung } from "../plan/plan";
 import { throughBox } from "../plan/pull-holes";
 import { pullsOf } from "../plan/pulls";
+import type { Standards } from "../standards";
 import type { Item } from "./item";
 import { lengthOrRule, longestScrew, screwThrough, shortestScrew, skin } from "./screws";
 
@@ -33,29 +34,51 @@ export function frontItems(drawer: Drawer): Item[] {
   ];
 }
 
-/** The bands of each front and box, by their thickness and that of the stock, with what trimming takes. */
-function bandItems(drawer: Drawer): Item[] {
-  const { front, stock } = drawer;
-  const s = drawer.opening.standards;
-  const more = s["edge band allowance"];
-  const item = (size: Rational, edge: Rational, count: number, detail: Rational): Item => ({
-    name: "edge band",
-    size,
-    quantity: times(count, add(edge, more)),
-    unit: "length",
-    purpose: "none",
-    detail,
-  });
-  const ofFront = bandsOf("Front", s).map(({ edge, thickness }) =>
-    item(thickness, (UPRIGHT.includes(edge) ? front.width : front.height).value, 1, s["front thickness"]),
+/** What holds a front without a box: screws through cleats as thick as the case. */
+export function falseFrontItems(hung: Hung): Item[] {
+  const { standards: s, unit } = hung.opening;
+  const [cleat, front] = [s["cabinet thickness"], s["front thickness"]];
+  return [
+    {
+      name: "front screw",
+      size: lengthOrRule(s["front screw length"], () => screwThrough(s, cleat, front, unit)),
+      quantity: ratio(screwsOfFront(hung)),
+      unit: "each",
+      purpose: "falseFront",
+      most: add(cleat, front),
+      through: cleat,
+    },
+    ...frontBands(hung),
+  ];
+}
+
+function frontBands({ opening: { standards: s }, front }: Hung): Item[] {
+  return bandsOf("Front", s).map(({ edge, thickness }) =>
+    band(s, thickness, (UPRIGHT.includes(edge) ? front.width : front.height).value, 1, s["front thickness"]),
   );
+}
+
+/** By its thickness and that of the stock, with what trimming takes. */
+const band = (s: Standards, size: Rational, edge: Rational, count: number, detail: Rational): Item => ({
+  name: "edge band",
+  size,
+  quantity: times(count, add(edge, s["edge band allowance"])),
+  unit: "length",
+  purpose: "none",
+  detail,
+});
+
+/** The bands of each front and box. */
+function bandItems(drawer: Drawer): Item[] {
+  const { stock } = drawer;
+  const s = drawer.opening.standards;
   const dividers = dividersOf(drawer);
   const ofBox = bandsOf("Side", s).flatMap(({ thickness }) => [
-    item(thickness, stock.sideLength.value, 2, stock.side),
-    item(thickness, stock.endLength.value, isJoined(s) ? 1 : 2, stock.end),
-    ...(dividers ? [item(thickness, dividers.length.value, dividers.count, s["divider thickness"])] : []),
+    band(s, thickness, stock.sideLength.value, 2, stock.side),
+    band(s, thickness, stock.endLength.value, isJoined(s) ? 1 : 2, stock.end),
+    ...(dividers ? [band(s, thickness, dividers.length.value, dividers.count, s["divider thickness"])] : []),
   ]);
-  return [...ofFront, ...ofBox];
+  return [...frontBands(drawer), ...ofBox];
 }
 
 /**

@@ -4,7 +4,7 @@ import { throughBox } from "../plan/pull-holes";
 import { within, type Drawer, type PlannedOpening } from "../plan/plan";
 import type { Standards } from "../standards";
 import { bottomItems, cornerItems, glueItems, railItems } from "./box";
-import { frontItems, pullGlue, pullItems } from "./fronts";
+import { falseFrontItems, frontItems, pullGlue, pullItems } from "./fronts";
 import { isScrew, isSlide, ITEMS, PURPOSES, type Item } from "./item";
 import { packsFor } from "./packs";
 import { slideItems } from "./slides";
@@ -13,16 +13,19 @@ export { bought, isScrew, isSlide, type Item, type ItemName, type Purpose } from
 
 /** Everything to buy for a plan besides its sheets, equal items together, in the order of `ITEMS` and of what they are for. */
 export function hardwareOf(plans: readonly PlannedOpening[]): Item[] {
-  const all = plans.flatMap(({ opening, drawers }) =>
-    within(opening, () =>
-      alike(drawers).flatMap((equal) =>
-        itemsOf(equal[0]!).map((item) => ({
+  const all = plans.flatMap(({ opening, falseFronts, drawers }) =>
+    within(opening, () => {
+      const ofEqual = (count: number, items: Item[]): Item[] =>
+        items.map((item) => ({
           ...item,
           ...packOf(item, opening.standards),
-          quantity: times(equal.length * opening.quantity, item.quantity),
-        })),
-      ),
-    ),
+          quantity: times(count * opening.quantity, item.quantity),
+        }));
+      return [
+        ...falseFronts.flatMap((hung) => ofEqual(1, falseFrontItems(hung))),
+        ...alike(drawers).flatMap((equal) => ofEqual(equal.length, itemsOf(equal[0]!))),
+      ];
+    }),
   );
   const merged = together(all);
   return [...merged, ...packsFor(merged)].sort((a, b) => rank(a) - rank(b));

@@ -45,6 +45,7 @@ export const PURPOSES = [
   "slots",
   "front",
   "frontSolid",
+  "falseFront",
   "pull",
   "pullFront",
   "plate",

@@ -10,8 +10,11 @@ export interface Draft {
   cabinet: Cabinet;
   face: Face;
   fronts: Fronts;
+  /** The place of the first front with a box behind it. */
+  first: number;
   zones: Zone[];
-  stock: BoxStock;
+  /** None where no front has one. */
+  stock?: BoxStock;
   /** What each box has room for, until they are matched to others. */
   heights: Size[];
 }

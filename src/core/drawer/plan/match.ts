@@ -12,7 +12,9 @@ export function matchHeights(drafts: readonly Draft[]): void {
   const boxes = drafts.flatMap((draft) => {
     const circle = circleOf(draft);
     if (circle === undefined || draft.opening.boxHeights) return [];
-    return draft.fronts.fronts.map(({ unstepped }, place) => ({ draft, place, key: `${circle} ${keyOf(unstepped)}` }));
+    return draft.fronts.fronts
+      .slice(draft.first)
+      .map(({ unstepped }, place) => ({ draft, place, key: `${circle} ${keyOf(unstepped)}` }));
   });
   for (const alike of groupsOf(boxes, ({ key }) => key)) if (alike.length > 1) level(alike);
 }

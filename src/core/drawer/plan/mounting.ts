@@ -3,7 +3,7 @@ import { isJoined } from "../joined-front";
 import { runnerGrooveWidth, runnerOf, stripThickness } from "../runner";
 import { isFramed } from "../opening";
 import { minus, plus, shared, Size, sum } from "../size";
-import type { Drawer, PlannedOpening } from "./plan";
+import type { Drawer, Hung, PlannedOpening } from "./plan";
 import { FLOORS } from "./box-plan";
 import { pullHeightOf, pullsOf } from "./pulls";
 
@@ -89,9 +89,11 @@ export const sideSpace = ({ opening, stock }: Pick<Drawer, "opening" | "stock">)
   shared(sum(plus("opening width", opening.least.width), minus("box width", stock.width)), 2);
 
 /** @source common practice: two screws hold a front to its box, four a wide one */
-export function frontScrewsOf({ front, opening }: Drawer): number {
+export const frontScrewsOf = (drawer: Drawer): number =>
+  isJoined(drawer.opening.standards) ? 0 : screwsOfFront(drawer);
+
+export function screwsOfFront({ front, opening }: Hung): number {
   const s = opening.standards;
-  if (isJoined(s)) return 0;
   if (s["front screws"] !== "auto") return s["front screws"];
   return less(front.width.value, s["four screws from"]) ? 2 : 4;
 }

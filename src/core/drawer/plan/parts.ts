@@ -5,7 +5,7 @@ import { groupsOf } from "../groups";
 import { isJoined } from "../joined-front";
 import { plus, sum, type Size } from "../size";
 import type { BoxGrain, Standards } from "../standards";
-import { within, type Drawer, type PlannedOpening } from "./plan";
+import { within, type Drawer, type Hung, type PlannedOpening } from "./plan";
 import { pullsOf } from "./pulls";
 import { stripOfRunner } from "./strip";
 
@@ -49,18 +49,36 @@ export interface Part {
  */
 export function cutList(plans: readonly PlannedOpening[], grouped: boolean): Part[] {
   const parts = plans.flatMap((planned) =>
-    within(planned.opening, () => planned.drawers.flatMap((drawer) => apart(partsOf(drawer), planned))),
+    within(planned.opening, () =>
+      [...planned.falseFronts.map(frontPart), ...planned.drawers.flatMap(partsOf)].map((part) => apart(part, planned)),
+    ),
   );
   const sorted = PART_NAMES.flatMap((name) => parts.filter((part) => part.name === name));
   return grouped ? group(sorted) : sorted;
 }
 
 /** Fronts of one strip that hang farther apart than the saw cuts them say so. */
-function apart(parts: readonly Part[], planned: PlannedOpening): readonly Part[] {
-  if (planned.opening.standards["front match"] !== "opening") return parts;
+function apart(part: Part, planned: PlannedOpening): Part {
+  if (part.grainGroup === undefined) return part;
   const { between } = stripOf(planned);
-  if (!less(planned.opening.standards.kerf, between)) return parts;
-  return parts.map((part) => (part.grainGroup === undefined ? part : { ...part, grainGap: between }));
+  return less(planned.opening.standards.kerf, between) ? { ...part, grainGap: between } : part;
+}
+
+/** A front, in all copies of its opening. */
+function frontPart({ opening, label, front: { cut } }: Hung): Part {
+  const s = opening.standards;
+  return {
+    name: "Front",
+    drawers: [label],
+    quantity: opening.quantity,
+    ...grained(cut.width.value, cut.height.value, s["front grain"]),
+    thickness: s["front thickness"],
+    material: s["front material"],
+    ...(s["front match"] === "opening" && {
+      grainGroup: opening.label,
+      ...(s["front grain"] === "horizontal" && { grainRow: "stacked" }),
+    }),
+  };
 }
 
 /** The pieces of one drawer, in all its copies. */
@@ -69,7 +87,6 @@ export function partsOf(drawer: Drawer): Part[] {
   const s = opening.standards;
   const copies = opening.quantity;
   const box = { drawers: [label], material: s["side material"] };
-  const cut = drawer.front.cut;
   const bottom = bottomCut(drawer);
   const common = { drawers: [label], quantity: copies };
   const pulls = s["pull kind"] === "shop-made" ? copies * pullsOf(drawer).length : 0;
@@ -114,16 +131,7 @@ export function partsOf(drawer: Drawer): Part[] {
       thickness: s["bottom thickness"],
       material: s["bottom material"],
     },
-    {
-      name: "Front",
-      ...common,
-      ...grained(cut.width.value, cut.height.value, s["front grain"]),
-      thickness: s["front thickness"],
-      material: s["front material"],
-      ...(s["front match"] === "opening"
-        ? { grainGroup: opening.label, ...(s["front grain"] === "horizontal" && { grainRow: "stacked" as const }) }
-        : {}),
-    },
+    frontPart(drawer),
     ...(pulls > 0
       ? [
           { name: "Pull plate", ...pull, width: s["pull width"] } as const,
@@ -209,12 +217,12 @@ function group(parts: readonly Part[]): Part[] {
 }
 
 /** The strip that an opening's fronts are cut from in order: their cut sizes along it, and what lies between them. */
-export function stripOf({ drawers, opening }: PlannedOpening): { length: Rational; between: Rational; hung: Rational } {
+export function stripOf({ fronts, opening }: PlannedOpening): { length: Rational; between: Rational; hung: Rational } {
   const { "front gap": gap, kerf } = opening.standards;
   const { bands, mills } = bandsBetween(opening.standards);
   // What lies between two cut fronts once they hang: it is cut away, so that the grain runs on across it.
   const hung = subtract(add(gap, bands), mills);
   const between = less(hung, kerf) ? kerf : hung;
-  const lengths = drawers.map(({ front }) => front.cut.height.value);
+  const lengths = fronts.fronts.map(({ cut }) => cut.height.value);
   return { length: add(total(lengths), times(lengths.length - 1, between)), between, hung };
 }

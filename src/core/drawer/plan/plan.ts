@@ -10,8 +10,8 @@ import { faceOf, type Face } from "./face";
 import { frontsOf, type Front, type Fronts } from "./front-plan";
 import { matchHeights } from "./match";
 
-/** One drawer: its front, its box and where they are. Every size keeps the sum that gave it. */
-export interface Drawer {
+/** A front in its opening, with a box behind it or without one. */
+export interface Hung {
   label: string;
   /** From the top of its opening, from 0. */
   place: number;
@@ -19,6 +19,10 @@ export interface Drawer {
   cabinet: Cabinet;
   face: Face;
   front: Front;
+}
+
+/** One drawer: its front, its box and where they are. Every size keeps the sum that gave it. */
+export interface Drawer extends Hung {
   zone: Zone;
   stock: BoxStock;
   boxHeight: Size;
@@ -36,8 +40,13 @@ export interface PlannedOpening {
   cabinet: Cabinet;
   face: Face;
   fronts: Fronts;
+  /** Those without a box, above the drawers. */
+  falseFronts: Hung[];
   drawers: Drawer[];
 }
+
+/** Every front of an opening, from the top. */
+export const frontsIn = ({ falseFronts, drawers }: PlannedOpening): Hung[] => [...falseFronts, ...drawers];
 
 /** An opening that cannot be planned, and why. */
 export interface FailedOpening {
@@ -71,34 +80,38 @@ function draft(opening: AnyOpening, cabinet: Cabinet, place: number, fault?: Fau
     if (isUnread(opening)) throw [...opening.faults.values()][0]!;
     const face = faceOf(opening, cabinet.openings[place - 1], cabinet.openings[place + 1]);
     const fronts = frontsOf(opening, face);
+    const first = Math.min(opening.standards["false fronts"], fronts.fronts.length);
     const zones = zonesOf(opening, fronts.fronts);
+    if (first === zones.length) return { opening, cabinet, face, fronts, first, zones, heights: [] };
     const stock = boxStock(opening);
     if (isJoined(opening.standards)) pastSides(opening.standards, face.width.value, stock.width.value);
-    const own = zones.map((zone, i) => ownHeight(opening, zone, i, zones.length));
+    const own = zones.slice(first).map((zone, i) => ownHeight(opening, zone, first + i, zones.length));
     // An opening that fails by its own heights must not lower those of others.
     for (const height of own) checkHeight(opening.standards, height);
-    return { opening, cabinet, face, fronts, zones, stock, heights: own };
+    return { opening, cabinet, face, fronts, first, zones, stock, heights: own };
   });
 }
 
 function finish(draft: Draft): PlannedOpening | FailedOpening {
-  const { opening, cabinet, face, fronts, zones, heights } = draft;
-  return attempt({ opening, cabinet }, () => ({
-    opening,
-    cabinet,
-    face,
-    fronts,
-    drawers: fronts.fronts.map((front, i) => drawerOf(draft, i, front, zones[i]!, heights[i]!)),
-  }));
+  const { opening, cabinet, face, fronts, first, zones, stock, heights } = draft;
+  return attempt({ opening, cabinet }, () => {
+    const hung = fronts.fronts.map((front, place): Hung => {
+      const label = drawerLabel(opening.label, place + 1);
+      return { label, place, opening, cabinet, face, front };
+    });
+    const drawers = stock
+      ? heights.map((height, i) => drawerOf(hung[first + i]!, zones[first + i]!, stock, height))
+      : [];
+    return { opening, cabinet, face, fronts, falseFronts: hung.slice(0, first), drawers };
+  });
 }
 
 /** A drawer's name: the opening's and its number from the top; a hyphen stands between two digits. */
 const drawerLabel = (opening: string, number: number): string =>
   /\d$/.test(opening) ? `${opening}-${number}` : `${opening}${number}`;
 
-function drawerOf(draft: Draft, place: number, front: Front, zone: Zone, boxHeight: Size): Drawer {
-  const { opening, cabinet, face, stock } = draft;
-  const s = opening.standards;
+function drawerOf(hung: Hung, zone: Zone, stock: BoxStock, boxHeight: Size): Drawer {
+  const s = hung.opening.standards;
   checkHeight(s, boxHeight);
   const boxBottom = sum(plus("zone bottom", zone.bottom), plus("space below", s["space below"]));
   const insideHeight = insideHeightOf(s, boxHeight);
@@ -107,12 +120,7 @@ function drawerOf(draft: Draft, place: number, front: Front, zone: Zone, boxHeig
     ? sum(plus("box height", boxHeight), minus("bottom thickness", s["bottom thickness"]))
     : sum(plus("box height", boxHeight));
   return {
-    label: drawerLabel(opening.label, place + 1),
-    place,
-    opening,
-    cabinet,
-    face,
-    front,
+    ...hung,
     zone,
     stock,
     boxHeight,

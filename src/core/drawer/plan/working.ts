@@ -12,7 +12,7 @@ import { mountingOf, sideSpace } from "./mounting";
 import { outsideOf } from "./outside";
 import { bottomCut, stripOf } from "./parts";
 import { runnerGrooveOf, stripOfRunner } from "./strip";
-import { failed, within, type Drawer, type Plan, type PlannedOpening } from "./plan";
+import { failed, frontsIn, within, type Drawer, type Hung, type Plan, type PlannedOpening } from "./plan";
 
 /** One size of a drawer, and how it came about. A diagonal is a root, and so no exact length. */
 export interface WorkingRow {
@@ -31,13 +31,16 @@ export function workingOf({ cabinets }: Job, plan: Plan, label: string): Working
   const wanted = label.trim().toUpperCase();
   for (const planned of plan) {
     if (failed(planned)) continue;
-    const drawer = planned.drawers.find((d) => d.label.toUpperCase() === wanted);
+    const isWanted = (one: Hung): boolean => one.label.toUpperCase() === wanted;
+    const hung = planned.falseFronts.find(isWanted);
+    if (hung) return [...sizesOf([...frontRows(hung, planned), ...outsideOf(planned)]), frontDiagonal(hung)];
+    const drawer = planned.drawers.find(isWanted);
     if (drawer) return [...rows(drawer, planned), ...balanceIn(cabinets, plan, drawer)];
   }
   for (const planned of plan) if (failed(planned) && isOf(planned.opening.label, wanted)) throw planned.fault;
   throw new Fault("drawer.unknown", {
     received: label,
-    drawers: plan.flatMap((planned) => (failed(planned) ? [] : planned.drawers.map((drawer) => drawer.label))),
+    drawers: plan.flatMap((planned) => (failed(planned) ? [] : frontsIn(planned).map(({ label }) => label))),
   });
 }
 
@@ -57,24 +60,15 @@ const isOf = (opening: string, label: string): boolean =>
   label.startsWith(opening.toUpperCase()) && /^-?\d+$/.test(label.slice(opening.length));
 
 function rows(drawer: Drawer, planned: PlannedOpening): WorkingRow[] {
-  const { front, stock, zone, opening } = drawer;
+  const { stock, zone, opening } = drawer;
   const mounting = within(opening, () => mountingOf(planned)).find((one) => one.drawer === drawer)!;
   const bottom = bottomCut(drawer);
   const joined = isJoined(opening.standards);
   const [strip, groove] = [stripOfRunner(drawer), runnerGrooveOf(drawer)];
   const dividers = within(opening, () => dividersOf(drawer));
-  const sized: [string, Size | undefined][] = [
-    ...MEASURED.map((size): [string, Size] => [`Opening ${size}`, measured(opening, size)]),
-    ["Face lower edge", planned.face.bottom],
-    ["Face upper edge", planned.face.top],
-    ["Face height", planned.face.height],
-    ["Front width", front.width],
-    ["Front height", front.height],
-    ["Front bottom", front.bottom],
-    ["Front cut width", front.cut.width === front.width ? undefined : front.cut.width],
-    ["Front cut height", front.cut.height === front.height ? undefined : front.cut.height],
+  const sized: Sized[] = [
+    ...frontRows(drawer, planned),
     ["Front rabbet at left and right", joined ? endRabbet(opening.standards, drawer) : undefined],
-    ["Front strip", opening.standards["front match"] === "opening" ? frontStrip(planned) : undefined],
     ["Zone bottom", zone.bottom],
     ["Zone top", zone.top],
     ["Zone height", zone.height],
@@ -119,12 +113,34 @@ function rows(drawer: Drawer, planned: PlannedOpening): WorkingRow[] {
     ...outsideOf(planned),
   ];
   return [
-    ...sized.flatMap(([name, size]) => (size ? [{ name, value: size.value, how: size.how }] : [])),
+    ...sizesOf(sized),
     diagonal("Box diagonal", ["box width", stock.width], ["box depth", stock.depth]),
-    diagonal("Front diagonal", ["front width", front.width], ["front height", front.height]),
+    frontDiagonal(drawer),
     ...within(opening, () => estimatesOf(drawer)),
   ];
 }
+
+type Sized = [name: string, size: Size | undefined];
+
+const sizesOf = (sized: readonly Sized[]): WorkingRow[] =>
+  sized.flatMap(([name, size]) => (size ? [{ name, value: size.value, how: size.how }] : []));
+
+/** Of any front, with a box or without. */
+const frontRows = ({ front, opening }: Hung, planned: PlannedOpening): Sized[] => [
+  ...MEASURED.map((size): Sized => [`Opening ${size}`, measured(opening, size)]),
+  ["Face lower edge", planned.face.bottom],
+  ["Face upper edge", planned.face.top],
+  ["Face height", planned.face.height],
+  ["Front width", front.width],
+  ["Front height", front.height],
+  ["Front bottom", front.bottom],
+  ["Front cut width", front.cut.width === front.width ? undefined : front.cut.width],
+  ["Front cut height", front.cut.height === front.height ? undefined : front.cut.height],
+  ["Front strip", opening.standards["front match"] === "opening" ? frontStrip(planned) : undefined],
+];
+
+const frontDiagonal = ({ front }: Hung): WorkingRow =>
+  diagonal("Front diagonal", ["front width", front.width], ["front height", front.height]);
 
 /** Joints as they are laid out; the back's where they are not those in front. */
 function jointRows(drawer: Drawer): [string, Size | undefined][] {
@@ -166,7 +182,7 @@ function frontStrip(planned: PlannedOpening): Size {
   return new Size(
     length,
     (write) =>
-      `${planned.drawers.map(({ front }) => write(front.cut.height.value)).join(" + ")}, and between them ${planned.drawers.length - 1} × ${write(between)}, the kerf or what lies between the cut fronts once they hang`,
+      `${planned.fronts.fronts.map(({ cut }) => write(cut.height.value)).join(" + ")}, and between them ${planned.fronts.fronts.length - 1} × ${write(between)}, the kerf or what lies between the cut fronts once they hang`,
   );
 }
 

@@ -2,7 +2,7 @@ import { equal, isZero, subtract, type Rational } from "../../length";
 import { bandsOf, isMilled } from "../bands";
 import { slotOf } from "../loads";
 import { partsOf } from "../plan/parts";
-import { within, type Drawer, type PlannedOpening } from "../plan/plan";
+import { frontsIn, within, type Drawer, type Hung, type PlannedOpening } from "../plan/plan";
 import { pullHeightOf, pullHolesOf } from "../plan/pulls";
 import type { Opening } from "../opening";
 import { after, together, type Need, type Setting, type SetUp, type Step } from "./setup";
@@ -15,7 +15,12 @@ export function finishing(plans: readonly PlannedOpening[]): Step[] {
     ...(plans.some(({ opening }) => isApplied(opening)) ? [{ caution: "nailing" } as const] : []),
     ...after("trim", together(needs(trimmed))),
     ...after("slot", bySetting(needs(slots), ["slotWidth", "slotLength", "slotEnd"])),
-    ...after("mill", together(needs(milled))),
+    ...after(
+      "mill",
+      together(
+        plans.flatMap((planned) => [...frontsIn(planned).flatMap(milledFront), ...planned.drawers.flatMap(milledBox)]),
+      ),
+    ),
     // What is drilled is measured on the finished front.
     ...(plans.some(({ opening }) => bandsOf("Front", opening.standards).length > 0)
       ? [{ caution: "band" } as const]
@@ -49,17 +54,19 @@ function slots(drawer: Drawer): Need[] {
   ];
 }
 
-function milled(drawer: Drawer): Need[] {
+/** Fronts of which nothing was said of bands, or that have some. */
+const milledFront = ({ opening, label }: Hung): Need[] =>
+  isMilled(opening.standards) ? [{ ...milling(opening, label), pieces: opening.quantity, name: "Front" }] : [];
+
+function milledBox(drawer: Drawer): Need[] {
   const { opening, label } = drawer;
-  const mill = opening.standards["pre-mill"];
-  if (isZero(mill)) return [];
-  const common = { operation: "pre-mill", setting: "cutter", value: mill, drawers: [label] } as const;
-  // Nothing was said of bands, or there are some.
-  const fronts: Need[] = isMilled(opening.standards) ? [{ ...common, pieces: opening.quantity, name: "Front" }] : [];
-  if (isZero(opening.standards["box edge band"])) return fronts;
+  if (isZero(opening.standards["pre-mill"]) || isZero(opening.standards["box edge band"])) return [];
   const box = partsOf(drawer).filter(({ name }) => bandsOf(name, opening.standards).length > 0 && name !== "Front");
-  return [...fronts, ...box.map(({ name, quantity }): Need => ({ ...common, pieces: quantity, name }))];
+  return box.map(({ name, quantity }): Need => ({ ...milling(opening, label), pieces: quantity, name }));
 }
+
+const milling = ({ standards }: Opening, label: string) =>
+  ({ operation: "pre-mill", setting: "cutter", value: standards["pre-mill"], drawers: [label] }) as const;
 
 /** Holes that lie alike from both ends need one stop: the front is turned round against it. */
 function pullHoles(drawer: Drawer): Need[] {

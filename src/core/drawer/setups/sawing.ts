@@ -1,7 +1,7 @@
 import { equal, keyOf, safeSizes, type Unit } from "../../length";
 import { groupsOf } from "../groups";
 import { cutList, stripOf, type Part } from "../plan/parts";
-import type { PlannedOpening } from "../plan/plan";
+import { frontsIn, type PlannedOpening } from "../plan/plan";
 import type { Opening } from "../opening";
 import { after, minding, together, type Need, type SetUp, type Step } from "./setup";
 
@@ -46,13 +46,13 @@ const needOf = ({ name, drawers, quantity, width, length }: Part, operation: "ri
 });
 
 /** A strip before it is divided: one piece, whatever fronts come of it. */
-const across = ({ opening, drawers }: PlannedOpening, operation: "rip" | "crosscut"): Need => ({
+const across = (planned: PlannedOpening, operation: "rip" | "crosscut"): Need => ({
   operation,
   setting: operation === "rip" ? "fence" : "stop",
-  value: drawers[0]!.front.cut.width.value,
-  pieces: opening.quantity,
+  value: planned.fronts.fronts[0]!.cut.width.value,
+  pieces: planned.opening.quantity,
   name: "Front",
-  drawers: drawers.map(({ label }) => label),
+  drawers: labelsOf(planned),
 });
 
 const widestFirst = (needs: readonly Need[]): SetUp[] => together(needs).reverse();
@@ -60,12 +60,14 @@ const widestFirst = (needs: readonly Need[]): SetUp[] => together(needs).reverse
 /** Openings whose strips are cut alike, and so together. */
 const alikeStrips = (matched: readonly PlannedOpening[]): PlannedOpening[][] =>
   groupsOf(matched, (planned) => {
-    const sizes = [stripOf(planned).between, ...planned.drawers.map(({ front }) => front.cut.height.value)];
+    const sizes = [stripOf(planned).between, ...planned.fronts.fronts.map(({ cut }) => cut.height.value)];
     return [planned.opening.standards["front grain"], ...sizes.map(keyOf)].join("|");
   });
 
 const copiesOf = (openings: readonly PlannedOpening[]): number =>
   openings.reduce((sum, { opening }) => sum + opening.quantity, 0);
+
+const labelsOf = (planned: PlannedOpening): string[] => frontsIn(planned).map(({ label }) => label);
 
 const frontsOf = (drawers: readonly string[]) => [{ name: "Front", drawers } as const];
 
@@ -74,20 +76,20 @@ const stripItself = (openings: readonly PlannedOpening[]): SetUp => ({
   setting: isUpright(openings[0]!.opening) ? "strip" : "stripAcross",
   value: stripOf(openings[0]!).length,
   pieces: copiesOf(openings),
-  parts: frontsOf(openings.flatMap(({ drawers }) => drawers.map(({ label }) => label))),
+  parts: frontsOf(openings.flatMap(labelsOf)),
 });
 
 /** What is cut away between two fronts, so that the grain runs on once they hang. */
 const betweenFronts = (openings: readonly PlannedOpening[]): Need[] =>
   openings
-    .filter(({ drawers }) => drawers.length > 1)
+    .filter(({ fronts }) => fronts.fronts.length > 1)
     .map((planned) => ({
       operation: "strip",
       setting: "between",
       value: stripOf(planned).between,
       pieces: planned.opening.quantity,
       name: "Front",
-      drawers: planned.drawers.map(({ label }) => label),
+      drawers: labelsOf(planned),
     }));
 
 /** The fronts of a strip from the top down; neighbors of one height share a setting. */
@@ -98,8 +100,8 @@ function inOrder(openings: readonly PlannedOpening[]): SetUp[] {
     ? (["crosscut", "stopInOrder"] as const)
     : (["rip", "fenceInOrder"] as const);
   const cuts: SetUp[] = [];
-  first.drawers.forEach(({ front: { cut } }, place) => {
-    const labels = openings.map(({ drawers }) => drawers[place]!.label);
+  first.fronts.fronts.forEach(({ cut }, place) => {
+    const labels = openings.map((planned) => labelsOf(planned)[place]!);
     const last = cuts[cuts.length - 1];
     if (!last || !equal(last.value, cut.height.value)) {
       cuts.push({ operation, setting, value: cut.height.value, pieces: copies, parts: frontsOf(labels) });
