@@ -79,6 +79,7 @@ describe("rational numbers are those of a library", () => {
         expect(Math.sign(compare(ours(a), ours(b)))).toBe(Math.sign(order));
         expect(equal(ours(a), ours(b))).toBe(order === 0);
         expect(keyOf(ours(a)) === keyOf(ours(b))).toBe(order === 0);
+        expect(String(ours(a)) === String(ours(b))).toBe(order === 0);
       }),
     );
   });

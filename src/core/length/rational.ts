@@ -14,6 +14,11 @@ class Quotient {
     readonly n: bigint,
     readonly d: bigint,
   ) {}
+
+  /** A text that equal numbers alone share: what may be a word or a number as well is compared by its text. */
+  toString(): string {
+    return `${this.n}/${this.d}`;
+  }
 }
 
 const under = (a: Rational): Quotient => a as unknown as Quotient;
@@ -107,7 +112,7 @@ export const roundDown = (a: Rational, step: Rational): Rational =>
 export const roundUp = (a: Rational, step: Rational): Rational => negate(roundDown(negate(a), step));
 
 /** A text that equal numbers alone share, for grouping. */
-export const keyOf = (a: Rational): string => `${under(a).n}/${under(a).d}`;
+export const keyOf = (a: Rational): string => String(a);
 
 /** The least whole number that makes all of these whole. */
 export const commonDenominator = (values: readonly Rational[]): bigint =>
