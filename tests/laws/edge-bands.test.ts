@@ -32,7 +32,7 @@ describe("laws of edge bands", () => {
           }
         });
         for (const part of records(PARTS(table, all, false)))
-          if (/^(Side|Box)/.test(String(part["Part"])))
+          if (/^(Side|Box|Divider)/.test(String(part["Part"])))
             put(own.box, String(part["Thickness"]), num(part["Qty"]) * (num(part["Length"]) + allowance));
         const bought = records(HARDWARE(table, all)).filter((item) => item["Item"] === "Edge band");
         const feet = [...needed.values()].map((inches) => Math.ceil(Number((inches / 1.2).toFixed(6))) / 10);

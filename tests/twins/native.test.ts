@@ -273,6 +273,26 @@ const TWINS: Twin[] = [
     pick: (result, row) =>
       (result as unknown[][]).filter(([, , setting]) => /^Mark/.test(String(setting)))[(row[0] as number) - 1]![3],
   },
+  {
+    // Row: opening width, how many dividers, their thickness; where the first dado begins. Slides and sides take 2 in.
+    call: "SETUPS",
+    row: fc.tuple(inch(12, 36), whole(1, 6), sixtyFourths(8, 32)),
+    args: ([width, count, thickness]) => [
+      [
+        ["Width", "Height", "Depth", "Drawers"],
+        [width, 8, 20.5, 1],
+      ],
+      [
+        ["dividers", count],
+        ["divider thickness", meant(thickness)],
+      ],
+    ],
+    native: "(A#-2-B#*C#)/(B#+1)",
+    pick: (result) =>
+      (result as unknown[][]).find(
+        ([, operation, setting]) => operation === "Dadoes for dividers" && /fence/.test(String(setting)),
+      )![3],
+  },
 ];
 
 describe("native formulas for the same sums, computed by LibreOffice, agree with ours cell for cell", () => {
