@@ -42,10 +42,9 @@ const workbook = {
   edit: ["sheets", "look", "xlsx", "engine", "formula"],
   freeze: ["edit", "sheets", "xlsx", "engine", "formula"],
   author: ["edit", "sheets", "engine", "xlsx", "formula"],
-  example: ["author", "edit"],
-  "new-job": ["example", "author", "formula"],
+  "new-job": ["author", "formula"],
   shop: ["edit", "engine"],
-  browser: ["shop", "new-job", "example", "author", "freeze", "edit", "look", "xlsx", "engine"],
+  browser: ["shop", "new-job", "author", "freeze", "edit", "look", "xlsx", "engine"],
   node: ["shop", "freeze", "edit", "sheets", "xlsx", "engine"],
 };
 

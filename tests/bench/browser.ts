@@ -1,4 +1,6 @@
 import { writeWorkbook } from "../../src/workbook/author/index";
+import { standardCell } from "../workbook/support/bench-places";
+import { WIDTH } from "../browser/bench";
 import { openDesk, type Desk, type Visit } from "../browser/desk";
 
 const VISITS = 5;
@@ -16,8 +18,10 @@ export async function benchBrowser(): Promise<void> {
     console.log(`until the parts bench is there, a fresh browser each time: ${summary(all)}`);
     console.log(`of that, after the page's script has arrived: ${summary(afterArrival)}`);
     const visit = await desk.visit();
-    console.log(`an edit on the parts bench: ${await edits(visit, "B7", (i) => `=18+${i}/16`)}`);
-    console.log(`one that every drawer and price hangs on: ${await edits(visit, "B17", (i) => `=1/8+${i}/64`)}`);
+    console.log(`an edit on the parts bench: ${await edits(visit, WIDTH, (i) => `=18+${i}/16`)}`);
+    console.log(
+      `one that every drawer and price hangs on: ${await edits(visit, standardCell("front gap"), (i) => `=1/8+${i}/64`)}`,
+    );
     await visit.open("many.xlsx", many());
     await visit.page.getByText("many.xlsx is open.").waitFor();
     console.log(

@@ -1,5 +1,6 @@
 import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
 import { NOT_OURS, paneFrame, violations } from "./axe";
+import { BOX_WIDTH, HEIGHT, WIDTH } from "./bench";
 import { openDesk, type Desk, type Visit } from "./desk";
 import { shopWorkbook } from "./shop-workbook";
 
@@ -30,8 +31,8 @@ const focused = () =>
 /** A workbook of an earlier visit waits for a choice. */
 async function leaveWork(): Promise<void> {
   const other = await visit.another();
-  await other.enter("B7", "21");
-  await other.expectValue("B7", 21);
+  await other.enter(WIDTH, "21");
+  await other.expectValue(WIDTH, "21");
   await other.untilKept();
   await other.page.close({ runBeforeUnload: false });
   await visit.load();
@@ -60,13 +61,13 @@ test.each(["light", "dark"] as const)(
       line.querySelector("p")!.textContent = "Working out what you changed…";
       line.hidden = false;
     });
-    await page.getByRole("tab", { name: "Bench" }).click({ button: "right" });
+    await page.getByRole("tab", { name: "Job" }).click({ button: "right" });
     await page.getByRole("menu", { name: "Sheet" }).waitFor();
     expect(await violations(page, NOT_OURS), "menu, busy line").toEqual([]);
     await page.keyboard.press("Escape");
     await page.evaluate(() => (document.querySelector<HTMLElement>("#busy")!.hidden = true));
 
-    await visit.enter("B7", "18; 18 1/2");
+    await visit.enter(WIDTH, "18; 18 1/2");
     await visit.sheet("Plan");
     await visit.goTo("C7");
     await pane.getByRole("heading", { name: "Findings: 0 wrong, 5 doubtful" }).click();
@@ -103,7 +104,7 @@ test("at twice the size nothing is cut off, and toolbar, pane and sheets are wit
     .locator("#grid canvas")
     .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().height));
   expect(Math.max(...heights)).toBeGreaterThan(200);
-  expect(await page.getByRole("tab", { name: "Bench" }).isVisible()).toBe(true);
+  expect(await page.getByRole("tab", { name: "Job" }).isVisible()).toBe(true);
   await page.click("#functions");
   await visit.pane.locator("#query").waitFor();
   await within("pane");
@@ -139,7 +140,7 @@ test("nothing of ours moves by itself where less motion is wanted", async () => 
   await page.click("#new");
   await still("dialog");
   await page.keyboard.press("Escape");
-  await page.getByRole("tab", { name: "Bench" }).click({ button: "right" });
+  await page.getByRole("tab", { name: "Job" }).click({ button: "right" });
   await page.getByRole("menu").waitFor();
   await still("menu");
   await page.keyboard.press("Escape");
@@ -175,7 +176,7 @@ test("the keys are never lost: they are with the grid, or with the button that o
       else await page.locator("dialog[open] button[value=stay]").press("Enter");
       await expectFocus(`${opener} ${way}`, opener);
     }
-  await visit.goTo("B8");
+  await visit.goTo(HEIGHT);
   await page.keyboard.press("F1");
   await page.keyboard.press("Enter");
   await expectFocus("keys from grid", "grid");
@@ -190,8 +191,8 @@ test("the keys are never lost: they are with the grid, or with the button that o
   await expectFocus("frozen", "freeze");
   await page.locator("#notice button").press("Enter");
   await expectFocus("notice", "grid");
-  await visit.enter("B7", "20");
-  await visit.expectValue("B29", 19);
+  await visit.enter(WIDTH, "20");
+  await visit.expectAt(BOX_WIDTH, 19);
   await page.focus("#example");
   await page.keyboard.press("Enter");
   await page.keyboard.press("Escape");
@@ -240,7 +241,7 @@ test("Ctrl+PageDown goes to the next sheet and Ctrl+PageUp back; on the tabs arr
   const { page } = visit;
   const sheet = async () => (await visit.selection()).address.split("!")[0]!.replaceAll("'", "");
   const tabs = await page.getByRole("tab").allTextContents();
-  await visit.goTo("B7");
+  await visit.goTo(WIDTH);
   for (const [key, wanted] of [
     ["Control+PageDown", tabs[1]],
     ["Control+PageDown", tabs[2]],

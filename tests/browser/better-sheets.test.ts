@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { WIDTH } from "./bench";
 import { openDesk, type Desk } from "./desk";
 
 let desk: Desk;
@@ -30,8 +31,8 @@ describe("better sheets while you wait", () => {
     expect((await visit.at("O6")).value as number).toBeLessThanOrEqual(before);
     expect((await visit.at("V5")).value).toBe("Sheet");
     // Whoever changes an opening is told.
-    await visit.sheet("Bench");
-    await visit.enter("B7", "20");
+    await visit.sheet("Job");
+    await visit.enter(WIDTH, "20");
     await visit.sheet("Better sheets");
     expect((await visit.at("A3")).value).toBe("The parts have changed since: search again.");
     expect(visit.faults).toEqual([]);

@@ -10,6 +10,7 @@ import {
 import { buildPage } from "../../src/build/page/build";
 import { servePage, type PageServer } from "../../src/build/page/server";
 import { SERVED } from "../setup/pages";
+import { WIDTH } from "./bench";
 import type { Selection } from "../../src/taskpane/host/host";
 
 const ARGUMENTS = [
@@ -134,7 +135,7 @@ export class Visit {
         !document.querySelector<HTMLElement>("#desk")!.inert &&
         document.querySelector("#file-state")!.textContent === "",
     );
-    await this.pane.getByText("Selected cell: Bench!B7").waitFor();
+    await this.pane.getByText(`Selected cell: Job!${WIDTH}`).waitFor();
   }
 
   get pane(): FrameLocator {
@@ -176,6 +177,27 @@ export class Visit {
   async expectValue(cell: string, value: unknown): Promise<void> {
     await this.goTo(cell);
     await this.until((selection) => selection.value === value, `${cell} to be ${JSON.stringify(value)}`);
+  }
+
+  /** Waits until a cell of any sheet, such as `Plan!F6`, holds a value; what is selected stays so. */
+  async expectAt(place: string, value: unknown): Promise<void> {
+    const [sheet, address] = place.split("!") as [string, string];
+    const found = () =>
+      this.page.evaluate(
+        async ([sheet, address]) => {
+          const host = await window.spreadsheetHost!;
+          return (await host.ranges!.values({ sheet, address, isSpilled: false }))?.[0]?.[0];
+        },
+        [sheet, address] as const,
+      );
+    const last = performance.now() + PATIENCE;
+    for (;;) {
+      const now = await found();
+      if (now === value) return;
+      if (performance.now() > last)
+        throw new Error(`Waited in vain for ${place} to be ${String(value)}: ${String(now)}`);
+      await this.page.evaluate(() => new Promise((resolve) => requestAnimationFrame(resolve)));
+    }
   }
 
   /** Looks at the selected cell, picture after picture, until it is as wanted. */

@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
 import { svgOf } from "../../src/drawing";
 import { Paper } from "../../src/drawing/paper";
+import { WIDTH } from "./bench";
 import { openDesk, type Desk, type Visit } from "./desk";
 
 let desk: Desk;
@@ -42,8 +43,8 @@ describe("the pane's drawing", () => {
     await visit.goTo("C6");
     await drawn("Front elevation of A").waitFor();
     const before = await sizeOf("A Opening width");
-    await visit.sheet("Bench");
-    await visit.enter("B7", "20");
+    await visit.sheet("Job");
+    await visit.enter(WIDTH, "20");
     await visit.sheet("Plan");
     await visit.goTo("C6");
     await section().locator('[data-of="A Opening width"]').getByText("20 in").waitFor();
@@ -64,9 +65,10 @@ describe("the pane's drawing", () => {
 
   test("shows the sheet of a row of the layout, and of a cut", async () => {
     visit = await desk.visit();
-    await visit.sheet("Sheets");
-    await visit.goTo("D20");
+    await visit.sheet("Layout");
+    await visit.goTo("D6");
     await drawn("Layout of sheet 1").waitFor();
+    await visit.sheet("Sheets");
     await visit.goTo("A6");
     await drawn("Layout of sheet 1").waitFor();
     await visit.goTo("A7");
@@ -78,9 +80,8 @@ describe("the pane's drawing", () => {
 
   test("no text takes more room than it was given, in the letters of this machine", async () => {
     visit = await desk.visit();
-    await visit.sheet("Sheets");
     for (const [sheet, cell] of [
-      ["Sheets", "D20"],
+      ["Layout", "D6"],
       ["Plan", "A6"],
     ] as const) {
       await visit.sheet(sheet);

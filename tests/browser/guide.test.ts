@@ -4,6 +4,7 @@ import type axe from "axe-core";
 import type { Frame, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
 import { GUIDE_PAGES } from "../../src/guide/index";
+import { BOX_WIDTH, WIDTH } from "./bench";
 import { openDesk, type Desk, type Visit } from "./desk";
 
 let desk: Desk;
@@ -43,8 +44,8 @@ test("opens in the pane from a function's front at that function's help, and the
   await pane.getByRole("button", { name: "‹ Functions" }).click();
   await pane.getByText("BOXWIDTH", { exact: true }).waitFor();
   // The functions have seen nothing of it.
-  await visit.enter("B7", "20");
-  await visit.expectValue("B29", 19);
+  await visit.enter(WIDTH, "20");
+  await visit.expectAt(BOX_WIDTH, 19);
 });
 
 /** The narrowest pane, a window, and paper, which is white whatever the screen is. */

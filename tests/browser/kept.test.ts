@@ -1,4 +1,5 @@
 import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
+import { WIDTH } from "./bench";
 import { openDesk, type Desk, type Visit } from "./desk";
 import { shopWorkbook } from "./shop-workbook";
 
@@ -55,12 +56,12 @@ test.each([
   ["stopped", /the page stopped the last time/],
 ] as const)("kept work that is %s waits and is offered at every visit until it is forgotten", async (how, words) => {
   visit = await desk.visit();
-  await visit.enter("B7", "21");
-  await visit.expectValue("B7", 21);
+  await visit.enter(WIDTH, "21");
+  await visit.expectValue(WIDTH, "21");
   await meddle(how);
   for (let times = 0; times < 2; times++) {
     await reload();
-    await visit.expectValue("B7", 18);
+    await visit.expectValue(WIDTH, "18");
     expect(await offered()).toEqual([expect.stringMatching(words)]);
   }
   await visit.page.getByRole("button", { name: "Forget it" }).click();
@@ -72,15 +73,15 @@ test.each([
 
 test("what stopped the page is opened all the same where somebody says so, and is then this page's work", async () => {
   visit = await desk.visit();
-  await visit.enter("B7", "21");
-  await visit.expectValue("B7", 21);
+  await visit.enter(WIDTH, "21");
+  await visit.expectValue(WIDTH, "21");
   await meddle("stopped");
   await reload();
   await visit.page.getByRole("button", { name: "Open it all the same" }).click();
-  await visit.expectValue("B7", 21);
+  await visit.expectValue(WIDTH, "21");
   await expect.poll(offered).toEqual([]);
   await reload();
-  await visit.expectValue("B7", 21);
+  await visit.expectValue(WIDTH, "21");
 });
 
 /** Holds files over the page, or the pane, and lets them go. */
@@ -126,10 +127,10 @@ test("what is typed while a file is read makes way for it only where somebody sa
     };
   });
   await visit.open("shop.xlsx", await shopWorkbook());
-  await visit.enter("B7", "21");
-  await visit.expectValue("B7", 21);
+  await visit.enter(WIDTH, "21");
+  await visit.expectValue(WIDTH, "21");
   await visit.page.evaluate(() => (window as unknown as { goOn: () => void }).goOn());
   await visit.page.getByRole("button", { name: "Stay here" }).click();
   await visit.page.getByText("parts-bench.xlsx is still open.").waitFor();
-  await visit.expectValue("B7", 21);
+  await visit.expectValue(WIDTH, "21");
 });

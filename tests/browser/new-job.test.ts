@@ -139,7 +139,7 @@ test("a job follows a table that the shop already has, on sheets beside it: what
   expect(await violations(paneFrame(visit.page))).toEqual([]);
   await slides.selectOption("side-mount");
   await visit.pane.getByRole("button", { name: "Begin" }).click();
-  await visit.pane.getByText("The job stands on 17 new sheets, Job first.").waitFor({ timeout: 60_000 });
+  await visit.pane.getByText("The job stands on 19 new sheets, Job first.").waitFor({ timeout: 60_000 });
   // The keys are with the sheet that has come.
   expect(await visit.page.evaluate(() => document.activeElement!.tagName)).not.toBe("IFRAME");
   expect(await visit.page.textContent("#file-name")).toBe("saddler.xlsx");

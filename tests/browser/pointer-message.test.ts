@@ -11,8 +11,8 @@ describe.each(["light", "dark"] as const)("where the pointer rests on a cell in 
   test("the message of its error stands beside it, and goes when the pointer does", { timeout: 120_000 }, async () => {
     const visit = await desk.visit({ colorScheme });
     const tip = visit.page.locator("#pointer-message");
-    await visit.enter("B40", "=DRAWER.BOXWIDTH(24, -1)");
-    await visit.goTo("A38");
+    await visit.enter("B14", "=DRAWER.BOXWIDTH(24, -1)");
+    await visit.goTo("A18");
     const canvas = (await visit.page.locator('canvas[id^="univer-sheet-main"]').boundingBox())!;
     // The cell is looked for: which rows are in sight depends on the window.
     let found = false;

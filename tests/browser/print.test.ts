@@ -59,8 +59,8 @@ describe("printed sheets are pages by their page set-up", () => {
       expect(pages).toHaveLength(1);
       const [{ text, size: found }] = pages as [(typeof pages)[0]];
       expect(found).toBe(size);
-      for (const said of ["Q-104", "Before tax", "Total", "Page 1 of 1"]) expect(text).toContain(said);
-      expect(text).not.toMatch(/Undo|Functions|Drawers\s+What if/);
+      for (const said of ["Side-mount slide", "Before tax", "Total", "Page 1 of 1"]) expect(text).toContain(said);
+      expect(text).not.toMatch(/Undo|Functions|Plan\s+Checks/);
     }
   });
 
@@ -69,7 +69,7 @@ describe("printed sheets are pages by their page set-up", () => {
     async (paper) => {
       const pages = await printed(["Client quote"], paper);
       expect(pages).toHaveLength(1);
-      for (const said of ["What is built", "Boxes: plywood", "Total", "Terms", "Accepted"])
+      for (const said of ["Q-104", "What is built", "Boxes: plywood", "Total", "Terms", "Accepted"])
         expect(pages[0]!.text).toContain(said);
       expect(pages[0]!.text).not.toMatch(/hour|labor|overhead|margin|subtotal/i);
     },

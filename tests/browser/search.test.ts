@@ -18,7 +18,7 @@ const found = (name: string) =>
 
 test("a word of the trade is found with its meaning and a picture, and a standard goes into two cells that are empty", async () => {
   visit = await desk.visit();
-  await visit.goTo("H40");
+  await visit.goTo("N40");
   await visit.pane.locator("#query").fill("gap");
   await found("gap").locator("summary").click();
   await found("gap")
@@ -27,16 +27,16 @@ test("a word of the trade is found with its meaning and a picture, and a standar
   await found("gap").locator('[data-of="front gap"]').getByText("Gap 1/2 in").waitFor();
   await found("front gap").locator("summary").click();
   await found("front gap").getByRole("button", { name: "Insert front gap, 3 mm" }).click();
-  await visit.pane.getByText("front gap, 3 mm now stands in Bench!H40:I40.").waitFor();
-  expect([(await visit.at("H40")).value, (await visit.at("I40")).value]).toEqual(["front gap", "3 mm"]);
-  await visit.goTo("G40");
+  await visit.pane.getByText("front gap, 3 mm now stands in Job!N40:O40.").waitFor();
+  expect([(await visit.at("N40")).value, (await visit.at("O40")).value]).toEqual(["front gap", "3 mm"]);
+  await visit.goTo("M40");
   await found("front gap").getByRole("button", { name: "Insert front gap, 1/8 in" }).click();
-  await visit.pane.getByText("Bench!G40:H40 is not empty and was left as it is.").waitFor();
-  expect((await visit.at("G40")).value).toBe("");
+  await visit.pane.getByText("Job!M40:N40 is not empty and was left as it is.").waitFor();
+  expect((await visit.at("M40")).value).toBe("");
   // Both cells are one step back.
   await visit.page.keyboard.press("Control+z");
-  await visit.expectValue("H40", "");
-  await visit.expectValue("I40", "");
+  await visit.expectValue("N40", "");
+  await visit.expectValue("O40", "");
   await visit.pane.locator("#query").fill("undermount");
   await visit.pane.getByRole("link", { name: "Slides and runners: Undermount slides" }).click();
   await visit.pane.frameLocator("#reader iframe").getByRole("heading", { name: "Undermount slides" }).waitFor();

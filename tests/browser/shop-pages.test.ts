@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
 import { violations } from "./axe";
+import { DEPTH, WIDTHS } from "./bench";
 import { openDesk, type Desk, type Visit } from "./desk";
 
 let desk: Desk;
@@ -39,8 +40,8 @@ describe("the shop pages", () => {
     expect(await again.locator("[data-tick]:checked").count()).toBe(2);
     expect(await again.locator(`[data-tick="${words}"]`).isChecked()).toBe(true);
     // Wider openings have other set-ups: what was cut to the old size is not ticked in the new one's name.
-    await visit.sheet("Bench");
-    for (const cell of ["B7", "C7", "D7"]) await visit.enter(cell, "20");
+    await visit.sheet("Job");
+    for (const cell of WIDTHS) await visit.enter(cell, "20");
     const changed = await shopPages();
     expect(await changed.locator(`[data-tick="${words}"]`).count()).toBe(0);
     expect(await changed.locator(".step :checked").count()).toBe(0);
@@ -126,8 +127,8 @@ describe("the shop pages", () => {
     const file = readFileSync((await (await coming).path())!, "utf8");
     expect(file).toMatch(/^<!doctype html>\n<html lang="en">/);
     expect(file.match(/class="label"/g)).toHaveLength(await page.locator(".label").count());
-    await visit.sheet("Bench");
-    await visit.enter("B9", "3");
+    await visit.sheet("Job");
+    await visit.enter(DEPTH, "3");
     await visit.page.getByRole("button", { name: "Shop pages" }).click();
     await visit.page.getByRole("alert").getByText("There are no shop pages.").waitFor();
   });

@@ -24,7 +24,7 @@ function build(): void {
 const BUNDLE = join(root, "dist/functions.js");
 
 const SOURCES = ["src/core", "src/functions", "src/drawing", "src/guide", "src/taskpane", "src/build", "manifest"]
-  .concat("src/workbook/author", "src/workbook/example", "src/workbook/formula", "src/workbook/new-job")
+  .concat("src/workbook/author", "src/workbook/formula", "src/workbook/new-job")
   .concat("webpack.config.js", "package.json")
   .map((path) => join(root, path));
 

@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { buildCommand } from "../../src/build/command/build";
-import { partsBenchDraft, partsBenchFile } from "../../src/workbook/example/index";
+import { partsBenchDraft, partsBenchFile } from "../workbook/support/parts-bench";
 
 let folder: string;
 beforeAll(async () => {

@@ -1,5 +1,5 @@
 import "../host";
-import { partsBenchDraft } from "../../src/workbook/example/index";
+import { partsBenchDraft } from "../workbook/support/parts-bench";
 import { lawWorkbooks } from "../workbook/support/law-workbooks";
 import { fuzzPage } from "./page";
 import { tryTheLaw } from "../workbook/support/the-law";

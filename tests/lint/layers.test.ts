@@ -46,10 +46,9 @@ const WORKBOOK: Record<string, string[]> = {
   edit: ["formula", "engine", "xlsx", "look", "sheets"],
   freeze: ["formula", "engine", "xlsx", "sheets", "edit"],
   author: ["formula", "engine", "xlsx", "sheets", "edit"],
-  example: ["edit", "author"],
-  "new-job": ["formula", "author", "example"],
+  "new-job": ["formula", "author"],
   shop: ["engine", "edit"],
-  browser: ["engine", "xlsx", "look", "edit", "freeze", "author", "example", "new-job", "shop"],
+  browser: ["engine", "xlsx", "look", "edit", "freeze", "author", "new-job", "shop"],
   node: ["engine", "xlsx", "sheets", "edit", "freeze", "shop"],
 };
 

@@ -58,8 +58,8 @@ describe.each(PROTOCOLS)("a new job in the spreadsheet program, protocol of the 
     );
     expect(after.slice(0, 3)).toEqual(before);
     expect(after.slice(3).map(([name]) => name)).toEqual([
-      ...["Job 2", "Prices", "Checks", "Plan", "Cut list", "Set-ups", "Hardware", "Mounting", "Fit", "Sheets"],
-      ...["Layout", "Cuts", "Quote 2", "Workings", "Client quote", "Price grid", "Alternates"],
+      ...["Job 2", "Plan", "Checks", "Prices", "Cut list", "Set-ups", "Hardware", "Mounting", "Fit", "Sheets"],
+      ...["Layout", "Cuts", "Quote 2", "Client quote", "Price grid", "Alternates", "What if", "One box", "Workings"],
     ]);
     expect((await cellOf(session, "Plan", 5, 0)).formula).toBe(
       "=DRAWER.PLAN('Job 2'!$A$5:$G$17,'Job 2'!$A$20:$B$" + (await lastStandard(session)) + ")",

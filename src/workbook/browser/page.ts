@@ -1,7 +1,6 @@
 import { LifecycleService, LifecycleStages } from "@univerjs/core";
-import { partsBenchDraft } from "../example/index";
 import { writeWorkbook } from "../author/index";
-import { newJob, type Choices } from "../new-job/index";
+import { benchJob, newJob, type Choices } from "../new-job/index";
 import { SheetFault } from "../edit/index";
 import { FileFault } from "../xlsx/fault";
 import type { Host } from "../../taskpane/host/host";
@@ -187,14 +186,16 @@ const NO_CUT = "Cells are not cut here, for a cut cell takes its looks along. Co
 const LEFT_BEHIND = "What was changed last is shown, but neither worked out nor kept. The next change tries it again.";
 const NOTHING_KEPT = "This browser keeps nothing from one visit to the next. Save your work as a file.";
 
-const example = (): KeptWork => ({ name: "parts-bench.xlsx", bytes: partsBenchDraft(), edits: [], saved: [] });
-
-const begun = (choices: Choices): KeptWork => ({
-  name: "my-job.xlsx",
+const laidOut = (name: string, choices: Choices): KeptWork => ({
+  name,
   bytes: writeWorkbook(newJob(choices)),
   edits: [],
   saved: [],
 });
+
+const example = (): KeptWork => laidOut("parts-bench.xlsx", benchJob("in"));
+
+const begun = (choices: Choices): KeptWork => laidOut("my-job.xlsx", choices);
 
 /** @returns what was kept and could not be opened; it waits, and the example is open in its place */
 async function openFirst(grid: Grid, work: Work, shelf: Shelf): Promise<Waiting | undefined> {

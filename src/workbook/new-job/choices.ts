@@ -20,14 +20,23 @@ export interface Choices {
 
 /** A job that is typed already. */
 export interface Filled {
+  /** What the sheet Job is headed with, and what is said under it. */
+  title: string;
+  words: string;
   /** By our headings; standards of single openings among them. */
   openings: readonly Readonly<Record<string, string>>[];
   /** What is not the usual, besides what is chosen. */
   standards: DataSheet;
   stock: readonly (readonly [thickness: string, length: string, width: string, price: number])[];
   rates: Readonly<Record<string, number | string>>;
+  /** Rates that are not in every job's list. */
+  moreRates: readonly (readonly [name: string, value: number, note: string])[];
   /** What the client's quote tells of shop, client and job. */
-  quote: { from: string; client: string; job: string; place: string; number: string; terms: readonly string[] };
+  quote: Readonly<Record<"from" | "client" | "job" | "place" | "number" | "date" | "until", string>> & {
+    /** What is built besides. */
+    extra: readonly string[];
+    terms: readonly string[];
+  };
 }
 
 /** A range with headings, and which of its columns are which of ours. */

@@ -1,12 +1,13 @@
 import { STANDARDS_HELP, usualInWords } from "../../guide/index";
 import { columnLetters } from "../address";
 import type { RowDefinition, SheetDefinition } from "../author/definition";
-import { cell, gap, row, tall } from "../example/cells";
-import type { Style } from "../example/styles";
+import { cell, gap, row, tall } from "./cells";
+import type { Style } from "./styles";
 import type { Choices } from "./choices";
 import { byUnit, jobPlaces, STANDARD_ROWS, TOP, type StandardName } from "./job-places";
 import { filledOf, jobRows, jobTable } from "./job-table";
 import { pageOf } from "./page";
+import { CHECKS, PLAN, QUOTE } from "./sheet-tables";
 
 /** All that a person types about a job: its openings, and whatever the shop does otherwise than usual. */
 export function jobSheet(choices: Choices): SheetDefinition<Style> {
@@ -16,9 +17,9 @@ export function jobSheet(choices: Choices): SheetDefinition<Style> {
   const last = columnLetters(columns.length - 1);
   return {
     name: "Job",
-    widths: [28, 17, 17, 17, 22, 12, 11, ...columns.slice(7).map(() => 16)],
+    widths: columns.map(([name], i) => [28, 17, 17, 12, 22][i] ?? NARROW[name] ?? name.length + 4),
     selected: `B${TOP + 1}`,
-    merged: [...[1, 2, 3].map((r) => `A${r}:${last}${r}`), `A${standardsTop - 1}:G${standardsTop - 1}`],
+    merged: [...[1, 2, 3, 4].map((r) => `A${r}:${last}${r}`), `A${standardsTop - 1}:G${standardsTop - 1}`],
     page: pageOf(choices),
     lists: [
       { area: `B${standardsTop + 2}`, words: ["in", "mm"] },
@@ -28,9 +29,9 @@ export function jobSheet(choices: Choices): SheetDefinition<Style> {
       }),
     ],
     rows: [
-      tall(36, cell("title", "The job")),
+      tall(36, cell("title", filledOf(choices)?.title ?? "The job")),
       ...words.map((text) => row(cell("subtitle", text))),
-      gap(),
+      tall(27, cell("bareKey", COME_TO)),
       tall(27, ...columns.map(([name, style]) => cell(style === "inputText" ? "columnText" : "column", name))),
       ...jobRows(choices).map((cells) => row(...cells)),
       gap(),
@@ -50,6 +51,18 @@ export function jobSheet(choices: Choices): SheetDefinition<Style> {
   };
 }
 
+/** Characters of columns that take a count or a short name. */
+const NARROW: Readonly<Record<string, number>> = { Cabinet: 11, Quantity: 10, Columns: 11 };
+
+const counted = (level: string): string => `COUNTIF(INDEX(${CHECKS},0,2),"${level}")`;
+
+/** What the plan, its checks and the quote come to, in sight of whoever types. */
+const COME_TO =
+  `=IF(ISERROR(Plan!$A$5),"Not planned yet: select Plan!A5 to read why.",` +
+  `"Planned: "&(ROWS(${PLAN})-1)&IF(ROWS(${PLAN})=2," drawer"," drawers")&". Checks: "&` +
+  `IF(${counted("wrong")}+${counted("doubtful")}=0,"nothing found",${counted("wrong")}&" wrong, "&${counted("doubtful")}&" doubtful")&". "&` +
+  `IFERROR("Total: "&TEXT(INDEX(${QUOTE},MATCH("Total",INDEX(${QUOTE},0,1),0),6),"#,##0.00"),"No price yet")&".")`;
+
 const meaning = (text: string) => cell("remark", text);
 
 const groupRow = (name: string): RowDefinition<Style> => tall(24, null, null, null, cell("bareKey", name));
@@ -57,7 +70,7 @@ const groupRow = (name: string): RowDefinition<Style> => tall(24, null, null, nu
 const unitRow = (unit: string): RowDefinition<Style> =>
   row(
     cell("label", "unit"),
-    cell("inputWord", unit),
+    cell("input", unit),
     cell("resultWord", "in"),
     cell("note", "Of plain numbers: in or mm."),
   );
@@ -67,7 +80,7 @@ function standardRow(name: StandardName, choices: Choices, unit: string): RowDef
   const said = words ? `${meaning} ${listed(words)}.` : meaning;
   return row(
     cell("label", name),
-    cell("inputWord", chosen(name, choices)),
+    cell("input", chosen(name, choices)),
     cell("resultWord", byUnit(usualInWords(name, "in"), usualInWords(name, "mm"), unit)),
     cell("note", said),
   );

@@ -1,7 +1,7 @@
 import type { Unit } from "../../core/length/index";
 import type { CellDefinition } from "../author/definition";
-import { cell } from "../example/cells";
-import type { Style } from "../example/styles";
+import { cell } from "./cells";
+import type { Style } from "./styles";
 import { prefixText } from "../formula/sheet-prefix";
 import type { Choices, Filled, ShopTable } from "./choices";
 
@@ -18,8 +18,11 @@ export function jobTable(choices: Choices): JobTable {
   const table = TABLES[from];
   const named = Object.keys(shop?.columns ?? filledOf(choices)?.openings[0] ?? {});
   const others = named.filter((name) => !table.columns.some(([one]) => one === name));
-  const columns = [...table.columns, ...others.map((name): [string, Style] => [name, "input"])];
-  if (!shop) return { ...table, columns };
+  const own = others.map((name): [string, Style] => [name, "input"]);
+  // What the job itself has stands in sight, before columns that few jobs need.
+  const at = shop ? table.columns.length : SIZES;
+  const columns = [...table.columns.slice(0, at), ...own, ...table.columns.slice(at)];
+  if (!shop) return { ...table, columns, words: [filledOf(choices)?.words ?? table.words[0], table.words[1]] };
   return {
     ...table,
     columns,
@@ -29,6 +32,9 @@ export function jobTable(choices: Choices): JobTable {
     ],
   };
 }
+
+/** The columns that every job fills. */
+const SIZES = 5;
 
 const areaOf = ({ columns, first, count }: ShopTable): string => {
   const letters = Object.values(columns).sort((a, b) => a.length - b.length || (a < b ? -1 : 1));
@@ -79,7 +85,7 @@ const TABLES: Record<Choices["from"], JobTable> = {
       ["Height", "input"],
       ["Depth", "input"],
       ["Drawers", "input"],
-      ["Cabinet", "inputWord"],
+      ["Cabinet", "input"],
       ["Quantity", "inputCount"],
     ],
     first: { in: ["A", "18", "28", "22 3/4", "4"], mm: ["A", "450", "700", "560", "4"] },

@@ -1,11 +1,16 @@
 import { orElse, parseLength, toDouble, type Unit } from "../../core/length/index";
 import type { SheetDefinition } from "../author/definition";
-import { cell, gap, row, tall } from "../example/cells";
-import { STOCK_COLUMNS, STOCK_NOTE, STOCK_STYLES } from "../example/prices";
-import type { Style } from "../example/styles";
+import { cell, gap, row, tall } from "./cells";
+import type { Style } from "./styles";
 import type { Choices } from "./choices";
 import { filledOf } from "./job-table";
 import { pageOf } from "./page";
+
+const STOCK_COLUMNS = ["Thickness", "Length", "Width", "Price", "Available", "Sold by", "Waste"];
+const STOCK_STYLES: Style[] = ["input", "input", "input", "inputMoney", "inputCount", "input", "inputPlain"];
+const STOCK_NOTE =
+  "Length runs with the grain. Available: blank where as many as needed are bought; a count without a price for free offcuts. " +
+  "Sold by: sheet, board foot or cubic meter, with the waste in percent; of boards the thickness is the rough one, 1 for 4/4.";
 
 /** Round figures to be typed over, so that every sheet shows something from the start. */
 type StockRow = readonly [thickness: string, length: string, width: string, price: number];
@@ -58,6 +63,7 @@ export const RATES = `Prices!$A$${RATES_TOP}:$B$${RATES_BOTTOM}`;
 /** What the shop buys, and what it charges. */
 export function pricesSheet(choices: Choices): SheetDefinition<Style> {
   const stock = stockOf(choices);
+  const more = filledOf(choices)?.moreRates ?? [];
   return {
     name: "Prices",
     widths: [22, 12, 11, 11, 11, 11, 14, 9],
@@ -73,21 +79,20 @@ export function pricesSheet(choices: Choices): SheetDefinition<Style> {
     ],
     rows: [
       tall(36, cell("title", "Stock and rates")),
-      row(cell("subtitle", "These are round figures, not prices: type yours over them.")),
+      row(cell("subtitle", "These are invented figures, not prices: type yours over them.")),
       gap(),
       tall(27, cell("columnText", "Material"), ...STOCK_COLUMNS.map((name) => cell("column", name))),
       ...Array.from({ length: BOTTOM - TOP }, (_, i) => stockRow(stock[i] ? ["Plywood", ...stock[i]] : [])),
-      tall(36, cell("plainNote", STOCK_NOTE)),
+      tall(42, cell("plainNote", STOCK_NOTE)),
       gap(),
       tall(27, cell("columnText", "Rate"), cell("column", "Value")),
       ...filledRates(choices).map(([name, value, note]) =>
-        row(
-          cell("label", name),
-          cell(typeof value === "string" ? "inputWord" : "inputPlain", value),
-          cell("note", note),
-        ),
+        row(cell("label", name), cell(typeof value === "string" ? "input" : "inputPlain", value), cell("note", note)),
       ),
-      ...Array.from({ length: FREE.rates }, () => row(cell("inputText", null), cell("inputPlain", null))),
+      ...Array.from({ length: FREE.rates }, (_, i) => {
+        const [name, value, note] = more[i] ?? [null, null, null];
+        return row(cell("inputText", name), cell("inputPlain", value), note === null ? null : cell("note", note));
+      }),
     ],
   };
 }

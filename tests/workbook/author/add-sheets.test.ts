@@ -2,7 +2,7 @@ import ExcelJS from "exceljs";
 import { describe, expect, test } from "vitest";
 import { addSheets, writeWorkbook, type WorkbookDefinition } from "../../../src/workbook/author/index";
 import { EditedWorkbook } from "../../../src/workbook/edit/index";
-import { partsBenchDraft } from "../../../src/workbook/example/index";
+import { partsBenchDraft } from "../support/parts-bench";
 import { readLook } from "../../../src/workbook/look/index";
 import { beside, DEFAULT_CHOICES, newJob } from "../../../src/workbook/new-job/index";
 import { openWorkbook } from "../../../src/workbook/xlsx/open-workbook";

@@ -2,7 +2,7 @@ import { posix } from "node:path";
 import { strFromU8, unzipSync } from "fflate";
 import { SaxesParser } from "saxes";
 import { beforeAll, describe, expect, test } from "vitest";
-import { partsBenchDraft, partsBenchFile } from "../../../src/workbook/example/index";
+import { partsBenchDraft, partsBenchFile } from "../support/parts-bench";
 
 type Files = Record<string, Uint8Array>;
 interface Tag {

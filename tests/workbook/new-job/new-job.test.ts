@@ -97,7 +97,9 @@ describe("a new job", () => {
     ["", ["1/4", "1/2", "3/4"]],
   ])("has stock for sides of %j, so that sheets are bought from the start", (sideThickness, thicknesses) => {
     const workbook = new EditedWorkbook(newJob({ ...DEFAULT_CHOICES.in, sideThickness }));
-    const stock = [...workbook.cells(1)].filter(({ row, column }) => column === 1 && row >= 4 && row <= 13);
+    const stock = [...workbook.cells(numberOf(workbook, "Prices"))].filter(
+      ({ row, column }) => column === 1 && row >= 4 && row <= 13,
+    );
     expect(stock.flatMap(({ value }) => value ?? [])).toEqual(thicknesses);
     expect(table(workbook, "Sheets")[0]![0]).toBe("Material");
   });
@@ -107,8 +109,9 @@ describe("a new job", () => {
     const total = (): number => table(workbook, "Quote").at(-1)!.at(-1) as number;
     const before = total();
     expect(before).toBeGreaterThan(0);
-    const row = rowOf(workbook, "slide price", 1);
-    workbook.put({ sheet: 1, row: row - 1, column: 1, content: 25 });
+    const sheet = numberOf(workbook, "Prices");
+    const row = rowOf(workbook, "slide price", sheet);
+    workbook.put({ sheet, row: row - 1, column: 1, content: 25 });
     expect(total()).toBeGreaterThan(before + 40);
   });
 });
@@ -265,6 +268,9 @@ describe("a new job's file", () => {
     expect(plan.pageSetup).toMatchObject({ orientation: "landscape", fitToWidth: 1, printTitlesRow: "5:5" });
   });
 });
+
+const numberOf = (workbook: EditedWorkbook, name: string): number =>
+  workbook.sheets.findIndex((sheet) => sheet.name === name);
 
 /** The row, from 1, whose first cell holds a name. */
 function rowOf(workbook: EditedWorkbook, name: string, sheet = 0): number {

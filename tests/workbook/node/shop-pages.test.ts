@@ -3,7 +3,7 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "n
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { partsBenchDraft } from "../../../src/workbook/example";
+import { partsBenchDraft } from "../support/parts-bench";
 import { EditedWorkbook } from "../../../src/workbook/edit";
 import { run } from "../../../src/workbook/node/shop-pages/run";
 import { bookText } from "../../../src/workbook/shop";

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { readPlainXml } from "../../../src/workbook/xlsx/plain-xml";
 import { readXml } from "../../../src/workbook/xlsx/xml";
 import type { Handlers, Tag } from "../../../src/workbook/xlsx/xml-handlers";
-import { partsBenchFile } from "../../../src/workbook/example/index";
+import { partsBenchFile } from "../support/parts-bench";
 import { parts } from "../support/handmade";
 
 /** A comment behind the last element changes no place, and is left to the library. */

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { writeWorkbook } from "../../../src/workbook/author/index";
-import { PARTS_BENCH } from "../../../src/workbook/example/index";
+import { PARTS_BENCH } from "../support/parts-bench";
 import { OWN_FUNCTIONS } from "../../../src/workbook/edit/own-functions";
 import { recalculate } from "../../../src/workbook/edit/recalculate";
 import { convert } from "../../libreoffice";

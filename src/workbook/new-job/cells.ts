@@ -16,14 +16,6 @@ export const gap = (): Row => ({ height: 12, cells: [] });
 
 export const tall = (height: number, ...cells: (Cell | null)[]): Row => ({ height, cells });
 
-/** One label, the same kind of cell for each opening, and a note. */
-export const acrossOpenings = (label: string, style: Style, contents: (string | number)[], note = ""): Row =>
-  row(cell("label", label), ...contents.map((content) => cell(style, content)), cell("note", note));
-
-/** A heading over columns. */
-export const heading = (title: string, columns: string[], remark = ""): Row =>
-  tall(27, cell("section", title), ...columns.map((name) => cell("column", name)), cell("remark", remark));
-
 /** A formula that spills a table: styles of its headings, then of each row below that it may reach. */
 export const spilled = (formula: string, headings: Style[], cells: Style[], rows: number, height = HEIGHT): Row[] => [
   tall(27, ...headings.map((style, i) => cell(style, i === 0 ? formula : null))),

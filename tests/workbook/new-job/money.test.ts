@@ -2,7 +2,8 @@ import { beforeAll, beforeEach, describe, expect, test } from "vitest";
 import { parseCell } from "../../../src/workbook/address";
 import { CellError, type Scalar } from "../../../src/workbook/engine/index";
 import { EditedWorkbook } from "../../../src/workbook/edit/index";
-import { PARTS_BENCH, partsBenchDraft } from "../../../src/workbook/example/index";
+import { openingCell, rateCell } from "../support/bench-places";
+import { PARTS_BENCH, partsBenchDraft } from "../support/parts-bench";
 
 let bytes: Uint8Array;
 let workbook: EditedWorkbook;
@@ -25,14 +26,8 @@ function put(sheet: string, cell: string, content: string | number | null): void
   workbook.put({ sheet: sheetNumber(sheet), ...parseCell(cell)!, content });
 }
 
-/** The row of the sheet Prices that a rate stands in. */
-function rate(name: string): string {
-  const { rows } = PARTS_BENCH.sheets[sheetNumber("Prices")]!;
-  return `B${rows.findIndex(({ cells }) => cells[0]?.content === name) + 1}`;
-}
-
 const cents = (amount: Scalar): number => Math.round((amount as number) * 100);
-const quoteLines = (): Scalar[][] => spilled("Quote", "A9").slice(1);
+const quoteLines = (): Scalar[][] => spilled("Quote", "A5").slice(1);
 const amount = (section: string, item?: string): number =>
   cents(quoteLines().find((line) => line[0] === section && (item === undefined || line[1] === item))![5]!);
 
@@ -52,30 +47,30 @@ describe("the sheet Quote", () => {
   });
 
   test("stands ready for a list that is longer, and says so where it has no room", () => {
-    const room = PARTS_BENCH.sheets[sheetNumber("Quote")]!.rows.length - 9;
+    const room = PARTS_BENCH.sheets[sheetNumber("Quote")]!.rows.length - 5;
     expect(quoteLines().length).toBeLessThan(room);
     put("Quote", "B12", "in the way");
-    expect((value("Quote", "A9") as CellError).code).toBe("#SPILL!");
+    expect((value("Quote", "A5") as CellError).code).toBe("#SPILL!");
   });
 
   test("follows the bench and the rates", () => {
     const before = amount("Total");
-    put("Bench", "C10", 4);
+    put("Job", openingCell("B", "Drawers"), 4);
     expect(amount("Total")).toBeGreaterThan(before);
-    expect(value("Quote", "B6")).toBe("9 drawers in 3 openings");
-    put("Bench", "C10", 3);
-    put("Prices", rate("extra delivery"), null);
+    expect(value("Client quote", "A9")).toBe("9 drawers. A: 3 drawers; B: 4 drawers; C: 2 drawers");
+    put("Job", openingCell("B", "Drawers"), 3);
+    put("Prices", rateCell("extra delivery"), null);
     expect(amount("Total")).toBeLessThan(before);
   });
 
   test.each([
-    ["slide price", null, 'rates lacks "slide price"'],
+    ["pull price", null, 'rates lacks "pull price"'],
     ["overhead", 0.12, "overhead is 0.12"],
     ["overhead", "twelve", 'overhead is "twelve"'],
     ["markup", 10, 'both "markup" and "margin"'],
   ])("names what is wrong: %s, %j", (name, content, words) => {
-    put("Prices", rate(name), content);
-    const error = value("Quote", "A9") as CellError;
+    put("Prices", rateCell(name), content);
+    const error = value("Quote", "A5") as CellError;
     expect([error.code, error.message]).toEqual(["#VALUE!", expect.stringContaining(words)]);
   });
 
@@ -104,7 +99,7 @@ const choices = () =>
 
 type Choice = ReturnType<typeof choices>[0];
 const inWords = ({ drawers, width, price, room }: Choice): string =>
-  `${drawers} drawers at ${width}": $${price.toLocaleString("en", { minimumFractionDigits: 2 })}, ${room.toFixed(1)} cubic feet`;
+  `${drawers} drawers at ${width}": ${price.toLocaleString("en", { minimumFractionDigits: 2, maximumFractionDigits: 2 })}, ${room.toFixed(1)} cubic feet`;
 const least = (all: Choice[], score: (choice: Choice) => number): Choice =>
   all.reduce((best, choice) => (score(choice) < score(best) ? choice : best));
 
@@ -129,7 +124,7 @@ describe("the sheet Price grid", () => {
   test("has in each cell the total of a quote for that opening alone", () => {
     const { row, column } = parseCell("H30")!;
     const own =
-      '=DRAWER.QUOTE(CHOOSE({1,2,3,4;5,6,7,8},"Width","Height","Depth","Drawers",24,26.25,23.25,4),Job!A10:B23,Prices!A4:H10,Prices!A12:B32)';
+      '=DRAWER.QUOTE(CHOOSE({1,2,3,4;5,6,7,8},"Width","Height","Depth","Drawers",24,26.25,23.25,4),standards,stock,rates)';
     workbook.put({ sheet: sheetNumber("Price grid"), row, column, content: { formula: own } });
     expect(spilled("Price grid", "H30").at(-1)![5]).toBe(value("Price grid", "E17"));
   });
@@ -147,28 +142,30 @@ describe("the sheet Price grid", () => {
     );
     put("Price grid", "B6", 1);
     expect(value("Price grid", "B10")).toBe("None.");
-    put("Prices", rate("slide price"), null);
+    put("Prices", rateCell("pull price"), null);
     expect(value("Price grid", "B8")).toBe("No price yet: select one below to read why.");
   });
 });
 
+const alternateRow = (standard: string): number =>
+  PARTS_BENCH.sheets[sheetNumber("Alternates")]!.rows.findIndex(({ cells }) => cells[0]?.content === standard) + 1;
+
 describe("the sheet Alternates", () => {
   test("compares what is named, with the first as the base", () => {
     const [, base, ...others] = spilled("Alternates", "A5");
-    expect([base, ...others].map((line) => line![0])).toEqual(['1/2" sides, as now', '3/4" sides', "Inset fronts"]);
+    expect([base, ...others].map((line) => line![0])).toEqual(["As it is", "3/4 sides", "Inset fronts"]);
     for (const line of others) expect(cents(line[4]!)).toBe(cents(line[3]!) - cents(base![3]!));
   });
 
-  test("has in its base the bench's price where all openings are built alike", () => {
-    put("Bench", "D11", 0.5);
-    put("Bench", "D12", 0.25);
-    put("Bench", "D13", "grooved");
+  test("has in its base the bench's price, with what single openings have of their own", () => {
+    expect(cents(spilled("Alternates", "A5")[1]![3]!)).toBe(amount("Total"));
+    put("Job", openingCell("C", "Side thickness"), null);
     expect(cents(spilled("Alternates", "A5")[1]![3]!)).toBe(amount("Total"));
   });
 
   test("takes in one more", () => {
     put("Alternates", "E11", "Short boxes");
-    put("Alternates", "E19", 2);
+    put("Alternates", `E${alternateRow("height step")}`, 2);
     expect(spilled("Alternates", "A5").at(-1)![0]).toBe("Short boxes");
   });
 });

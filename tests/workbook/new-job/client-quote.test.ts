@@ -3,7 +3,7 @@ import { writeWorkbook } from "../../../src/workbook/author/index";
 import { EditedWorkbook } from "../../../src/workbook/edit/index";
 import { OWN_FUNCTIONS } from "../../../src/workbook/edit/own-functions";
 import { CellError, type Scalar } from "../../../src/workbook/engine/index";
-import { partsBenchDraft } from "../../../src/workbook/example/index";
+import { partsBenchDraft } from "../support/parts-bench";
 import { freeze } from "../../../src/workbook/freeze/index";
 import { DEFAULT_CHOICES, newJob, type Choices } from "../../../src/workbook/new-job/index";
 import { readByLibreOffice } from "../support/read-by-libreoffice";
@@ -90,7 +90,7 @@ describe.each(Object.keys(JOBS))("the client's quote of a job: %s", (job) => {
 
 test("an error of the shop's quote is one of the client's, and a quote of nothing has a total of nothing", () => {
   const workbook = new EditedWorkbook(partsBenchDraft());
-  rate(workbook, "slide price", null);
+  rate(workbook, "pull price", null);
   const cells = [...shown(workbook, "Client quote").values()];
   expect(cells.filter((value) => value instanceof CellError)).toHaveLength(3);
 });

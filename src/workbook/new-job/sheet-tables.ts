@@ -1,0 +1,16 @@
+import type { Choices } from "./choices";
+import { jobPlaces } from "./job-places";
+
+/** The tables of the result sheets, as formulas of other sheets name them. */
+export const PLAN = "Plan!$A$5#";
+export const CHECKS = "Checks!$A$5#";
+export const CUT_LIST = "'Cut list'!$A$5#";
+export const HARDWARE = "Hardware!$A$5#";
+export const QUOTE = "Quote!$A$5#";
+
+/** The table of openings: as typed, or derived from the cabinets. */
+export const openingsOf = (choices: Choices): string =>
+  choices.from === "cabinets" ? "Openings!$A$5#" : jobPlaces(choices).typed;
+
+/** What every function of a whole plan takes first. */
+export const jobOf = (choices: Choices): string => `${openingsOf(choices)},${jobPlaces(choices).standards}`;
