@@ -136,9 +136,11 @@ describe("laws of drawings", () => {
         for (const planned of openingsOf(job)) {
           const drawing = elevation([planned]);
           const { names, texts } = readSvg(svgOf(drawing));
-          expect(texts).toEqual(drawing.labels.map(({ text }) => text));
+          expect(texts).toEqual(
+            drawing.labels.map(({ before, text, after }) => [before, text, after].filter(Boolean).join(" ")),
+          );
           expect([...names].sort()).toEqual(
-            ["defs", "desc", "path", "pattern", "rect", "style", "svg", "text", "title"].filter((name) =>
+            ["defs", "desc", "path", "pattern", "rect", "style", "svg", "text", "title", "tspan"].filter((name) =>
               names.has(name),
             ),
           );
