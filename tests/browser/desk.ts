@@ -97,8 +97,13 @@ export class Visit {
     await this.ready();
   }
 
+  /** Grid and pane; the pane comes last. */
   async ready(): Promise<void> {
     await this.page.waitForSelector("body[data-ready]");
+    await this.pane
+      .locator("#place")
+      .getByText(/^Selected cell/)
+      .waitFor({ state: "attached" });
   }
 
   /** What was changed is kept a moment after it is shown. */

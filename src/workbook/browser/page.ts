@@ -173,6 +173,8 @@ export async function startPage(): Promise<{ grid: Grid; work: Work }> {
   if (shelf.trouble !== undefined) said.fault(troubleOf(shelf.trouble));
   await grid.univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
   document.body.dataset["ready"] = "yes";
+  performance.mark("ready");
+  pane.load();
   await shelf.opened().catch(() => undefined);
   return { grid, work };
 }

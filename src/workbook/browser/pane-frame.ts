@@ -3,6 +3,8 @@ import type { Host } from "../../taskpane/host/host";
 /** The pane, in a page of its own beside the grid, as it is in the spreadsheet program. */
 export interface PaneFrame {
   readonly isOpen: boolean;
+  /** Once the grid stands: both run in one thread, and the pane has nothing to say before. */
+  load(): void;
 }
 
 /**
@@ -17,8 +19,6 @@ export function paneFrame(
 ): PaneFrame {
   window.spreadsheetHost = host;
   const frame = aside.querySelector("iframe")!;
-  // Loaded only now, so that the pane finds the host.
-  frame.src = "pane.html";
   const open = (shown: boolean): void => {
     const hadKeys = aside.contains(document.activeElement);
     aside.hidden = !shown;
@@ -33,5 +33,6 @@ export function paneFrame(
     get isOpen() {
       return !aside.hidden;
     },
+    load: () => void (frame.src = "pane.html"),
   };
 }
