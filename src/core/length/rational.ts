@@ -17,7 +17,7 @@ class Quotient {
 
   /** A text that equal numbers alone share: what may be a word or a number as well is compared by its text. */
   toString(): string {
-    return `${this.n}/${this.d}`;
+    return this.d === 1n ? String(this.n) : `${this.n}/${this.d}`;
   }
 }
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { ratio } from "../../../src/core/length";
+import { ratio, toDouble } from "../../../src/core/length";
 import { offcuts, solve, type Part, type Problem } from "../../../src/core/sheets";
 import { gatherOffcut } from "../../../src/core/sheets/algorithms/offcut";
 import { countsOn } from "../../../src/core/sheets/algorithms/patterns";
@@ -25,9 +25,7 @@ const on = (parts: Part[], kerf = ratio(0)): Problem => ({
 });
 /** The area of the largest offcut, in square inches. */
 const largest = (problem: Problem): number =>
-  Math.max(
-    ...offcuts(solve(problem, "quick")).map(({ length, width }) => Number(length.valueOf()) * Number(width.valueOf())),
-  );
+  Math.max(...offcuts(solve(problem, "quick")).map(({ length, width }) => toDouble(length) * toDouble(width)));
 
 describe("of answers with equal sheets, the one with the larger single offcut", () => {
   test("four parts of 24 × 24 stand two above two, and half the sheet stays whole", () => {
