@@ -199,6 +199,7 @@ test("the keys are never lost: they are with the grid, or with the button that o
   await expectFocus("ask, stay", "example");
   await page.keyboard.press("Enter");
   await page.getByRole("button", { name: "Go on without saving" }).press("Enter");
+  await page.waitForFunction(() => document.querySelector("#file-state")!.textContent === "");
   await settle();
   await expectFocus("example", "grid");
   await page.focus("#new");
