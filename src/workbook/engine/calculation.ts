@@ -2,7 +2,7 @@ import { sameArea, type Area } from "../address";
 import { Budget, make, spend } from "./budget";
 import { CutShort } from "./cut-short";
 import { areaKey, Cells, CIRCLE } from "./cells";
-import type { Book, Question } from "./engine";
+import { cellKey, type Book, type Question } from "./engine";
 import { FormulaEvaluator } from "./evaluator";
 import type { Library } from "./kinds";
 import { ShownResults } from "./formats/shown-results";
@@ -209,8 +209,17 @@ export class Calculation {
   /** The formulas that stand in the ranges or spill into them. A range whose formulas are all done is done with. */
   private *sources(reads: readonly SheetArea[]): Generator<CellState, void> {
     for (const whole of reads) {
-      if (!this.budget.take(1 + this.cells.spills[whole.sheet]!.count)) return;
+      const { count } = this.cells.spills[whole.sheet]!;
+      if (!this.budget.take(1 + count)) return;
       const area = this.cells.clip(whole);
+      // Most references are to one cell, and most cells are filled by nothing from elsewhere.
+      if (count === 0 && isOneCell(area)) {
+        const state = this.cells.index[area.sheet]?.at(cellKey(area.top, area.left));
+        if (!state || state.progress === "done") continue;
+        if (!this.budget.take(1)) return;
+        yield state;
+        continue;
+      }
       const key = areaKey(area);
       if (this.finished.has(key)) continue;
       let done = true;

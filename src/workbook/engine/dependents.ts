@@ -24,9 +24,9 @@ export class Dependents {
     this.linked.delete(state);
   }
 
-  /** Formulas that read something of an area, some of them perhaps more than once. */
-  of(sheet: number, area: Area): Iterable<CellState> {
-    return this.sheets.get(sheet)?.of(area) ?? [];
+  /** Visits the formulas that read something of an area, some of them perhaps more than once. */
+  each(sheet: number, area: Area, visit: (state: CellState) => void): void {
+    this.sheets.get(sheet)?.each(area, visit);
   }
 
   private on(sheet: number): OnSheet {
@@ -71,31 +71,32 @@ class OnSheet {
     if (!this.large.delete(range)) for (const block of blocksOf(area)) take(this.blocks, block, range);
   }
 
-  *of(area: Area): Generator<CellState, void> {
+  each(area: Area, visit: (state: CellState) => void): void {
+    const within = (ranges: Iterable<Range>): void => {
+      for (const range of ranges) if (overlaps(range.area, area)) for (const state of range.states) visit(state);
+    };
+    const inCell = (key: number): void => {
+      for (const state of this.cells.get(key) ?? NONE) visit(state);
+    };
     // Most formulas give one value.
     if (isOneCell(area)) {
-      yield* this.cells.get(cellKey(area.top, area.left)) ?? [];
-      for (const range of this.large) if (overlaps(range.area, area)) yield* range.states;
-      const block = cellKey(area.top >> ROW_BITS, area.left >> COLUMN_BITS);
-      for (const range of this.blocks.get(block) ?? []) if (overlaps(range.area, area)) yield* range.states;
-      return;
+      inCell(cellKey(area.top, area.left));
+      within(this.large);
+      return within(this.blocks.get(cellKey(area.top >> ROW_BITS, area.left >> COLUMN_BITS)) ?? NONE);
     }
     if (sizeOf(area) > this.cells.size) {
-      for (const [key, states] of this.cells)
-        if (contains(area, Math.floor(key / KEY_STEP), key % KEY_STEP)) yield* states;
+      for (const key of this.cells.keys()) if (contains(area, Math.floor(key / KEY_STEP), key % KEY_STEP)) inCell(key);
     } else {
       for (let row = area.top; row <= area.bottom; row++)
-        for (let column = area.left; column <= area.right; column++) yield* this.cells.get(cellKey(row, column)) ?? [];
+        for (let column = area.left; column <= area.right; column++) inCell(cellKey(row, column));
     }
-    for (const range of this.large) if (overlaps(range.area, area)) yield* range.states;
-    if (blockCount(area) > this.blocks.size) {
-      for (const range of this.ranges.values()) if (overlaps(range.area, area)) yield* range.states;
-    } else {
-      for (const block of blocksOf(area))
-        for (const range of this.blocks.get(block) ?? []) if (overlaps(range.area, area)) yield* range.states;
-    }
+    within(this.large);
+    if (blockCount(area) > this.blocks.size) within(this.ranges.values());
+    else for (const block of blocksOf(area)) within(this.blocks.get(block) ?? NONE);
   }
 }
+
+const NONE: readonly never[] = [];
 
 /** A block is 64 rows by 16 columns. */
 const ROW_BITS = 6;

@@ -199,6 +199,7 @@ export class FormulaEvaluator implements Evaluator {
     if (first === last && this.cells.isOpaque(first))
       throw new Unsupported(`refers to ${node.sheet}, which is no sheet of cells`);
     const area = shiftedArea(node.from, node.to, scope);
+    if (first === last) return Reference.single(first, area);
     return new Reference(
       Array.from({ length: Math.abs(last - first) + 1 }, (_, i) => ({ sheet: Math.min(first, last) + i, ...area })),
     );

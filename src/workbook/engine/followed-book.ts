@@ -53,7 +53,7 @@ export class FollowedBook implements Followed {
     cells.now = this.now ?? new Date();
     let touched = new Set<CellState>();
     const touch = (sheet: number, area: Area): void => {
-      for (const state of dependents.of(sheet, area)) touched.add(state);
+      dependents.each(sheet, area, (state) => touched.add(state));
     };
     const { extent } = cells;
     for (const { sheet, row, column } of changed) {
@@ -86,11 +86,11 @@ export class FollowedBook implements Followed {
     const again = new Set<CellState>();
     const { extent } = cells;
     const touch = (sheet: number, area: Area): void => {
-      for (const state of dependents.of(sheet, area)) {
-        if (state.kept) continue;
+      dependents.each(sheet, area, (state) => {
+        if (state.kept) return;
         if (state.progress === "waiting" || state.progress === "ordering") touched.add(state);
         else again.add(state);
-      }
+      });
     };
     this.calculation.workOut(leadingFrom(touched, dependents), {
       isTouched: (state) => touched.has(state),
@@ -152,7 +152,11 @@ function dependentsOf(states: readonly CellState[]): Dependents {
 function leadingFrom(first: ReadonlySet<CellState>, dependents: Dependents): Set<CellState> {
   const found = new Set(first);
   // A set hands out what is added to it while it is gone through.
-  for (const state of found) for (const next of dependents.of(state.sheet, state.area)) if (!next.kept) found.add(next);
+  for (const state of found) {
+    dependents.each(state.sheet, state.area, (next) => {
+      if (!next.kept) found.add(next);
+    });
+  }
   return found;
 }
 

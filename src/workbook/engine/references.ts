@@ -11,8 +11,8 @@ export function intersect(cells: CellSource, reference: Reference, scope: Scope)
 
 /** Where that cell is. */
 export function intersected(reference: Reference, scope: Scope): SheetArea | undefined {
-  const [area, ...others] = reference.areas;
-  if (!area || others.length > 0) return undefined;
+  const area = reference.areas[0];
+  if (!area || reference.areas.length > 1) return undefined;
   const row = area.top === area.bottom ? area.top : scope.row;
   const column = area.left === area.right ? area.left : scope.column;
   const cell = { sheet: area.sheet, top: row, left: column, bottom: row, right: column };
@@ -55,13 +55,20 @@ export function overlap(left: Reference, right: Reference): Reference | CellErro
 
 /** Where a written reference points from this formula's cell; beyond the grid's edge it comes in again on the other side. */
 export function shiftedArea(from: Corner, to: Corner, shift: { rowShift: number; columnShift: number }): Area {
-  const row = (corner: Corner) => (corner.rowAbsolute ? corner.row : wrapped(corner.row + shift.rowShift, MAX_ROWS));
-  const column = (corner: Corner) =>
-    corner.columnAbsolute ? corner.column : wrapped(corner.column + shift.columnShift, MAX_COLUMNS);
+  const [above, left] = [rowOf(from, shift), columnOf(from, shift)];
+  // Most references are to one cell.
+  if (to === from) return { top: above, left, bottom: above, right: left };
+  const [below, right] = [rowOf(to, shift), columnOf(to, shift)];
   return {
-    top: Math.min(row(from), row(to)),
-    left: Math.min(column(from), column(to)),
-    bottom: Math.max(row(from), row(to)),
-    right: Math.max(column(from), column(to)),
+    top: Math.min(above, below),
+    left: Math.min(left, right),
+    bottom: Math.max(above, below),
+    right: Math.max(left, right),
   };
 }
+
+const rowOf = ({ row, rowAbsolute }: Corner, { rowShift }: { rowShift: number }): number =>
+  rowAbsolute ? row : wrapped(row + rowShift, MAX_ROWS);
+
+const columnOf = ({ column, columnAbsolute }: Corner, { columnShift }: { columnShift: number }): number =>
+  columnAbsolute ? column : wrapped(column + columnShift, MAX_COLUMNS);
