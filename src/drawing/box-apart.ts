@@ -57,44 +57,37 @@ function drawPart(paper: Paper, scale: Scale, drawer: Drawer, part: Part, top: n
 }
 
 /** The bottom's groove, as it lies on the inner face. */
-function groove(
-  paper: Paper,
-  scale: Scale,
-  drawer: Drawer,
-  { name, length, width, upright }: Part,
-  lower: number,
-): void {
+function groove(paper: Paper, scale: Scale, drawer: Drawer, part: Part, lower: number): void {
+  const { name, upright = false } = part;
   const s = drawer.opening.standards;
   const grooved = s["bottom fit"] === "grooved" ? GROOVED : s["bottom fit"] === "under back" ? GROOVED.slice(0, 2) : [];
   const isOwn = name === "Front" && isJoined(s) && s["front grain"] === "horizontal" && grooved.length > 0;
   if (!isOwn && !grooved.includes(name)) return;
   const below = isOwn ? scale.of(subtract(drawer.boxBottom.value, drawer.front.bottom.value)) : 0;
-  if (upright) {
-    // Its lower edge is drawn at the left.
-    const left = scale.of(s["groove offset"]);
-    for (const x of [left, left + scale.of(s["bottom thickness"])])
-      paper.line("hidden", [x, lower], [x, lower - scale.of(width)]);
-    return;
-  }
-  const from = lower - below - scale.of(s["groove offset"]);
-  for (const y of [from, from - scale.of(s["bottom thickness"])]) paper.line("hidden", [0, y], [scale.of(length), y]);
+  const from = below + scale.of(s["groove offset"]);
+  // The lower edge of an upright piece is drawn at the left.
+  for (const at of [from, from + scale.of(s["bottom thickness"])]) hidden(paper, scale, part, lower, at, upright);
 }
 
 /** Those of its dividers, on the same face: across a piece from its left end, an upright one from its lower end. */
-function dadoes(
+function dadoes(paper: Paper, scale: Scale, drawer: Drawer, part: Part, lower: number): void {
+  const thickness = drawer.opening.standards["divider thickness"];
+  const cuts = dadoesOf(drawer).filter(({ name }) => name === part.name);
+  for (const edge of cuts.flatMap(({ from }) => from.flatMap((begin) => [begin, add(begin, thickness)])))
+    hidden(paper, scale, part, lower, scale.of(edge), !part.upright);
+}
+
+/** A line across a part as it is drawn, so far from its left end, or along it, so far from its lower edge. */
+function hidden(
   paper: Paper,
   scale: Scale,
-  drawer: Drawer,
-  { name, length, width, upright }: Part,
+  { length, width }: Part,
   lower: number,
+  at: number,
+  isAcross: boolean,
 ): void {
-  const thickness = drawer.opening.standards["divider thickness"];
-  const cuts = dadoesOf(drawer).filter((one) => one.name === name);
-  for (const edge of cuts.flatMap(({ from }) => from.flatMap((begin) => [begin, add(begin, thickness)]))) {
-    const at = scale.of(edge);
-    if (upright) paper.line("hidden", [0, lower - at], [scale.of(length), lower - at]);
-    else paper.line("hidden", [at, lower], [at, lower - scale.of(width)]);
-  }
+  if (isAcross) paper.line("hidden", [at, lower], [at, lower - scale.of(width)]);
+  else paper.line("hidden", [0, lower - at], [scale.of(length), lower - at]);
 }
 
 const GROOVED: readonly Part["name"][] = ["Side", "Box front", "Box back"];
