@@ -11,6 +11,8 @@ const MONEY = "#,##0.00";
 const DRAWERS = '[=1]0" drawer"_);0" drawers"_)';
 const SERIF = "Georgia";
 
+/** Under what heads a table or a part of a sheet. */
+const rule = { bottom: { line: "medium", color: "A88A66" } } as const;
 const hair = { bottom: { line: "thin", color: LINE } } as const;
 const box = {
   left: { line: "thin", color: MAPLE },
@@ -46,32 +48,32 @@ export const STYLES = {
   subtitle: { font: { color: SOFT }, vertical: "center" },
   section: {
     font: { name: SERIF, size: 13, bold: true, color: WALNUT },
-    borders: { bottom: { line: "medium", color: "A88A66" } },
+    borders: rule,
     vertical: "bottom",
   },
   column: {
     font: { bold: true },
-    borders: { bottom: { line: "medium", color: "A88A66" } },
+    borders: rule,
     horizontal: "right",
     vertical: "bottom",
     indent: 1,
   },
   columnSize: {
     font: { bold: true },
-    borders: { bottom: { line: "medium", color: "A88A66" } },
+    borders: rule,
     horizontal: "right",
     vertical: "bottom",
   },
   columnText: {
     font: { bold: true },
-    borders: { bottom: { line: "medium", color: "A88A66" } },
+    borders: rule,
     horizontal: "left",
     vertical: "bottom",
   },
   finding: { borders: hair, vertical: "center", wrap: true },
   remark: {
     font: { color: SOFT },
-    borders: { bottom: { line: "medium", color: "A88A66" } },
+    borders: rule,
     vertical: "bottom",
     indent: 1,
   },
