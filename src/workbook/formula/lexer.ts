@@ -78,7 +78,9 @@ function tokenAt(formula: string, start: number, before: TokenKind | undefined):
   if (shape) {
     const found = token(shape, ALL.lastIndex);
     if (isOnGrid(found.kind, found.text)) return found;
-    return token(shapeAt(WORDS, formula, start)!, WORDS.lastIndex);
+    const word = shapeAt(WORDS, formula, start);
+    // A mark that fixes a column begins no word.
+    return word ? token(word, WORDS.lastIndex) : token("unknown", start + 1);
   }
   if (formula[start] === "[") {
     const end = closingBracket(formula, start);

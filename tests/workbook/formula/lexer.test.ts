@@ -17,6 +17,8 @@ describe("tokens(formula)", () => {
     ["A1:Bench!B2", ["cell A1", "operator :", "sheet Bench!", "cell B2"]],
     ["[1]Bench!Widths", ["sheet [1]Bench!", "name Widths"]],
     ["LOG10(XFE1)", ["call LOG10", "operator (", "name XFE1", "operator )"]],
+    ["A1+$XFE1", ["cell A1", "operator +", "unknown $", "name XFE1"]],
+    ["$9999999:1", ["unknown $", "number 9999999", "operator :", "number 1"]],
     ["Parts[[#All],[Size '[in']]]", ["name Parts", "brackets [[#All],[Size '[in']]]"]],
     ['"say ""A1"""&#N/A', ['text "say ""A1"""', "operator &", "error #N/A"]],
     ["1.5E3+.5", ["number 1.5E3", "operator +", "number .5"]],
@@ -27,7 +29,7 @@ describe("tokens(formula)", () => {
   ])("%s", (formula, expected) => expect(told(formula)).toEqual(expected));
 
   const piece = fc.constantFrom(
-    ..."A1 $B$2 A:B 1:2 'a b'! S! [1]S! #REF! # \" ' [ ] ( ) : , ; { } LET( x 1.5 <> - \\".split(" "),
+    ..."A1 $B$2 A:B 1:2 $XFE1 $9999999:1 'a b'! S! [1]S! #REF! # \" ' [ ] ( ) : , ; { } LET( x 1.5 <> - \\".split(" "),
   );
 
   it("are the whole text, in order, whatever it is", () => {
