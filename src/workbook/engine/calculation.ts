@@ -327,13 +327,13 @@ export class Calculation {
   }
 
   private scope(state: CellState): Scope {
-    const { cell } = state;
+    const { cell, prepared } = state;
     return {
       sheet: state.sheet,
       row: cell.row,
       column: cell.column,
-      rowShift: cell.formula.rowShift,
-      columnShift: cell.formula.columnShift,
+      rowShift: prepared.rowShift,
+      columnShift: prepared.columnShift,
       arrays: cell.formula.kind !== "plain",
     };
   }

@@ -69,8 +69,8 @@ export class Cells implements CellSource {
   }
 
   /** Reads a formula that stands in no cell. */
-  prepare(text: string, sheet: number): Prepared {
-    return this.preparation.prepare({ text }, sheet);
+  prepare(text: string, sheet: number): Omit<Prepared, "rowShift" | "columnShift"> {
+    return this.preparation.lookOnce(text, sheet);
   }
 
   /** The formula that is worked out at present: what it reads beyond what its text names is noted with it. */
@@ -368,7 +368,7 @@ export class Cells implements CellSource {
   }
 
   private stateOf(cell: FormulaCell, sheet: number): CellState {
-    const prepared = this.preparation.prepare(cell.formula, sheet);
+    const prepared = this.preparation.prepare(cell.formula, sheet, cell);
     const state: CellState = {
       sheet,
       cell,

@@ -1,4 +1,5 @@
 import { parseFormula } from "../formula/parse";
+import { relativeForm } from "../formula/relative-form";
 import { typedName, typedNames } from "../formula/typed-name";
 import { unquotedLength } from "../formula/unquoted-length";
 import { children, type Node, type NodeOf } from "../formula/nodes";
@@ -8,12 +9,25 @@ import { CUSTOM_CAPITALS } from "./library";
 import { Unsupported } from "./values";
 
 /** A formula read and looked through: its tree, or why it must keep its stored value. */
-export interface Prepared {
+interface Looked {
   node?: Node;
   obstacle?: Unsupported;
   /** Calls a custom function. */
   custom: boolean;
 }
+
+/** The same in a cell, with how far that is from where the tree was written. */
+export interface Prepared extends Looked {
+  rowShift: number;
+  columnShift: number;
+}
+
+interface Place {
+  row: number;
+  column: number;
+}
+
+type Unread = Pick<Formula, "text" | "obstacle" | "rowShift" | "columnShift">;
 
 /** What a formula may call and name. */
 export interface Known {
@@ -39,22 +53,39 @@ function readOnce(text: string): Node {
   return node;
 }
 
-/** Reads formulas; shared ones, which have one text for thousands of cells, once. */
+/** Reads formulas; shared ones, which have one text for thousands of cells, once, and those that are filled down as well. */
 export class Preparation {
-  private readonly prepared = new Map<string, Prepared>();
+  private readonly looked = new Map<string, Looked>();
+  private readonly byForm = new Map<string, Looked & Place>();
   private parts = 0;
 
   constructor(private readonly known: Known) {}
 
-  prepare(formula: Pick<Formula, "text" | "obstacle">, sheet: number): Prepared {
-    if (formula.obstacle) return { obstacle: new Unsupported(formula.obstacle), custom: false };
-    const key = `${sheet} ${formula.text}`;
-    let prepared = this.prepared.get(key);
-    if (!prepared) this.prepared.set(key, (prepared = this.look(formula.text, sheet)));
-    return prepared;
+  prepare({ text, rowShift, columnShift, obstacle }: Unread, sheet: number, { row, column }: Place): Prepared {
+    if (obstacle) return { obstacle: new Unsupported(obstacle), custom: false, rowShift, columnShift };
+    const written = { row: row - rowShift, column: column - columnShift };
+    const form = relativeForm(text, written.row, written.column);
+    const key = `${sheet} ${form}`;
+    const like = form === undefined ? undefined : this.byForm.get(key);
+    if (like) {
+      const { node, custom } = like;
+      return { node, custom, rowShift: row - like.row, columnShift: column - like.column };
+    }
+    const looked = this.lookOnce(text, sheet);
+    // Why a formula is not worked out is told in its own words.
+    if (form !== undefined && !looked.obstacle) this.byForm.set(key, { ...looked, ...written });
+    return { ...looked, rowShift, columnShift };
   }
 
-  private look(text: string, sheet: number): Prepared {
+  /** A formula that stands in no cell. */
+  lookOnce(text: string, sheet: number): Looked {
+    const key = `${sheet} ${text}`;
+    let looked = this.looked.get(key);
+    if (!looked) this.looked.set(key, (looked = this.look(text, sheet)));
+    return looked;
+  }
+
+  private look(text: string, sheet: number): Looked {
     const found = { missing: new Set<string>(), custom: false, external: "" };
     try {
       if (this.parts > MOST_PARTS)
