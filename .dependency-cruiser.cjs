@@ -44,7 +44,7 @@ const workbook = {
   author: ["edit", "sheets", "engine", "xlsx", "formula"],
   "new-job": ["author", "formula"],
   shop: ["edit", "engine"],
-  browser: ["shop", "new-job", "author", "freeze", "edit", "look", "xlsx", "engine"],
+  browser: ["shop", "new-job", "author", "freeze", "edit", "sheets", "look", "xlsx", "engine"],
   node: ["shop", "freeze", "edit", "sheets", "xlsx", "engine"],
 };
 
@@ -116,6 +116,8 @@ module.exports = {
 
     // Build helpers run in Node and are imported by nothing in src.
     within("build"),
+    // What stands beside the page as a file is worked out when the page is built.
+    { from: { path: "^src/build/page/" }, to: { path: "^src/workbook/browser/example/make\\.ts$" } },
     { from: { path: "^src/build/" }, to: { path: "^src/guide/index\\.ts$" } },
     { from: { path: "^src/build/" }, to: { path: "^src/taskpane/result-text\\.ts$" } },
     { from: { path: "^src/build/" }, to: { dependencyTypes: ["core", "npm-dev"] } },

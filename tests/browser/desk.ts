@@ -29,7 +29,8 @@ const PATIENCE = 15_000;
 /** One server and one browser; every visit is a fresh profile. */
 export interface Desk {
   readonly address: string;
-  visit(options?: BrowserContextOptions): Promise<Visit>;
+  /** @param before what is done before the page is loaded */
+  visit(options?: BrowserContextOptions, before?: (visit: Visit) => Promise<unknown>): Promise<Visit>;
   close(): Promise<void>;
 }
 
@@ -41,7 +42,7 @@ export async function openDesk(start?: string, serving = startServer(start)): Pr
   const [server, browser] = await Promise.all([serving, startBrowser()]);
   return {
     address: server.address,
-    visit: async (options = {}) => {
+    visit: async (options = {}, before) => {
       const context = await browser.newContext({
         viewport: { width: 1280, height: 800 },
         acceptDownloads: true,
@@ -49,6 +50,7 @@ export async function openDesk(start?: string, serving = startServer(start)): Pr
         ...options,
       });
       const visit = new Visit(await context.newPage(), server.address);
+      await before?.(visit);
       await visit.load();
       if (start !== undefined) await visit.page.waitForFunction(() => window.inside);
       return visit;

@@ -48,7 +48,7 @@ const WORKBOOK: Record<string, string[]> = {
   author: ["formula", "engine", "xlsx", "sheets", "edit"],
   "new-job": ["formula", "author"],
   shop: ["engine", "edit"],
-  browser: ["engine", "xlsx", "look", "edit", "freeze", "author", "new-job", "shop"],
+  browser: ["engine", "xlsx", "look", "sheets", "edit", "freeze", "author", "new-job", "shop"],
   node: ["engine", "xlsx", "sheets", "edit", "freeze", "shop"],
 };
 

@@ -4,9 +4,12 @@ import { build } from "esbuild";
 import { functionFiles } from "../function-files";
 import { functionReference } from "../function-reference";
 import { guideFiles, guideReference } from "../guide/index";
+import { exampleFiles } from "../../workbook/browser/example/make";
 import { ATTRIBUTIONS, attributions, banner, bundledFiles } from "../notices/index";
 import { withColors } from "../styles";
+import { characterSets } from "./character-sets";
 import { panePage } from "./pane-page";
+import { withPreloads } from "./preloads";
 
 /** The page's files by name: everything that the embedded workbook needs, and nothing from elsewhere. */
 export type PageFiles = ReadonlyMap<string, { type: string; bytes: Uint8Array }>;
@@ -18,7 +21,8 @@ export type PageFiles = ReadonlyMap<string, { type: string; bytes: Uint8Array }>
 export async function buildPage(start?: string): Promise<PageFiles> {
   const { outputFiles, metafile } = await bundlePage(start);
   const files = new Map(outputFiles.map(({ path, contents }) => [path.slice(1), contents]));
-  files.set("index.html", readFileSync(here("../../workbook/browser/index.html")));
+  const page = readFileSync(here("../../workbook/browser/index.html"), "utf8");
+  files.set("index.html", new TextEncoder().encode(withPreloads(page, metafile)));
   files.set("icon.svg", readFileSync(here("../../../manifest/icon.svg")));
   files.set(
     "taskpane.css",
@@ -28,7 +32,7 @@ export async function buildPage(start?: string): Promise<PageFiles> {
     "pane.html",
     new TextEncoder().encode(panePage(readFileSync(here("../../taskpane/taskpane.html"), "utf8"))),
   );
-  for (const [name, bytes] of guideFiles()) files.set(name, bytes);
+  for (const [name, bytes] of [...guideFiles(), ...exampleFiles()]) files.set(name, bytes);
   files.set(ATTRIBUTIONS, new TextEncoder().encode(attributions("The page", bundledFiles(metafile))));
   return new Map([...files].map(([name, bytes]) => [name, { type: typeOf(name), bytes }]));
 }
@@ -58,6 +62,7 @@ export function bundlePage(start = here("../../workbook/browser/main.ts")) {
     legalComments: "none",
     banner: { js: banner(version), css: banner(version) },
     logLevel: "warning",
+    plugins: [characterSets],
     define: {
       FUNCTION_REFERENCE: JSON.stringify(reference),
       GUIDE_REFERENCE: JSON.stringify(guideReference()),
@@ -75,6 +80,8 @@ const TYPES: Record<string, string> = {
   js: "text/javascript; charset=utf-8",
   css: "text/css; charset=utf-8",
   svg: "image/svg+xml",
+  json: "application/json; charset=utf-8",
+  xlsx: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
   txt: "text/plain; charset=utf-8",
 };
 

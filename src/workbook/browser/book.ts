@@ -2,11 +2,10 @@ import type { WorkbookDefinition } from "../author/index";
 import type { Change, Content, SheetEdit } from "../edit/index";
 import type { StyleChange } from "../look/index";
 import type { Busy, Patience } from "./busy";
-import { Stopped, WorkerClient } from "./worker/client";
+import { Stopped, type WorkerClient } from "./worker/client";
 import { apply, difference, type Difference } from "./worker/difference";
 import type {
   Answers,
-  Edits,
   Kind,
   OpenedBook,
   Place,
@@ -16,6 +15,7 @@ import type {
   SheetsChanged,
   WhatCame,
 } from "./worker/messages";
+import { beginOpening, type Opening } from "./worker/opening";
 import type { Results } from "./worker/results";
 
 /**
@@ -36,17 +36,15 @@ export class Book {
   version = 0;
   private edits: readonly Change[];
 
-  private client: Promise<WorkerClient> | undefined;
-  /** Called with what has become other where a worker was ended and the next one has begun. */
+  private working: Working | undefined;
+  /** Called with what has become other where the worker that has begun found it otherwise than it is shown. */
   onBegun: (other: Difference) => void = () => undefined;
 
   private constructor(
     private readonly bytes: Uint8Array,
     opened: OpenedBook,
     private readonly busy: Busy,
-    client: WorkerClient,
   ) {
-    this.client = Promise.resolve(client);
     this.results = opened.results;
     this.mended = opened.mended;
     this.unshown = opened.unshown;
@@ -63,25 +61,31 @@ export class Book {
   }
 
   /**
-   * Opens a workbook in a worker of its own.
+   * A workbook as its worker finds it.
    * @throws FileFault where the bytes are no usable workbook
    * @throws Stopped
    */
-  static async open(
-    bytes: Uint8Array,
-    edits: Edits,
-    what: string,
-    busy: Busy,
-  ): Promise<{ book: Book; opened: OpenedBook }> {
-    const client = new WorkerClient();
+  static async open(bytes: Uint8Array, { client, opened }: Opening, what: string, busy: Busy): Promise<FirstShown> {
+    const stop = (tookTooLong: boolean): void => client.end(new Stopped(tookTooLong));
     try {
-      const asked = client.ask("open", { bytes, edits });
-      const opened = await busy.during(what, asked, (tookTooLong) => client.end(new Stopped(tookTooLong)), "long");
-      return { book: new Book(bytes, opened, busy, client), opened };
+      const shown = await busy.during(what, opened, stop, "long");
+      const book = new Book(bytes, shown, busy);
+      book.working = { client, begun: Promise.resolve() };
+      return { book, opened: shown };
     } catch (error) {
       client.end();
       throw error;
     }
+  }
+
+  /** A workbook that is shown as it was found before; a worker begins with it when it is asked for something. */
+  static show(bytes: Uint8Array, opened: OpenedBook, busy: Busy): FirstShown {
+    return { book: new Book(bytes, opened, busy), opened };
+  }
+
+  /** Lets a worker begin before it is asked for anything. */
+  wake(): Working {
+    return (this.working ??= this.begin(beginOpening(this.bytes, this.edits)));
   }
 
   /** Everything in which the workbook differs from its file. */
@@ -151,40 +155,40 @@ export class Book {
   }
 
   end(): void {
-    void this.client?.then(
-      (client) => client.end(),
-      () => undefined,
-    );
-    this.client = undefined;
+    this.working?.client.end();
+    this.working = undefined;
   }
 
   private async ask<K extends Kind>(kind: K, question: Questions[K], what: string, patience: Patience) {
-    const client = await (this.client ??= this.begin());
-    const asked: Promise<Answers[K]> = client.ask(kind, question);
-    return this.busy
-      .during(what, asked, (tookTooLong) => client.end(new Stopped(tookTooLong)), patience)
-      .catch((error: unknown) => {
-        if (!client.isAlive) this.client = undefined;
-        throw error;
-      });
-  }
-
-  /** Begins again with what was last taken in, after the worker has ended. */
-  private async begin(): Promise<WorkerClient> {
-    const client = new WorkerClient();
+    const { client, begun } = this.wake();
+    const stop = (tookTooLong: boolean): void => client.end(new Stopped(tookTooLong));
     try {
-      const asked = client.ask("open", { bytes: this.bytes, edits: this.edits });
-      const end = (): void => client.end(new Stopped(false));
-      const { results, changes } = await this.busy.during("Working the workbook out as it was", asked, end, "endless");
-      const other = difference(this.results, results);
-      this.take(other, changes);
-      this.onBegun(other);
-      return client;
+      // How cells look is asked by the page itself, and nobody waits for it.
+      await (kind === "looks" ? begun : this.busy.during("Working the workbook out as it was", begun, stop, "endless"));
+      const asked: Promise<Answers[K]> = client.ask(kind, question);
+      return await this.busy.during(what, asked, stop, patience);
     } catch (error) {
-      client.end();
-      this.client = undefined;
+      if (!client.isAlive && this.working?.client === client) this.working = undefined;
       throw error;
     }
+  }
+
+  /** Goes on with what a new worker finds, where it was last taken in and what is shown may be otherwise. */
+  private begin({ client, opened }: Opening): Working {
+    const begun = opened
+      .then(({ results, changes }) => {
+        const other = difference(this.results, results);
+        this.take(other, changes);
+        this.onBegun(other);
+      })
+      .catch((error: unknown) => {
+        client.end();
+        if (this.working?.client === client) this.working = undefined;
+        throw error;
+      });
+    // Whoever asks next is told.
+    begun.catch(() => undefined);
+    return { client, begun };
   }
 
   private take(other: Difference, changes: readonly Change[] | undefined): void {
@@ -192,4 +196,16 @@ export class Book {
     this.version++;
     if (changes) this.edits = changes;
   }
+}
+
+/** A worker, and when it has the workbook. */
+interface Working {
+  client: WorkerClient;
+  begun: Promise<void>;
+}
+
+/** A workbook, with all that a grid shows of it. */
+interface FirstShown {
+  book: Book;
+  opened: OpenedBook;
 }

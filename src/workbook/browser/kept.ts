@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { FRACTION_FORMAT } from "../edit/index";
+import { FRACTION_FORMAT } from "../edit/number-formats";
 
 const cell = {
   /** Its id; older versions of the page kept its number in the file. */

@@ -1,4 +1,6 @@
-import "./page.css";
-import { startPage } from "./page";
+import "./styles";
+import { takeFirstWork } from "./first-work";
 
-void startPage();
+const first = takeFirstWork();
+// The grid's library is large: while it is read, what is kept is fetched and a worker has begun with it.
+void import("./page").then(({ startPage }) => startPage(first));

@@ -11,7 +11,9 @@ import { allowCellsOnly } from "./command-guard";
 import { showConditions } from "./conditions";
 import { copySpills } from "./copied-spills";
 import { takeDrops } from "./drop";
+import { EXAMPLE_FILE } from "./example/names";
 import { download, readFile } from "./files";
+import { takeFirstWork, type BegunWork } from "./first-work";
 import { focusGrid } from "./focus-grid";
 import { showFractions } from "./fractions";
 import { askToFreeze } from "./freeze-dialog";
@@ -35,7 +37,7 @@ import { sheetTabs, whySheetsStay } from "./sheet-tabs";
 import { standStill } from "./stand-still";
 import { tabMenu } from "./tab-menu";
 import { tabNames } from "./tab-names";
-import { takeShelf, type Shelf } from "./storage";
+import type { Shelf } from "./storage";
 import { toolbar, unlessUnsaved } from "./toolbar";
 import { createGrid, type Grid } from "./univer";
 import type { Waiting } from "./waiting";
@@ -46,7 +48,7 @@ import { tellAtPointer } from "./pointer-message";
 import type { Place } from "./worker/messages";
 
 /** Brings the page to life: grid, pane, toolbar, and the work that was kept from the last visit. */
-export async function startPage(): Promise<{ grid: Grid; work: Work }> {
+export async function startPage(first = takeFirstWork()): Promise<{ grid: Grid; work: Work }> {
   const said = notices(part("notice"), () => focusGrid(grid));
   const dark = matchMedia("(prefers-color-scheme: dark)");
   let connect: (host: Host) => void = () => undefined;
@@ -66,14 +68,14 @@ export async function startPage(): Promise<{ grid: Grid; work: Work }> {
   keepRoom(grid, said.fault);
   keepKeys(grid, part("pane").querySelector("iframe")!);
 
-  const shelf = await takeShelf();
+  const { shelf, begun } = await first;
   const busy = busyLine(part("busy"), () => focusGrid(grid));
   part("busy").addEventListener("click", () => focusGrid(grid));
   const work = new Work(grid, shelf, busy, {
     onTakenBack: (cells, reason) => said.fault(takenBack(cells, reason)),
     onLeftBehind: () => said.fault(LEFT_BEHIND),
   });
-  const refused = await openFirst(grid, work, shelf);
+  const refused = await openFirst(grid, work, shelf, begun);
   // The library makes its services for sheets when the first workbook comes.
   work.typed = readEntries(grid, () => work.opened);
   boundSelections(grid, said.fault);
@@ -118,7 +120,7 @@ export async function startPage(): Promise<{ grid: Grid; work: Work }> {
       put(grid, work, example()).catch((error: unknown) => said.fault(`The example was not opened. ${why(error)}`)),
     begin: () =>
       askForJob(part("new-job"), (choices) =>
-        put(grid, work, begun(choices)).catch((error: unknown) => said.fault(`The job was not begun. ${why(error)}`)),
+        put(grid, work, ownJob(choices)).catch((error: unknown) => said.fault(`The job was not begun. ${why(error)}`)),
       ),
     print: () =>
       printSheets(work.opened, work.name, openSheet(grid), (error) => said.fault(`Nothing was printed. ${why(error)}`)),
@@ -174,6 +176,7 @@ export async function startPage(): Promise<{ grid: Grid; work: Work }> {
   await grid.univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
   document.body.dataset["ready"] = "yes";
   performance.mark("ready");
+  work.opened.book.wake();
   pane.load();
   await shelf.opened().catch(() => undefined);
   return { grid, work };
@@ -195,21 +198,22 @@ const laidOut = (name: string, choices: Choices): KeptWork => ({
   saved: [],
 });
 
-const example = (): KeptWork => laidOut("parts-bench.xlsx", benchJob("in"));
+const example = (): KeptWork => laidOut(EXAMPLE_FILE, benchJob("in"));
 
-const begun = (choices: Choices): KeptWork => laidOut("my-job.xlsx", choices);
+const ownJob = (choices: Choices): KeptWork => laidOut("my-job.xlsx", choices);
 
 /** @returns what was kept and could not be opened; it waits, and the example is open in its place */
-async function openFirst(grid: Grid, work: Work, shelf: Shelf): Promise<Waiting | undefined> {
-  if (!shelf.work) {
-    await put(grid, work, example());
-    return undefined;
-  }
+async function openFirst(
+  grid: Grid,
+  work: Work,
+  shelf: Shelf,
+  begun: BegunWork | undefined,
+): Promise<Waiting | undefined> {
   try {
-    await shelf.opening().catch(() => undefined);
-    await put(grid, work, shelf.work);
+    await whileShut(grid, () => (begun ? work.putBegun(begun) : work.put(example())));
     return undefined;
   } catch (error) {
+    if (!shelf.work) throw error;
     const refused = await shelf.refused(why(error)).catch(() => undefined);
     await put(grid, work, example());
     return refused;

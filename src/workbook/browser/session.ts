@@ -2,7 +2,8 @@ import { IUniverInstanceService } from "@univerjs/core";
 import { Book } from "./book";
 import type { Busy } from "./busy";
 import { keepCalculated, type Calculation, type Watcher } from "./calculation";
-import type { KeptWork } from "./kept";
+import type { BegunWork } from "./first-work";
+import { beginOpening } from "./worker/opening";
 import { snapshot } from "./snapshot";
 import type { Grid } from "./univer";
 import type { OpenedBook } from "./worker/messages";
@@ -17,20 +18,19 @@ export interface OpenInGrid {
 let count = 0;
 
 /**
- * Puts a workbook's file into the grid, in place of what stood there.
- * @param edits what was changed since, in an earlier visit
+ * Puts a workbook into the grid, in place of what stood there.
  * @throws FileFault where the bytes are no usable workbook; grid and workbook are then left as they were
  */
 export async function openInGrid(
   grid: Grid,
-  bytes: Uint8Array,
-  name: string,
-  edits: KeptWork["edits"],
+  { work: { bytes, name, edits }, opening, opened: found }: BegunWork,
   busy: Busy,
   before: () => OpenInGrid | undefined,
   watcher: Watcher,
 ): Promise<OpenInGrid> {
-  const { book, opened } = await Book.open(bytes, edits, `Opening ${name}`, busy);
+  const { book, opened } = found
+    ? Book.show(bytes, found, busy)
+    : await Book.open(bytes, opening ?? beginOpening(bytes, edits), `Opening ${name}`, busy);
   const unitId = `workbook-${++count}`;
   const last = before();
   try {

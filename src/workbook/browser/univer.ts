@@ -1,9 +1,3 @@
-import "@univerjs/design/lib/index.css";
-import "@univerjs/ui/lib/index.css";
-import "@univerjs/docs-ui/lib/index.css";
-import "@univerjs/sheets-ui/lib/index.css";
-import "@univerjs/sheets-formula-ui/lib/index.css";
-import "@univerjs/sheets-numfmt-ui/lib/index.css";
 // These put the public face together.
 import "@univerjs/sheets/facade";
 import "@univerjs/ui/facade";
@@ -52,7 +46,14 @@ export function createGrid(container: HTMLElement, darkMode: boolean): Grid {
     [UniverRenderEnginePlugin],
     [
       UniverUIPlugin,
-      { container, header: true, toolbar: false, contextMenu: false, headerMenu: false, disableAutoFocus: true },
+      {
+        container: container.id,
+        header: true,
+        toolbar: false,
+        contextMenu: false,
+        headerMenu: false,
+        disableAutoFocus: true,
+      },
     ],
     [UniverDocsUIPlugin],
     [UniverFormulaEnginePlugin, { notExecuteFormula: true }],

@@ -1,4 +1,5 @@
 import type { Busy } from "./busy";
+import type { BegunWork } from "./first-work";
 import type { Watcher } from "./calculation";
 import type { TypedNumbers } from "./typed-numbers";
 import { openInGrid, type OpenInGrid } from "./session";
@@ -43,13 +44,19 @@ export class Work {
   }
 
   /** @throws FileFault where the bytes are no usable workbook; what was open then stays */
-  async put({ edits, ...kept }: KeptWork): Promise<void> {
-    this.open = await openInGrid(this.grid, kept.bytes, kept.name, edits, this.busy, () => this.open, {
+  put(work: KeptWork): Promise<void> {
+    return this.putBegun({ work });
+  }
+
+  /** The same, for a workbook of which something is known before. */
+  async putBegun(begun: BegunWork): Promise<void> {
+    this.open = await openInGrid(this.grid, begun, this.busy, () => this.open, {
       typed: () => this.typed,
       onChange: () => this.listener(),
       ...this.words,
     });
-    this.kept = kept;
+    const { name, bytes, saved, isAhead } = begun.work;
+    this.kept = { name, bytes, saved, isAhead };
     this.listener();
   }
 

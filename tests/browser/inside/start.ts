@@ -1,4 +1,4 @@
-import "../../../src/workbook/browser/page.css";
+import "../../../src/workbook/browser/styles";
 import { startPage } from "../../../src/workbook/browser/page";
 import { disagreement, structure, type Started } from "./agreement";
 import { tryTheLaw } from "./law";

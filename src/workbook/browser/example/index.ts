@@ -3,14 +3,11 @@ import type { OpenedBook } from "../worker/messages";
 import { EXAMPLE_FILE, EXAMPLE_OPENED } from "./names";
 import { fromText } from "./text";
 
-/** A workbook and what is shown of it, worked out when the page was built: it is there before any worker is. */
-export interface Example {
-  work: KeptWork;
-  opened: OpenedBook;
-}
-
-/** @throws TypeError where the files do not come */
-export async function fetchExample(): Promise<Example> {
+/**
+ * The example and what is shown of it, which was worked out when the page was built.
+ * @throws TypeError where the files do not come
+ */
+export async function fetchExample(): Promise<{ work: KeptWork; opened: OpenedBook }> {
   const [bytes, opened] = await Promise.all([
     fetched(EXAMPLE_FILE).then((answer) => answer.arrayBuffer()),
     fetched(EXAMPLE_OPENED).then((answer) => answer.text()),

@@ -2,7 +2,6 @@ import type { OpenInGrid } from "../session";
 import { part } from "../part";
 import { layOut } from "./pages";
 import { askForPages } from "./print-dialog";
-import "./print.css";
 
 /** Asks what to print, lays it out as pages, and has the browser print those; where it can, as a PDF too. */
 export function printSheets(opened: OpenInGrid, name: string, open: string, fault: (error: unknown) => void): void {

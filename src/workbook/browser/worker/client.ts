@@ -1,4 +1,4 @@
-import { SheetFault } from "../../edit/index";
+import { SheetFault } from "../../sheets/sheet-edit";
 import { FileFault } from "../../xlsx/fault";
 import type { Answers, Kind, Questions, Reply, Request, WorkerFault } from "./messages";
 
