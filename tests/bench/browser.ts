@@ -24,10 +24,11 @@ export async function benchBrowser(): Promise<void> {
     console.log(
       `one that every drawer and price hangs on: ${await edits(visit, standardCell("front gap"), (i) => `=1/8+${i}/64`)}`,
     );
-    await visit.open("many.xlsx", many());
-    await visit.page.getByText("many.xlsx is open.").waitFor();
+    const other = await desk.visit();
+    await other.open("many.xlsx", many());
+    await other.page.getByText("many.xlsx is open.").waitFor();
     console.log(
-      `an edit with ${MANY.toLocaleString("en")} cells of ours: ${await edits(visit, "A1", (i) => `=24+${i}`)}`,
+      `an edit with ${MANY.toLocaleString("en")} cells of ours: ${await edits(other, "A1", (i) => `=24+${i}`)}`,
     );
   } finally {
     await desk.close();
@@ -53,9 +54,12 @@ const sinceArrival = (): number => {
   const files = performance.getEntriesByType("resource") as PerformanceResourceTiming[];
   const named = [...document.querySelectorAll<HTMLLinkElement>('link[rel="stylesheet"], link[rel="modulepreload"]')];
   const waitedFor = new Set(named.map(({ href }) => href));
-  const arrivals = files.filter(({ name }) => waitedFor.has(name) || /\/parts-bench\./.test(name));
   const [ready] = performance.getEntriesByName("ready");
-  return ready!.startTime - Math.max(...arrivals.map(({ responseEnd }) => responseEnd));
+  const arrivals = files
+    .filter(({ name }) => waitedFor.has(name) || /\/parts-bench\./.test(name))
+    .map(({ responseEnd }) => ready!.startTime - responseEnd);
+  // The worker asks for some of the scripts once more, later.
+  return Math.min(...arrivals.filter((before) => before > 0));
 };
 
 /** Writes formulas into a cell, another each time, until the picture with all that follows from it. */
