@@ -1,9 +1,6 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import type axe from "axe-core";
-import type { Frame, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
 import { GUIDE_PAGES } from "../../src/guide/index";
+import { paneFrame, violations } from "./axe";
 import { BOX_WIDTH, WIDTH } from "./bench";
 import { openDesk, type Desk, type Visit } from "./desk";
 
@@ -19,17 +16,6 @@ afterEach(() => {
   expect(visit.elsewhere).toEqual([]);
 });
 
-const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
-
-async function violations(where: Page | Frame): Promise<string[]> {
-  await where.evaluate(AXE);
-  return where.evaluate(async () => {
-    const { axe: checker } = globalThis as unknown as { axe: typeof axe };
-    const found = await checker.run();
-    return found.violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`));
-  });
-}
-
 test("opens in the pane from a function's front at that function's help, and the pane comes back", async () => {
   const { page, pane } = visit;
   await pane.getByText("BOXWIDTH", { exact: true }).click();
@@ -40,7 +26,7 @@ test("opens in the pane from a function's front at that function's help, and the
   await expect.poll(async () => Math.abs((await heading.boundingBox())!.y) < 400).toBe(true);
   await help.getByRole("link", { name: "Cautions" }).first().click();
   await help.getByRole("heading", { name: "At the saw" }).waitFor();
-  expect(await violations(page.frames().find((frame) => frame.url().endsWith("pane.html"))!)).toEqual([]);
+  expect(await violations(paneFrame(page))).toEqual([]);
   await pane.getByRole("button", { name: "‹ Functions" }).click();
   await pane.getByText("BOXWIDTH", { exact: true }).waitFor();
   // The functions have seen nothing of it.
@@ -48,10 +34,13 @@ test("opens in the pane from a function's front at that function's help, and the
   await visit.expectAt(BOX_WIDTH, 19);
 });
 
-/** The narrowest pane, a window, and paper, which is white whatever the screen is. */
+/** The narrowest pane, a phone, windows, and paper, which is white whatever the screen is. */
 const SHOWN = [
   { width: 320, media: "screen", colorScheme: "dark" },
+  { width: 375, media: "screen", colorScheme: "light" },
+  { width: 375, media: "screen", colorScheme: "dark" },
   { width: 1280, media: "screen", colorScheme: "light" },
+  { width: 1280, media: "screen", colorScheme: "dark" },
   { width: 720, media: "print", colorScheme: "dark" },
 ] as const;
 
