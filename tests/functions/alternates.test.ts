@@ -245,7 +245,7 @@ describe("ALTERNATES(openings, standards, stock, rates)", () => {
         ["", "Lone"],
         ["kerf", "1/8"],
       ],
-      "standards has fewer than two alternates to compare: one column each, side by side.",
+      "standards has fewer than two alternates, one column each.",
     ],
     [
       "a column without a name",

@@ -113,7 +113,7 @@ const PAIRS: [finding: RegExp, loud: Job, quiet: Job][] = [
     { rows: [["A", 18, 8, 20.5, 4]] },
     { standards: { slide: "center-mount" }, rows: [["A", 18, 8, 20.5, 4]] },
   ],
-  [/much wider than deep/, { rows: [["A", 31.125, 20, 20.5, 2]] }, { rows: [["A", 31, 20, 20.5, 2]] }],
+  [/deep, may rack/, { rows: [["A", 31.125, 20, 20.5, 2]] }, { rows: [["A", 31, 20, 20.5, 2]] }],
   [
     /of wood stands below the groove/,
     { standards: { "groove offset": "7/32" } },

@@ -138,7 +138,7 @@ describe("CHECKS(openings, standards, stock, rates) covers what is cut from and 
       ...STOCK.slice(1).map((row, i) => [...row, "rack 2", i === 1 ? 0 : ""]),
     ];
     expect(added(own)).toEqual([
-      "stock|doubtful|The column Note is not read.|Nothing to do where it is your own; else give it a heading of the table.",
+      "stock|doubtful|The column Note is not read.|Nothing to do where it is your own; else correct it.",
       "stock|doubtful|The 0 under Available is read as a blank.|Write none or a zero with its unit, as 0 in, where zero is meant.",
     ]);
   });

@@ -94,7 +94,7 @@ describe("CHECKS(openings, standards)", () => {
       one([["bottom thickness", "15/32"]], 36, 20, 16.5),
       "A1, A2",
       "doubtful",
-      /much wider than deep/,
+      /deep, may rack/,
     ],
     [
       "a thin bottom with a wide span",

@@ -88,8 +88,7 @@ describe("CUTS(parts, stock, kerf, trim, effort, unit)", () => {
       ["Part", "Drawer", "Length", "Width", "Qty", "Grain", "Grain group", "Grain gap"],
       ...["A1", "A2"].map((drawer) => ["Front", drawer, 8, 20, 1, "length", "A", "3/16"]),
     ];
-    const shaving =
-      "Caution: only 1/16 in comes off, less than the blade is wide: feed slowly, for the blade bends away from it.";
+    const shaving = "Caution: only 1/16 in comes off, less than the blade is wide: feed slowly, for it bends away.";
     const given = cuts(
       strip,
       [

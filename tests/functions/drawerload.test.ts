@@ -36,7 +36,7 @@ describe("DRAWERLOAD(inside_width, inside_depth, rate, unit)", () => {
     );
     expectValueError(
       () => DRAWERLOAD(16, 20, "1,500 Pa"),
-      `rate is "1,500": a comma before three digits may mark decimals or thousands. Write a point, or no comma.`,
+      `rate is "1,500": its comma may mark decimals or thousands. Write a point, or no comma.`,
     );
   });
 

@@ -34,7 +34,7 @@ describe("EMC(temperature, humidity, scale)", () => {
     expectValueError(() => EMC(70, 0), "humidity is 0, which an empty cell also gives: write none or 0 % for zero.");
     expectValueError(
       () => EMC(70, 0.45),
-      "humidity is 0.45: is that 0.45 % or 45 %? Write the percentage as a plain number, such as 7, or as a text with its sign, such as '0.5 %. (A cell formatted as a percentage holds 0.07 for 7 %.)",
+      "humidity is 0.45: is that 0.45 % or 45 %? Write a plain number, such as 7, or a text with its sign, such as '0.5 %. (A cell formatted as a percentage holds 0.07 for 7 %.)",
     );
   });
 

@@ -23,7 +23,7 @@ describe("LENGTH(value, unit)", () => {
     expectValueError(() => LENGTH("7/0"), `value is "7/0", which divides by zero.`);
     expectValueError(
       () => LENGTH("1,250"),
-      `value is "1,250": a comma before three digits may mark decimals or thousands. Write a point, or no comma.`,
+      `value is "1,250": its comma may mark decimals or thousands. Write a point, or no comma.`,
     );
     for (const blank of [undefined, null, ""]) {
       expectValueError(() => LENGTH(blank), `value is blank. It needs a length: ${LENGTHS}.`);

@@ -109,7 +109,7 @@ describe("what a drawer carries, and what its slides must", () => {
     );
     expectValueError(
       () => HARDWARE(table("10; heavy")),
-      'openings, row 2, Load, item 2 is "heavy". It takes even, files or a weight: a number, which is in lb, or one with its unit.',
+      'openings, row 2, Load, item 2 is "heavy". It takes even, files or a weight, in lb or with its unit.',
     );
     expectValueError(() => HARDWARE(table(-5)), "openings, row 2, Load is -5. It must be from 0 to 10,000 lb.");
   });

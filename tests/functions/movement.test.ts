@@ -45,7 +45,7 @@ describe("MOVEMENT(width, species, from_moisture, to_moisture, cut)", () => {
     );
     expectValueError(
       () => MOVEMENT(12, "birch plywood", 8, 12),
-      `species is "birch plywood". A panel hardly moves, and has no such coefficient. Name a solid wood.`,
+      `species is "birch plywood". A panel has no such coefficient. Name a solid wood.`,
     );
     expectValueError(
       () => MOVEMENT(12, null, 8, 12),

@@ -303,7 +303,7 @@ describe("PLAN(openings, standards): an opening that cannot be planned", () => {
 
   test("undermount slides without their deduction are refused", () => {
     expect(message(["A", 18, 10, 20.5, 1], [["slide", "undermount"]])).toBe(
-      "#VALUE! Opening A: undermount slides need the standard undermount deduction, which stands in that slide's own data sheet.",
+      "#VALUE! Opening A: undermount slides need the undermount deduction of their data sheet.",
     );
   });
 });

@@ -479,7 +479,7 @@ describe("QUOTE names what is missing or wrong", () => {
   test("a percentage between 0 and 1 may be either and is refused; with its sign it is clear", () => {
     expectValueError(
       () => simple({ tax: 0.07 }),
-      "rates, tax is 0.07: is that 0.07 % or 7 %? Write the percentage as a plain number, such as 7, or as a text with its sign, such as '0.5 %. (A cell formatted as a percentage holds 0.07 for 7 %.)",
+      "rates, tax is 0.07: is that 0.07 % or 7 %? Write a plain number, such as 7, or a text with its sign, such as '0.5 %. (A cell formatted as a percentage holds 0.07 for 7 %.)",
     );
     const tax = (value: unknown) => amountOf(simple({ tax: value }), "Tax");
     expect(["7 %", "7%", "7", 7, { type: "Double", basicValue: 0.07, numberFormat: "0%" }].map(tax)).toEqual(

@@ -72,7 +72,7 @@ describe("a slide brings out no more of its box than it is long", () => {
       [
         "A",
         "doubtful",
-        "Of a box 21 1/4 in deep no more comes out than its slide is long, 20 in: 1 1/4 in stay in the case.",
+        "Of a box 21 1/4 in deep comes out as far as its slide is long, 20 in: 1 1/4 in stay in the case.",
         "Make the box less deep, or the opening deeper for the next slide.",
       ],
     ]);

@@ -143,7 +143,7 @@ describe("CHECKS of solid stock", () => {
     expect(row).toEqual([
       "doubtful",
       "Parts 7/8 in thick from Cherry 1 in thick: that leaves 1/8 in to plane.",
-      "Take the next quarter, for rough stock loses about 3/16 in until it is flat; nothing to do where it is sold planed.",
+      "Rough stock loses about 3/16 in until it is flat: take the next quarter, unless it is sold planed.",
     ]);
     expect(found("7/8", "7/8")).toEqual([]);
     expect(found("1 1/4", 1)).toEqual([]);

@@ -354,7 +354,7 @@ describe("SETUPS notches and drills the back before the box is glued", () => {
       );
     const [notches, holes] = cautions(job()).slice(-3);
     expect(notches).toMatch(/^Back notches: .*clamp.*data sheet/i);
-    expect(notches).toMatch(/What stands within a corner joint may be left, for the slide passes beside it\./);
+    expect(notches).toMatch(/What stands within a corner joint may stay\./);
     expect(holes).toMatch(/^Hook holes: .*clamp.*eye protection.*data sheet/i);
     expect(cautions(job()).some((words) => /not given/.test(words))).toBe(false);
     const asked = cautions(without("undermount notch width", "undermount hook inset")).filter((words) =>

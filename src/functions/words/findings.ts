@@ -22,14 +22,11 @@ function wordsOf<C extends keyof InWords>(code: C, data: InWords[C], unit: Unit)
 type InWords = Omit<Findings, "plan.fault">;
 
 const FINDINGS = catalogOfTwo<InWords>()({
-  "heading.unread": [
-    "The column {heading} is not read.",
-    "Nothing to do where it is your own; else give it a heading of the table.",
-  ],
+  "heading.unread": ["The column {heading} is not read.", "Nothing to do where it is your own; else correct it."],
   "standard.unused": [
     ({ names }) =>
       `The standard${names.length > 1 ? "s {names} have" : " {names} has"} no effect: no opening has {lacks}.`,
-    "Nothing to do where it waits for another job; else take it out, or choose {lacks}.",
+    "Leave it for another job, take it out, or choose {lacks}.",
   ],
   "zero.blank": [
     "The 0 under {Heading} is read as a blank.",
@@ -50,14 +47,14 @@ const FINDINGS = catalogOfTwo<InWords>()({
   ],
   "reveal.edge": [
     "A {side} reveal as wide as the cabinet is thick, {thickness}, leaves the carcase's whole edge bare.",
-    "Make the reveal less than the cabinet is thick, unless the edge is to show.",
+    "Make the reveal less, unless the edge is to show.",
   ],
   "front.short": [
-    "The front stops short of the opening's {side} edge, and the opening shows beside it.",
+    "The front stops short of the opening's {side} edge: the opening shows.",
     "Make the reveal or the gap less, or the rail, partition or carcase thicker.",
   ],
   "front.uprightJoint": [
-    "The front's {joint}s are in its long edges, for its grain is upright: they hold little there.",
+    "The front's {joint}s hold little in its long edges, for its grain is upright.",
     "Make the front grain horizontal.",
   ],
   "front.appliedBottom": [
@@ -82,7 +79,7 @@ const FINDINGS = catalogOfTwo<InWords>()({
   ],
   "cabinet.heights": [
     "Openings {a} and {b} high cannot share one top and one bottom.",
-    "Give the rails above or below them, or different names under Cabinet.",
+    "Give their rail above or below, or other names under Cabinet.",
   ],
   "reveal.past": [
     "Fronts stand {by} past the carcase at the {side}.",
@@ -115,7 +112,7 @@ const FINDINGS = catalogOfTwo<InWords>()({
   ],
   "match.kerf": [
     "The kerf of {kerf} is wider than the front gap of {gap}: the grain jumps by {jump} from front to front.",
-    "Use a thinner blade or a wider gap where the grain is to run on.",
+    "Use a thinner blade or a wider gap.",
   ],
   "box.belowSlide": [
     "The side, {height} high, is lower than the slide, {slide}.",
@@ -127,11 +124,11 @@ const FINDINGS = catalogOfTwo<InWords>()({
   ],
   "center.noRoom": [
     "A center-mount slide takes {height} under the box, and the space below is {below}.",
-    "Leave more space below, or notch box front and back over the slide; its own data sheet says how much it takes.",
+    "Leave more space below, or notch box front and back over it: the slide's data sheet decides.",
   ],
   "center.rails": [
     "Each of the {count} center-mount slides needs a rail under its drawer in front.",
-    "Put rails between the drawers, and give each its opening; or take slides that are mounted at the sides.",
+    "Put rails between the drawers, and give each its opening, or take side-mount slides.",
   ],
   "runner.noRoom": [
     "The runners are {height} high, and the space below the box is {below}.",
@@ -160,20 +157,20 @@ const FINDINGS = catalogOfTwo<InWords>()({
   ],
   "box.widerThanFront": [
     "The box is {box} wide, and the inset front before it {front}.",
-    "Make the inset gap no more than the side space, or the side clearance no less than the inset gap.",
+    "Make the inset gap less, or the side clearance more.",
   ],
   "box.shallow": [
     "Only {inside} is left inside.",
-    "A higher box or front, fewer drawers, a thinner bottom or an applied one leaves more.",
+    "A higher box or front, fewer drawers or a thinner or applied bottom leaves more.",
   ],
   "box.aboveFront": ["The box stands {by} above its front.", "Leave more space above, or a lower box."],
   "box.belowFront": ["The box reaches {by} below its front.", "Leave more space below."],
   "box.tightAbove": [
     "The height asked for leaves {above} above the box; the standard is {asked}.",
-    "See that the drawer can still be tilted in and out.",
+    "The drawer must still tilt in and out.",
   ],
   "box.wide": [
-    "The box, {width} wide and {depth} deep, is much wider than deep and may rack.",
+    "The box, {width} wide and {depth} deep, may rack.",
     ({ slide }) =>
       slide === "side-mount" || slide === "undermount"
         ? "Use two pulls and slides that are tied together, or divide the opening."
@@ -196,12 +193,12 @@ const FINDINGS = catalogOfTwo<InWords>()({
     "Make that reveal or a filler {by} wider, or they meet what stands there.",
   ],
   "slide.staysIn": [
-    "Of a box {depth} deep no more comes out than its slide is long, {slide}: {by} stay in the case.",
+    "Of a box {depth} deep comes out as far as its slide is long, {slide}: {by} stay in the case.",
     "Make the box less deep, or the opening deeper for the next slide.",
   ],
   "box.rubs": [
     "The box has {below} below it and {above} above: it will rub.",
-    "Leave space below and above for play, and for tilting the drawer in and out.",
+    "Leave space for play, and for tilting the drawer in and out.",
   ],
   "bottom.noRecess": [
     "An applied bottom leaves no recess for an undermount slide.",
@@ -213,7 +210,7 @@ const FINDINGS = catalogOfTwo<InWords>()({
   ],
   "undermount.sideThick": [
     "The sides are {side} thick, and the undermount slide takes {limit} at most.",
-    "Take thinner sides, or a slide made for sides so thick: its data sheet decides.",
+    "Take thinner sides, or another slide: the slide's data sheet decides.",
   ],
   "undermount.space": [
     "The box has {left} {where} it, and the undermount slide asks for {asked}.",
@@ -234,7 +231,7 @@ const FINDINGS = catalogOfTwo<InWords>()({
   "undermount.notchHeight": [
     ({ short }) =>
       `The back's notches, {height} high, ${short ? "end {by} below the bottom, in the slide's way" : "cut {by} into the bottom's groove"}.`,
-    "Make the undermount notch height as high as the bottom lies, if the slide's data sheet agrees.",
+    "Make the undermount notch height the bottom's, if the slide's data sheet agrees.",
   ],
   "undermount.hookOff": [
     "The hook holes, {diameter} wide, {fromEnd} from the back's ends and {up} up, do not lie within the back, {height} high.",
@@ -242,7 +239,7 @@ const FINDINGS = catalogOfTwo<InWords>()({
   ],
   "undermount.hookInBottom": [
     "The hook holes, {diameter} wide and {height} above the underside of the bottom, meet a bottom {bottom} thick under the back.",
-    "Drill them into back and bottom once the box is together, or take a thinner bottom: the slide's data sheet decides.",
+    "Drill them once the box is together, or take a thinner bottom: the slide's data sheet decides.",
   ],
   "undermount.backInset": [
     "The back stands {inset} short of the sides' ends, where the slide's hooks reach for it.",
@@ -268,7 +265,7 @@ const FINDINGS = catalogOfTwo<InWords>()({
     "Make the {name} more than {gap}, turn the grain, or make it a panel in a frame. Boards of one species differ.",
   ],
   "front.movesUnknown": [
-    "The inset front is of {material}, which reads as solid wood without a published coefficient: how far it moves in its gap cannot be told.",
+    "The inset front is of {material}, which reads as solid wood, without a published coefficient: its movement cannot be told.",
     "Give its species, or name the sheet that it is cut from.",
   ],
   "cabinet.tipsWithOne": [
@@ -279,7 +276,7 @@ const FINDINGS = catalogOfTwo<InWords>()({
   "cabinet.tipsWithAll": [
     "With all drawers out and full the cabinet tips: what holds it is {ratio} of what tips it (an estimate).",
     (_, unit) =>
-      `Open one drawer at a time, and anchor it to the wall at its top, for a pull of {pull} ${weight(unit)} and more where children are. Local codes decide.`,
+      `Open one drawer at a time, and anchor it to the wall at its top, for a pull of {pull} ${weight(unit)} and what a child who climbs on it adds. Local codes decide.`,
   ],
   "bottom.breaks": [
     (_, unit) => `Under {load} ${weight(unit)} a bottom {thickness} thick would break over {span}.`,
@@ -362,7 +359,7 @@ const FINDINGS = catalogOfTwo<InWords>()({
   ],
   "groove.undermount": [
     "A groove offset of {offset} is little for an undermount slide.",
-    "Common practice is about 1/2 in (13 mm) below the bottom; what the slide's own data sheet says comes first.",
+    "Common practice is about 1/2 in (13 mm): the slide's data sheet decides.",
   ],
   "groove.deep": [
     "The groove, {depth} deep, takes more than half of {part} {thickness} thick.",
@@ -392,15 +389,15 @@ const FINDINGS = catalogOfTwo<InWords>()({
   "slide.beyond": [
     (_, unit) =>
       `An estimated {load} ${weight(unit)} and the drawer's own {box} are more than slides are commonly sold for, {most} ${weight(unit)}.`,
-    "Divide the drawer, or look for slides of that rating: the maker's data and local codes decide.",
+    "Divide the drawer, or find such slides: the maker's data and local codes decide.",
   ],
   "blocking.unknown": [
     "Behind a face frame, these slides need blocking out to the opening's side.",
-    "Give the Case width, so that the blocking can be sized.",
+    "Give the Case width.",
   ],
   "blocking.narrow": [
     "The case is narrower than the frame's opening, by {by} a side.",
-    "Measure the Case width again: inside the case, behind the frame.",
+    "Measure the Case width behind the frame again.",
   ],
   "box.noSideSpace": [
     "The side space is {space}: the box is as wide as its opening, or wider.",
@@ -439,7 +436,7 @@ const FINDINGS = catalogOfTwo<InWords>()({
   ],
   "pull.pastBox": [
     "Holes of a pull lie {where} the box: their screws go through the front alone.",
-    "Put that pull on before the front, see that its screw heads clear slide and cabinet, or move the pull.",
+    "Put that pull on before the front and see that its screw heads clear slide and cabinet, or move it.",
   ],
   "pull.holesOff": [
     "Holes {spacing} apart miss a shop-made pull {length} long.",
@@ -455,11 +452,11 @@ const FINDINGS = catalogOfTwo<InWords>()({
   ],
   "screw.none": [
     "None of the screw lengths suits as {name} for this stock.",
-    "Add a length to the screw lengths, or fasten it in another way.",
+    "Add a screw length, or fasten it in another way.",
   ],
   "pull.noLine": [
     "None of the places of pull line falls on this front: it gets no pull.",
-    "Add a place to pull line, or set it to none for this opening.",
+    "Add a place to pull line, or set it to none.",
   ],
   "pull.pastSide": [
     "The holes of a pull lie past the side of a front {width} wide.",
@@ -480,7 +477,7 @@ const FINDINGS = catalogOfTwo<InWords>()({
   ],
   "stock.roughThin": [
     "Parts {thickness} thick from {material} {rough} thick: that leaves {left} to plane.",
-    "Take the next quarter, for rough stock loses about 3/16 in until it is flat; nothing to do where it is sold planed.",
+    "Rough stock loses about 3/16 in until it is flat: take the next quarter, unless it is sold planed.",
   ],
   "stock.short": [
     (data) => `${stockOf(data)}: no way was found to cut all parts from the sheets that are available.`,
@@ -491,7 +488,7 @@ const FINDINGS = catalogOfTwo<InWords>()({
     ({ fault }) => remedyOf(fault),
   ],
   "stock.nominal": [
-    "The {part} is given as {thickness}; sanded plywood sold by that name may measure {least} to {most} in (PS 1); hardwood plywood for cabinets follows another standard (HP-1), and is often thinner than its name.",
+    "The {part} is given as {thickness}; sanded plywood sold by that name may measure {least} to {most} in (PS 1); hardwood plywood for cabinets (HP-1) is often thinner.",
     "Measure the sheet, and give what it measures.",
   ],
 });
@@ -504,7 +501,7 @@ const stockOf = ({ material, thickness }: { material: string; thickness: Rationa
 const SQUARING = {
   width: "True the opening up, or shim the slides where it is wider.",
   height: "True the opening up where the gaps of its fronts would show it.",
-  depth: "Slides have room everywhere; measure again where one number may be misread.",
+  depth: "Slides have room everywhere, unless one number was misread.",
 } as const;
 
 /** What two overlays leave of what they meet on. */
@@ -555,9 +552,7 @@ const REMEDIES: readonly (readonly [RegExp, string])[] = [
 export const cutCautions = ({ caution, shaves }: Pick<SawCut, "caution" | "shaves">, unit: Unit): string[] => [
   ...(caution ? [CUT_CAUTIONS[caution]] : []),
   ...(shaves
-    ? [
-        `Caution: only ${len(shaves, unit)} comes off, less than the blade is wide: feed slowly, for the blade bends away from it.`,
-      ]
+    ? [`Caution: only ${len(shaves, unit)} comes off, less than the blade is wide: feed slowly, for it bends away.`]
     : []),
 ];
 

@@ -31,7 +31,7 @@ const PURPOSES: Record<Purpose, Template> = {
   none: "",
   box: "into the box sides, predrilled",
   middle: "under the box, into the edges of box front and back, predrilled",
-  rail: "into the rail in front and, through the rear bracket, into the case's back or a cleat on it, shorter than what they go into is thick",
+  rail: "into the rail in front and, through the rear bracket, into the case's back or a cleat on it, without coming through",
   cabinet: "into the cabinet's ends",
   partition: "into a partition: stagger them where both sides have them",
   blocking: "into the blocking",
@@ -46,9 +46,8 @@ const PURPOSES: Record<Purpose, Template> = {
     "up through slots, {detail} long and open at the bottom's rear edge, into the box back; with washers, snug, not tight: the bottom ({wood}), its grain from side to side, moves there",
   front: "from inside the box into its front",
   frontSolid:
-    "from inside the box into its front, which is of solid wood and moves: oversize holes in the box, snug, not tight",
-  falseFront:
-    "from inside the case, through cleats as thick as the cabinet that are fixed to it, into the front without a box",
+    "from inside the box into its front of solid wood, which moves: oversize holes in the box, snug, not tight",
+  falseFront: "from inside the case, through cleats as thick as the cabinet, into the front without a box",
   pull: "from inside the box, through box and front",
   pullFront: "from behind the front, through it alone, beside or above its box",
   plateFront: "from behind the front, through it and the strip into the plate, beside or above its box",
@@ -76,6 +75,6 @@ const SPECIAL: Partial<Record<ItemName, Wording>> = {
   "shop-made pull": "plate and strip are in the cut list",
   washer: "under the heads of the bottom screws, over their slots",
   "locking device":
-    "left and right, under the bottom behind the box front; sold with the slides or apart from them: their data sheet says which, and with what screws",
+    "left and right, under the bottom behind the box front; the slides' data sheet says whether they come with them, and with what screws",
   "edge band": "size: its thickness; for edges {detail} thick; add what trimming takes",
 };

@@ -41,7 +41,7 @@ const CATALOG = catalog<Data>()({
 
   "length.unreadable": `{argument} is {"text"}, which is no length. Write ${LENGTHS}.`,
   "length.doubtfulComma":
-    '{argument} is {"text"}: a comma before three digits may mark decimals or thousands. Write a point, or no comma.',
+    '{argument} is {"text"}: its comma may mark decimals or thousands. Write a point, or no comma.',
   "length.zeroDenominator": '{argument} is {"text"}, which divides by zero.',
   "length.wrongType": `{argument} is {"received"}, which is no length. Write ${LENGTHS}.`,
   "length.notFinite": `{argument} is not a finite number. It needs a length: ${LENGTHS}.`,
@@ -141,8 +141,7 @@ const CATALOG = catalog<Data>()({
   "drawer.notText": 'drawer is the number {"received"}. Type the label as a text, as "A1" or "7-1".',
   "drawer.unknown": 'drawer is {"received"}, which is none of {drawers}.',
 
-  "load.unreadable":
-    '{argument} is {"received"}. It takes even, files or a weight: a number, which is in {plain}, or one with its unit.',
+  "load.unreadable": '{argument} is {"received"}. It takes even, files or a weight, in {plain} or with its unit.',
   "stiffness.unreadable":
     '{argument} is {"received"}. It takes auto, a panel such as plywood or MDF, or a modulus of elasticity in {plain}.',
   "list.count": "{name} lists {given} for {count} drawers. Give one for all, or one a drawer.",
@@ -174,12 +173,11 @@ const CATALOG = catalog<Data>()({
   "front.lapThick": "{name} is {lap}. It must be less than the front is thick, {front}.",
   "front.through":
     "a {joint} shows on the face of the front, and so needs one without a lip and as wide as its box: {front} and {box}.",
-  "slide.deductionMissing":
-    "undermount slides need the standard undermount deduction, which stands in that slide's own data sheet.",
+  "slide.deductionMissing": "undermount slides need the undermount deduction of their data sheet.",
   "slide.noneFitsBox": "No slide on sale is as short as the box is deep, {depth}.",
   "slide.aboveBox": "slide centerline is {centerline} up the box, which is only {height} high.",
   "pull.lineUnknown":
-    "pull line is measured from the cabinet's outer edge, which the openings of a face frame do not tell. Set it to none.",
+    "pull line is measured from the cabinet's outer edge, which a face frame does not tell. Set it to none.",
   "pull.lineMany": "{count} places of pull line fall on one front, which takes {most} pulls at most.",
   "kerf.none": "kerf is 0, and no blade cuts so thin. Give what the blade cuts.",
   "runner.through": "runner groove depth is {depth}. It must be less than the side is thick, {side}.",
@@ -205,7 +203,7 @@ const CATALOG = catalog<Data>()({
   "moisture.free":
     '{argument} is {"received"}. Above its fiber saturation, about {most} %, wood neither shrinks nor swells: for wetter wood write {most}.',
   "species.several": '{argument} is {"received"}, and several woods are called so: {"species"}.',
-  "species.panel": '{argument} is {"received"}. A panel hardly moves, and has no such coefficient. Name a solid wood.',
+  "species.panel": '{argument} is {"received"}. A panel has no such coefficient. Name a solid wood.',
   "species.unknown":
     '{argument} is {"received"}, a wood without a published coefficient here. The nearest: {"nearest"}.',
   "sag.thick": "thickness is {thickness}. It must be less than the shorter side, {short}.",
@@ -217,7 +215,7 @@ const CATALOG = catalog<Data>()({
   "tipping.none": "No open drawer reaches in front of the tipping line: nothing tips the cabinet.",
 
   "percent.doubtful": ({ received }) =>
-    `{argument} is {"received"}: is that {received} % or ${hundredfold(received)} %? Write the percentage as a plain number, such as 7, or as a text with its sign, such as '0.5 %. (A cell formatted as a percentage holds 0.07 for 7 %.)`,
+    `{argument} is {"received"}: is that {received} % or ${hundredfold(received)} %? Write a plain number, such as 7, or a text with its sign, such as '0.5 %. (A cell formatted as a percentage holds 0.07 for 7 %.)`,
   "rates.missing":
     'rates lacks {"name"}, which this job needs, or has it as 0, which an empty cell also gives. Give it, or write none where nothing is charged.',
   "rates.minutesMissing":
@@ -226,7 +224,7 @@ const CATALOG = catalog<Data>()({
   "rates.marginHigh": 'rates, margin is {"received"}. It must be less than 100 %.',
   "alternates.noNames":
     "standards needs a first row with the alternates' names, its first cell blank: one column an alternate, the first the base.",
-  "alternates.few": "standards has fewer than two alternates to compare: one column each, side by side.",
+  "alternates.few": "standards has fewer than two alternates, one column each.",
   "alternates.nameBlank": "standards, column {column} has no name in its first row.",
   "alternates.many": ({ drawers, alternates, most }) =>
     `The ${String(alternates)} alternates have ${grouped(drawers)} drawers in all. At most ${grouped(most)} are compared at once: give fewer alternates or openings a call.`,
@@ -260,7 +258,7 @@ const CATALOG = catalog<Data>()({
     "The sizes of parts and stock are too fine to be laid out together: round them to what a saw can cut.",
 
   "result.tooLarge":
-    "The answer has {rows} rows, about {size} MB, and the spreadsheet may lose more than {most} MB. Give fewer openings or parts a call, and let several calls stand one below the other (PARTS is shorter grouped).",
+    "The answer has {rows} rows, about {size} MB, and the spreadsheet may lose more than {most} MB. Give fewer openings or parts a call (PARTS is shorter grouped).",
   "result.longText":
     "The answer's row {row} has a text of {length} characters, and a cell holds at most {most}. Give fewer openings or parts a call, or shorter names.",
 });

@@ -82,7 +82,7 @@ const SETTINGS: Record<Setting, Wording> = {
 };
 
 const GUARD_OFF =
-  "Grooves do not go through: the guard comes off, so use push blocks and a featherboard, and put it back on at once; a riving knife lower than the blade stays. Cut a test piece;";
+  "Not a through cut: guard off, push blocks and a featherboard, guard back on at once; a riving knife lower than the blade stays. Cut a test piece;";
 const NOT_THROUGH =
   "Not a through cut: guard off, push block or sled, guard back on at once. Where the blade meets the fence, a sacrificial fence. Try the joint in an offcut.";
 
@@ -91,22 +91,20 @@ const ACROSS = `inner face on the table, the end against the fence, the miter ga
 /** Common practice; the makers' manuals and local codes decide. */
 const CAUTIONS: Record<Caution, string> = {
   general:
-    "Read the makers' manuals of saw, blade, bits and slides, and follow local codes. Eye and ear protection, and dust collected or a mask. Unplug the saw to change a blade. Dry fit before glue. Cabinets are tied to the wall before drawers are hung in them: open drawers tip them.",
-  strip:
-    "Fronts that match stay in one strip: mark its order from the top, and divide it only where the table says so.",
-  rip: "Blade upright, guard and riving knife on. Stand beside the line of the cut, for wood can kick back; push block where the hand would come near the blade.",
+    "Follow the makers' manuals of saw, blade, bits and slides, and local codes. Eye and ear protection, and dust collected or a mask. Unplug the saw to change a blade. Dry fit before glue. Cabinets are tied to the wall before drawers are hung in them: open drawers tip them.",
+  strip: "Fronts that match stay in one strip: mark their order, and divide it only where the table says so.",
+  rip: "Blade upright, guard and riving knife on. Stand beside the line of the cut, for wood can kick back; push block near the blade.",
   crosscut:
     "Use the sled or miter gauge with a stop, never the fence together with them: a piece caught between fence and blade is thrown. A panel too wide for the sled runs its longer edge along the fence alone.",
   narrow:
     "From here on narrow rips, under 3 in (75 mm): push blocks, featherboard, riving knife; rip them from stock that is long and still wide, never short pieces. The saw's manual decides.",
   short:
-    "From here on short pieces, under 6 in (150 mm): clamp each to the sled against its stop, or cut it from a longer one; never by hand, never along the fence. The saw's manual decides.",
+    "From here on short pieces, under 6 in (150 mm). Clamp each to a sled against its stop, or cut it from a longer one, never by hand or along the fence, as the saw's manual says.",
   groove: `${GUARD_OFF} lower edge and inner face against fence and table.`,
   runnerGroove: `${GUARD_OFF} the runners' grooves are in the sides' outer faces: lower edge and outer face against fence and table.`,
-  stopped:
-    "The groove's end may show in these joints: let it run out within a tail, finger or socket, or stop it short of both ends.",
+  stopped: "The groove's end may show: let it run out within a tail, finger or socket, or stop it short of both ends.",
   shortGroove:
-    "Some of these pieces are under 6 in (150 mm) long, and the guard is off: groove the long strip before they are cut from it, or clamp them in a carrier; the saw's manual decides.",
+    "Some pieces are under 6 in (150 mm) long, and the guard is off: groove the strip before they are cut from it, or clamp them in a carrier; the saw's manual decides.",
   across: `Both ends of each side: ${ACROSS}`,
   acrossRear: `Both ends of each side, but the rear end alone where its front is integral or lipped: ${ACROSS}`,
   frontRabbet: `Fronts that are their boxes' own: inner face on the table, left and right edges first, so that the long edges take away what tears out. ${NOT_THROUGH}`,
@@ -115,17 +113,17 @@ const CAUTIONS: Record<Caution, string> = {
   router:
     "Clamp the piece, feed against the bit's turning, keep both hands on the handles. Try the joint in an offcut.",
   pocket:
-    "The holes go into the outer faces, where front and cabinet hide them. Clamp the piece and the jig, set the drill's collar as the jig's manual says, keep the hand out of the line of drill and screw, and wear eye protection.",
+    "The holes go into the outer faces, where front and cabinet hide them. Clamp piece and jig, set the collar as the jig's manual says, keep the hand out of the line of drill and screw, and wear eye protection.",
   unstated:
     "Undermount slides, and not given: {names}. Take it from the slide's data sheet before the backs are notched, drilled and glued in.",
   notch:
-    "Undermount slides: both lower corners of each back, before the box is glued. Clamp the back and saw to both lines, by hand or jigsaw, or on the band saw against fence and stop with its guard down; the waste is too small to be held. What stands within a corner joint may be left, for the slide passes beside it. The slide's data sheet decides on the notch, the saw's manual on how.",
+    "Undermount slides: both lower corners of each back, before the box is glued. Clamp the back and saw to both lines, by hand or jigsaw, or on the band saw against fence and stop with its guard down; the waste is too small to be held. What stands within a corner joint may stay. The slide's data sheet decides on the notch, the saw's manual on how.",
   hook: "Undermount slides: from the back's outer face, one hole at each end, before the box is glued. Clamp the back against fence and stop block, a backing board under it; eye protection, sleeves and hair tied back. Try one in an offcut with the slide's hook: the slide's data sheet decides.",
-  trim: "A bit that meets a nail or staple throws splinters of steel: set them below the surface and out of the bit's way first. Clamp the box, both hands on the router, feed against the bit's turning; eye and ear protection; the router's manual decides.",
+  trim: "A bit that meets a nail or staple throws splinters of steel: set them deeper first. Clamp the box, both hands on the router, feed against the bit's turning; eye and ear protection; the router's manual decides.",
   slot: "Solid bottoms: their grain runs from side to side, so that they move front to back; slots at the rear edge, for the screws into the box back. Clamp the bottom on a waste board, both hands on the router, feed against the bit's turning; its manual decides. Finish both faces, glue the bottom nowhere but at its front edge, and drive the screws snug, not tight.",
-  mill: "Fronts go past the cutter face down, flat and held down over their whole length, in one light pass; featherboards or the machine's own feed, hands never over the cutter; its manual decides.",
-  band: "The edge band goes on before the holes are drilled: from here on sizes are of the finished front. Trim it with the blade going away from the hand, as its maker says.",
+  mill: "Fronts go past the cutter face down, held flat over their whole length, in one light pass; featherboards or the machine's feed, hands never over the cutter; its manual decides.",
+  band: "The edge band goes on before holes are drilled: from here on sizes are of finished fronts. Trim it with the blade going away from the hand, as its maker says.",
   nailing:
-    "Nail the bottom with glue: keep nails in the middle of the edge and away from corners, drill first where it may split, hands clear of where a nail can come out.",
+    "Nail the bottom with glue: nails in the middle of the edge and away from corners, drill first where it may split, hands clear of where a nail can come out.",
   drill: "Clamp the stop block and a backing board; drill a test front. Clamp small fronts.",
 };
