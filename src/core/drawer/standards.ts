@@ -1,6 +1,15 @@
-import { parseLength, type Rational, type Unit } from "../length";
+import { parseLength, type Rational, type Sign, type Unit } from "../length";
 import { airTemperature, type Species } from "../wood";
-import type { BottomFit, CornerJoint, FrontJoint, FrontStyle, Runner, Slide } from "./words";
+import {
+  BOTTOM_FITS,
+  BOTTOM_FITS_READ,
+  CORNER_JOINTS,
+  CORNER_JOINTS_READ,
+  FRONT_JOINTS,
+  FRONT_STYLES,
+  RUNNERS,
+  SLIDES,
+} from "./words";
 
 /** A standard of a shop: what holds where nothing else is said. Inches and millimeters have round values of their own. */
 interface Standard<T> {
@@ -9,10 +18,25 @@ interface Standard<T> {
   written?: Readonly<Record<Unit, string>>;
 }
 
-const length = (inches: string, mm = inches): Standard<Rational> => {
-  const written = { in: inches, mm };
-  return { written, usual: (unit) => parseLength(written[unit], unit) };
-};
+/** What is read for a standard: a length, one of a few words, or either; and what else people call those words. */
+export interface Takes {
+  sign?: Sign;
+  words?: readonly string[];
+  synonyms?: Readonly<Record<string, string>>;
+}
+type Told<T> = Standard<T> & { takes: Takes };
+
+const length =
+  (sign: Sign) =>
+  (inches: string, mm = inches): Told<Rational> => {
+    const written = { in: inches, mm };
+    return { written, usual: (unit) => parseLength(written[unit], unit), takes: { sign } };
+  };
+const positive = length("positive");
+const notNegative = length("not negative");
+const anySign = length("any");
+/** It follows another standard, or must be given where it is needed. */
+const openLength = (sign: Sign): Told<Rational | undefined> => ({ ...open(), takes: { sign } });
 const lengths = (inches: string, mm: string): Standard<readonly Rational[]> => {
   const written = { in: inches, mm };
   return { written, usual: (unit) => written[unit].split(";").map((one) => parseLength(one, unit)) };
@@ -21,7 +45,17 @@ const word = <T>(usual: T): Standard<T> => ({
   written: { in: String(usual), mm: String(usual) },
   usual: () => usual,
 });
-/** It follows another standard, or must be given where it is needed. */
+/** One of a few words; the first holds where nothing is said. */
+const choice = <const W extends string>(words: readonly [W, ...W[]], synonyms = {}): Told<W> => ({
+  ...word(words[0]),
+  takes: { words, synonyms },
+});
+/** A length, or what a word stands for; the first of these holds where nothing is said. */
+const lengthOr = <const W extends string>(sign: Sign, ...words: [W, ...W[]]): Told<Rational | W> => ({
+  ...word(words[0]),
+  takes: { sign, words },
+});
+/** The same for what is neither. */
 const open = <T>(): Standard<T | undefined> => ({ usual: () => undefined });
 
 /** A figure that is no length, as it is written and as it is reckoned with. */
@@ -52,41 +86,41 @@ export type Densities = readonly { of?: string; density: number }[];
  * @source common practice, where it needs one
  */
 const STANDARDS = {
-  construction: word<"frameless" | "face frame">("frameless"),
-  "frame overlay": length("1/2", "12"),
-  "front style": word<FrontStyle>("overlay"),
-  "inset gap": length("3/32", "2"),
-  "front joint": word<FrontJoint>("half-blind dovetail"),
-  "front lap": length("1/4", "6"),
-  lip: length("3/8", "10"),
-  "lip thickness": length("3/8", "10"),
-  slide: word<Slide>("side-mount"),
-  "side clearance": open<Rational>(),
+  construction: choice(["frameless", "face frame"]),
+  "frame overlay": notNegative("1/2", "12"),
+  "front style": choice(FRONT_STYLES),
+  "inset gap": notNegative("3/32", "2"),
+  "front joint": choice(FRONT_JOINTS, CORNER_JOINTS_READ),
+  "front lap": positive("1/4", "6"),
+  lip: positive("3/8", "10"),
+  "lip thickness": positive("3/8", "10"),
+  slide: choice(SLIDES),
+  "side clearance": openLength("not negative"),
   "undermount deduction": open<Rational>(),
   // What data sheets of undermount slides state besides. Zero: that one asks for nothing.
-  "undermount thickest side": open<Rational>(),
-  "undermount space below": open<Rational>(),
-  "undermount space above": open<Rational>(),
-  "undermount bottom recess": open<Rational>(),
-  "undermount depth difference": open<Rational>(),
-  "undermount notch width": open<Rational>(),
-  "undermount notch height": open<Rational>(),
-  "undermount hook hole": open<Rational>(),
-  "undermount hook inset": open<Rational>(),
-  "undermount hook height": open<Rational>(),
-  "undermount hook depth": open<Rational>(),
+  "undermount thickest side": openLength("not negative"),
+  "undermount space below": openLength("not negative"),
+  "undermount space above": openLength("not negative"),
+  "undermount bottom recess": openLength("not negative"),
+  "undermount depth difference": openLength("not negative"),
+  "undermount notch width": openLength("not negative"),
+  "undermount notch height": openLength("not negative"),
+  "undermount hook hole": openLength("not negative"),
+  "undermount hook inset": openLength("positive"),
+  "undermount hook height": openLength("positive"),
+  "undermount hook depth": openLength("not negative"),
   "slide lengths": lengths("10;12;14;16;18;20;22;24;26;28", "250;300;350;400;450;500;550;600;650;700"),
-  "rear clearance": length("1/2", "12"),
-  "box depth": word<Rational | "slide">("slide"),
-  "slide centerline": word<Rational | "center" | "bottom">("center"),
-  "slide height": length("1 3/4", "45"),
-  "center slide height": length("1/2", "12"),
-  runner: word<Runner>("under"),
-  "runner thickness": open<Rational>(),
-  "runner width": length("1", "25"),
+  "rear clearance": notNegative("1/2", "12"),
+  "box depth": lengthOr("positive", "slide"),
+  "slide centerline": lengthOr("not negative", "center", "bottom"),
+  "slide height": positive("1 3/4", "45"),
+  "center slide height": positive("1/2", "12"),
+  runner: choice(RUNNERS),
+  "runner thickness": openLength("positive"),
+  "runner width": positive("1", "25"),
   "runner material": open<string>(),
-  "runner groove depth": open<Rational>(),
-  "runner play": length("1/32", "0.8"),
+  "runner groove depth": openLength("positive"),
+  "runner play": notNegative("1/32", "0.8"),
   "slide rating": open<number>(),
   load: figure<readonly LoadAsked[]>({ in: "even", mm: "even" }, () => ["even"]),
   // ANSI/KCMA A161.1, clause 7.1: 15 lb/ft² (718 Pa).
@@ -103,82 +137,82 @@ const STANDARDS = {
     celsius: unit === "in" ? airTemperature(70, "F") : 21,
   })),
   "cabinet weight": open<number>(),
-  "balance depth": word<Rational | "center">("center"),
-  "toe recess": word<Rational | "auto">("auto"),
-  "corner joint": word<CornerJoint>("butt"),
+  "balance depth": lengthOr("positive", "center"),
+  "toe recess": lengthOr("not negative", "auto"),
+  "corner joint": choice(CORNER_JOINTS, CORNER_JOINTS_READ),
   "joint depth": open<Rational>(),
   "joint pitch": open<Rational>(),
-  "pin width": word<Rational | "auto">("auto"),
+  "pin width": lengthOr("positive", "auto"),
   "joint cutter": open<Rational>(),
-  "dado inset": length("1/4", "6"),
-  "side thickness": length("1/2", "12"),
-  "end thickness": open<Rational>(),
-  "bottom thickness": length("1/4", "6"),
-  "bottom fit": word<BottomFit>("grooved"),
-  "bottom overhang": length("0"),
-  "bottom grain": word<"any" | "side to side" | "front to back">("any"),
-  "box grain": word<BoxGrain>("horizontal"),
+  "dado inset": notNegative("1/4", "6"),
+  "side thickness": positive("1/2", "12"),
+  "end thickness": openLength("positive"),
+  "bottom thickness": positive("1/4", "6"),
+  "bottom fit": choice(BOTTOM_FITS, BOTTOM_FITS_READ),
+  "bottom overhang": notNegative("0"),
+  "bottom grain": choice(["any", "side to side", "front to back"]),
+  "box grain": choice(["horizontal", "vertical", "any"]),
   "box end grain": open<BoxGrain>(),
   dividers: figure<readonly DividersAsked[]>({ in: "none", mm: "none" }, () => ["none"]),
-  "divider run": word<"front to back" | "side to side">("front to back"),
-  "divider fit": word<"dado" | "loose">("dado"),
-  "divider dado depth": length("1/8", "3"),
-  "divider thickness": length("1/4", "6"),
-  "divider height": word<Rational | "inside">("inside"),
-  "divider play": length("1/32", "0.8"),
+  "divider run": choice(["front to back", "side to side"]),
+  "divider fit": choice(["dado", "loose"]),
+  "divider dado depth": positive("1/8", "3"),
+  "divider thickness": positive("1/4", "6"),
+  "divider height": lengthOr("positive", "inside"),
+  "divider play": notNegative("1/32", "0.8"),
   "divider material": open<string>(),
   "hanging files": figure<readonly (FileKind | "none")[]>({ in: "none", mm: "none" }, () => ["none"]),
-  "groove depth": length("1/4", "6"),
-  "groove offset": length("3/8", "10"),
-  "bottom play": length("1/16", "1.5"),
-  "space below": length("1/2", "12"),
-  "space above": length("1/4", "6"),
-  "height step": length("1/8", "1"),
-  "match heights": word<"opening" | "none" | "cabinet" | "job">("opening"),
-  "front thickness": length("3/4", "19"),
+  "groove depth": positive("1/4", "6"),
+  "groove offset": notNegative("3/8", "10"),
+  "bottom play": notNegative("1/16", "1.5"),
+  "space below": notNegative("1/2", "12"),
+  "space above": notNegative("1/4", "6"),
+  "height step": notNegative("1/8", "1"),
+  "match heights": choice(["opening", "none", "cabinet", "job"]),
+  "front thickness": positive("3/4", "19"),
   "false fronts": figure<number>({ in: "none", mm: "none" }, () => 0),
-  "front gap": length("1/8", "3"),
-  "front step": length("1/16", "1"),
-  "cabinet thickness": length("3/4", "18"),
-  "partition thickness": open<Rational>(),
-  "stile width": open<Rational>(),
-  "rail width": length("1 1/2", "38"),
+  "front gap": notNegative("1/8", "3"),
+  "front step": notNegative("1/16", "1"),
+  "cabinet thickness": positive("3/4", "18"),
+  "partition thickness": openLength("positive"),
+  "stile width": openLength("positive"),
+  "rail width": positive("1 1/2", "38"),
   "floor offset": open<Rational>(),
   "rail above": open<Rational | "none">(),
   "rail below": open<Rational | "none">(),
-  "top reveal": length("1/8", "3"),
-  "bottom reveal": length("0"),
-  "end reveal": length("1/16", "1.5"),
-  "end clearance": length("0"),
-  "left reveal": open<Rational>(),
-  "right reveal": open<Rational>(),
-  "front grain": word<"vertical" | "horizontal">("vertical"),
-  "front match": word<"none" | "opening">("none"),
-  "edge band": length("0"),
-  "top edge band": open<Rational>(),
-  "bottom edge band": open<Rational>(),
-  "left edge band": open<Rational>(),
-  "right edge band": open<Rational>(),
-  "box edge band": length("0"),
-  "edge band allowance": length("0"),
-  "pre-mill": length("0"),
+  "top reveal": anySign("1/8", "3"),
+  "bottom reveal": anySign("0"),
+  "end reveal": anySign("1/16", "1.5"),
+  "end clearance": notNegative("0"),
+  "left reveal": openLength("any"),
+  "right reveal": openLength("any"),
+  "front grain": choice(["vertical", "horizontal"]),
+  "front match": choice(["none", "opening"]),
+  "edge band": notNegative("0"),
+  "top edge band": openLength("not negative"),
+  "bottom edge band": openLength("not negative"),
+  "left edge band": openLength("not negative"),
+  "right edge band": openLength("not negative"),
+  "box edge band": notNegative("0"),
+  "edge band allowance": notNegative("0"),
+  "pre-mill": notNegative("0"),
   "side material": word<string>("Plywood"),
   "bottom material": word<string>("Plywood"),
   "front material": word<string>("Plywood"),
-  "opening tolerance": length("1/32", "0.8"),
-  "thickness tolerance": length("1/64", "0.4"),
-  "cut tolerance": length("1/64", "0.4"),
-  "slide tolerance low": length("0"),
-  "slide tolerance high": length("1/32", "0.8"),
+  "opening tolerance": notNegative("1/32", "0.8"),
+  "thickness tolerance": notNegative("1/64", "0.4"),
+  "cut tolerance": notNegative("1/64", "0.4"),
+  "slide tolerance low": notNegative("0"),
+  "slide tolerance high": notNegative("1/32", "0.8"),
   "pulls per front": word<number | "auto">("auto"),
-  "two pulls from": length("24", "600"),
-  "pull spacing": length("128 mm", "128"),
-  "pull height": word<Rational | "center">("center"),
+  "two pulls from": positive("24", "600"),
+  "pull spacing": notNegative("128 mm", "128"),
+  "pull height": lengthOr("not negative", "center"),
   "pull line": word<readonly Rational[] | "none">("none"),
-  "pull kind": word<"bought" | "shop-made">("bought"),
-  "pull length": length("6", "150"),
-  "pull width": length("1", "25"),
-  "pull standoff": length("1/2", "12"),
+  "pull kind": choice(["bought", "shop-made"]),
+  "pull length": positive("6", "150"),
+  "pull width": positive("1", "25"),
+  "pull standoff": positive("1/2", "12"),
   "slide pack": open<number>(),
   "fastener pack": open<number>(),
   "screw lengths": lengths(
@@ -186,26 +220,31 @@ const STANDARDS = {
     "10;12;16;20;25;30;35;40;45;50;60;70;80",
   ),
   "slide screws": word<number>(3),
-  "slide screw length": word<Rational | "auto">("auto"),
-  "corner fastening": word<"auto" | "pocket screws" | "screws" | "nails" | "none">("auto"),
+  "slide screw length": lengthOr("positive", "auto"),
+  "corner fastening": choice(["auto", "pocket screws", "screws", "nails", "none"]),
   "corner screws": word<number | "auto">("auto"),
-  "corner screw length": word<Rational | "auto">("auto"),
-  "nail spacing": length("4", "100"),
+  "corner screw length": lengthOr("positive", "auto"),
+  "nail spacing": positive("4", "100"),
   "bottom screws": word<number | "auto">("auto"),
-  "bottom screw length": word<Rational | "auto">("auto"),
+  "bottom screw length": lengthOr("positive", "auto"),
   "front screws": word<number | "auto">("auto"),
-  "four screws from": length("24", "600"),
-  "front screw length": word<Rational | "auto">("auto"),
-  "pull screw length": word<Rational | "auto">("auto"),
-  glue: word<"joints" | "none">("joints"),
-  kerf: length("1/8", "3.2"),
-  "sheet trim": length("0"),
-  "sheet effort": word<"quick" | "standard" | "thorough">("quick"),
+  "four screws from": positive("24", "600"),
+  "front screw length": lengthOr("positive", "auto"),
+  "pull screw length": lengthOr("positive", "auto"),
+  glue: choice(["joints", "none"]),
+  kerf: notNegative("1/8", "3.2"),
+  "sheet trim": notNegative("0"),
+  "sheet effort": choice(["quick", "standard", "thorough"]),
 };
 
 export type StandardName = keyof typeof STANDARDS;
 
 export const STANDARD_NAMES = Object.keys(STANDARDS) as StandardName[];
+
+/** Those that take something else than `Takes` can say. */
+export type ReadOtherwise = {
+  [N in StandardName]: (typeof STANDARDS)[N] extends { takes: Takes } ? never : N;
+}[StandardName];
 
 /** Every standard's value. */
 export type Standards = {
@@ -229,3 +268,6 @@ export const usual =
 /** The same as it is written: 128 mm, in inches as well. */
 export const usualWritten = (name: StandardName, unit: Unit): string | undefined =>
   (STANDARDS[name] as Standard<unknown>).written?.[unit];
+
+/** What is read for one of them, where that can be said. */
+export const takesOf = (name: StandardName): Takes | undefined => (STANDARDS[name] as Partial<Told<unknown>>).takes;

@@ -2,6 +2,9 @@ import { Fault } from "./fault";
 import { add, multiply, negate, ratio, type Rational } from "./rational";
 import { unitsIn, type Mark, type Unit } from "./unit";
 
+/** Bounds of a length: `positive` more than 0, `not negative` 0 or more, `any` either side of 0. */
+export type Sign = "positive" | "not negative" | "any";
+
 /**
  * Reads a length text, digit by digit: `23 7/16`, `23-7/16"`, `.4375`, `1' 11 7/16"`, `2 ft 3 in`, `595 mm`,
  * `59,5 cm`, `5½`. A text with a mark is converted to `unit`; one without is in `plain`.

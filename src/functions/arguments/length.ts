@@ -1,5 +1,5 @@
-import { Fault, isZero, writeLength, type Rational, type Unit } from "../../core/length";
-import { isBlank, isEmpty, mayBeDate, readLengthOrNone, type Cell, type Sign } from "../cells";
+import { Fault, isZero, writeLength, type Rational, type Unit, type Sign } from "../../core/length";
+import { isBlank, isEmpty, mayBeDate, readLengthOrNone, type Cell } from "../cells";
 import { scalar, type Argument } from "./argument";
 
 /** A length that must be given. */

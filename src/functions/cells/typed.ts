@@ -11,6 +11,7 @@ import {
   unitsIn,
   type Mark,
   type Rational,
+  type Sign,
   type Unit,
 } from "../../core/length";
 import { sameWord } from "./find-word";
@@ -22,9 +23,6 @@ export interface Typed {
   /** The unit that the heading above names, for numbers without a mark. */
   mark?: Mark;
 }
-
-/** Bounds of a length: `positive` more than 0, `not negative` 0 or more, `any` either side of 0. */
-export type Sign = "positive" | "not negative" | "any";
 
 /**
  * The largest length that a drawer has use for, in either unit. It lies below the serial numbers that dates have

@@ -1,6 +1,6 @@
 import { splitList } from "../../core/drawer";
-import { Fault, naming, type Rational, type Unit } from "../../core/length";
-import { findWord, readLength, readLengthOrNone, sameWord, type Sign, type Typed } from "../cells";
+import { Fault, naming, type Rational, type Sign, type Unit } from "../../core/length";
+import { findWord, readLength, readLengthOrNone, sameWord, type Typed } from "../cells";
 
 /** How one cell of a table is read; blanks never come here. Faults do not name their place yet. */
 export type Kind<T> = (typed: Typed, unit: Unit) => T;
