@@ -293,9 +293,9 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
   "front grain": help("Fronts", "Which way it runs.", { choices: ["vertical", "horizontal"] }),
   "front match": help(
     "Fronts",
-    "opening: its fronts are cut in order from one strip, so that the grain runs on; stacked where it runs horizontally.",
+    "Fronts that are cut in order from one strip, so that the grain runs on: opening, those of an opening from the top; cabinet, those beside each other in a cabinet that have one height and level.",
     {
-      choices: ["none", "opening"],
+      choices: ["none", "opening", "cabinet"],
     },
   ),
   "edge band": help("Fronts", "Thickness, on all four edges."),

@@ -1,4 +1,4 @@
-import { add, Fault, isPositive, isZero, share, ZERO, type Rational } from "../length";
+import { add, Fault, isPositive, isZero, share, subtract, ZERO, type Rational } from "../length";
 import { minus, plus, sum, type Size } from "./size";
 import type { Standards } from "./standards";
 
@@ -41,11 +41,8 @@ export function cutOfFront(name: string, finished: Size, s: Standards, [a, b]: O
   return cut;
 }
 
-/** What lies more between two cut fronts than between them as they hang: the bands, less what is milled off for them. */
-export const bandsBetween = (s: Standards): { bands: Rational; mills: Rational } => ({
-  bands: add(bandOf(s, "top"), bandOf(s, "bottom")),
-  mills: add(millOf(s, "top"), millOf(s, "bottom")),
-});
+/** By how much a front hangs farther out at an edge than it is cut: the band, less what is milled off for it. */
+export const bandsAt = (s: Standards, edge: Edge): Rational => subtract(bandOf(s, edge), millOf(s, edge));
 
 /** What a side, end or divider of the box is cut to, for the band on its upper edge. */
 export const cutOfBox = (height: Size, s: Standards): Size =>

@@ -187,7 +187,7 @@ const STANDARDS = {
   "left reveal": openLength("any"),
   "right reveal": openLength("any"),
   "front grain": choice(["vertical", "horizontal"]),
-  "front match": choice(["none", "opening"]),
+  "front match": choice(["none", "opening", "cabinet"]),
   "edge band": notNegative("0"),
   "top edge band": openLength("not negative"),
   "bottom edge band": openLength("not negative"),

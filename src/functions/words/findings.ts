@@ -110,6 +110,10 @@ const FINDINGS = catalogOfTwo<InWords>()({
       `A front of {material}, which reads as solid wood, with upright grain, {width} wide, moves across its width with the seasons${yearWords(data, unit, ":")}.`,
     "Turn the grain horizontal, or leave the gaps that its movement needs.",
   ],
+  "match.alone": [
+    "No front beside this one has its height and level, or is of its stock: its grain does not run on across the cabinet.",
+    "Give the openings fronts of the same heights, or front match none or opening.",
+  ],
   "match.kerf": [
     "The kerf of {kerf} is wider than the front gap of {gap}: the grain jumps by {jump} from front to front.",
     "Use a thinner blade or a wider gap.",

@@ -50,6 +50,8 @@ const SETTINGS: Record<Setting, Wording> = {
   stop: "Stop",
   stopInOrder: "Stop, in order down the strip",
   fenceInOrder: "Fence, in order down the strip",
+  stopFromLeft: "Stop, in order from the left of the strip",
+  fenceFromLeft: "Fence, in order from the left of the strip",
   blade: "Blade height",
   pass: "Fence to the near side of the blade",
   passSides: "Left and right edge: fence to the near side of the blade",

@@ -25,6 +25,7 @@ const ABOUT: { readonly [C in Code]?: readonly string[] } = {
   "fronts.unfilled": ["drawers"],
   "gap.tight": ["front gap"],
   "gap.tightInset": ["inset gap"],
+  "match.alone": ["drawers"],
   "match.kerf": ["front gap", "kerf"],
   "box.belowSlide": ["slide height", "drawers"],
   "box.shallow": ["drawers"],

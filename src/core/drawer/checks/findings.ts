@@ -49,6 +49,7 @@ export interface Findings {
   "fronts.unfilled": Lengths<"left" | "step">;
   "gap.tight": Lengths<"gap">;
   "gap.tightInset": Lengths<"gap">;
+  "match.alone": NoData;
   "match.kerf": Lengths<"kerf" | "gap" | "jump">;
 
   "box.belowSlide": Lengths<"height" | "slide">;

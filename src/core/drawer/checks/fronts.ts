@@ -1,13 +1,13 @@
 import { equal, isNegative, isPositive, less, negate, roundFigure, subtract } from "../../length";
 import { movingOf } from "../loads";
 import { isSolidWood } from "../material";
-import { stripOf } from "../plan/parts";
+import { stripsOf, unmatched } from "../plan/front-strip";
 import type { PlannedOpening } from "../plan/plan";
 import { pullsOf } from "../plan/pulls";
 import type { Standards } from "../standards";
 import { isJoined, isLipped, isWithin } from "../joined-front";
 import type { Opening } from "../opening";
-import { isMoreThan, doubtful, wrong, type Found } from "./finding";
+import { isMoreThan, doubtful, wrong, type Finding, type Found } from "./finding";
 import { yearOf } from "./moving";
 import { checkFrame } from "./frame";
 
@@ -46,19 +46,30 @@ export function checkFronts(planned: PlannedOpening, ends: { left: boolean; righ
       }),
     );
   }
-  if (s["front match"] === "opening" && fronts.fronts.length > 1) {
-    const { between, hung } = stripOf(planned);
-    // The metric defaults differ by a fifth of a millimeter, which no eye sees.
-    if (isMoreThan(subtract(between, hung), roundFigure("1/64", "0.4", unit))) {
-      found.push(doubtful("match.kerf", { kerf: s.kerf, gap: hung, jump: subtract(between, hung) }));
-    }
-  }
   return [
     ...found,
     ...checkJoined(opening),
     ...checkReveals(s, ends),
     ...checkShares(planned),
     ...checkFrame(opening, ends),
+  ];
+}
+
+/** Where the grain of fronts that match cannot run on: what they are called, and why. */
+export function checkMatches(plans: readonly PlannedOpening[]): Finding[] {
+  return [
+    ...stripsOf(plans).flatMap(({ label, way, fronts, between, hung }): Finding[] => {
+      const { standards: s, unit } = fronts[0]!.opening;
+      // The metric defaults differ by a fifth of a millimeter, which no eye sees.
+      const tight = hung.findIndex((gap, i) =>
+        isMoreThan(subtract(between[i]!, gap), roundFigure("1/64", "0.4", unit)),
+      );
+      if (tight < 0) return [];
+      const jump = subtract(between[tight]!, hung[tight]!);
+      const where = way === "down" ? label : fronts.map((front) => front.label).join(", ");
+      return [{ where, ...doubtful("match.kerf", { kerf: s.kerf, gap: hung[tight]!, jump }) }];
+    }),
+    ...unmatched(plans).map(({ label }) => ({ where: label, ...doubtful("match.alone", {}) })),
   ];
 }
 

@@ -8,7 +8,7 @@ import { doubtful, wrong, type Finding, type Found } from "./finding";
 import { checkFiles } from "./files";
 import { checkStile } from "./frame";
 import { checkFit } from "./fit";
-import { checkFronts } from "./fronts";
+import { checkFronts, checkMatches } from "./fronts";
 import { checkPull, checkScrews } from "./hardware";
 import { checkBottomGrain, checkBoxGrain } from "./grain";
 import { checkLoads } from "./loads";
@@ -36,6 +36,7 @@ export function findingsOf(job: Job, plan: Plan, noted: readonly Finding[] = [])
     ...checkCabinets(job, plan),
     ...checkStiles(job, plan),
     ...checkBalances(job, plan),
+    ...checkMatches(plan.filter((one): one is PlannedOpening => !failed(one))),
     ...plan.flatMap((planned) => [
       ...at(planned.opening.label, checkMeasurements(planned.opening)),
       ...(failed(planned) ? at(planned.opening.label, [asFinding(planned.fault)]) : checkReadable(planned)),

@@ -3,6 +3,7 @@ export * from "./box-plan";
 export * from "./face";
 export * from "./fit";
 export * from "./front-plan";
+export * from "./front-strip";
 export * from "./mounting";
 export * from "./plan";
 export { betweenOf, endOf, levelOf } from "./outside";

@@ -1,10 +1,11 @@
-import { add, keyOf, less, subtract, times, total, type Rational } from "../../length";
-import { bandsBetween, cutOfBox } from "../bands";
+import { keyOf, less, type Rational } from "../../length";
+import { cutOfBox } from "../bands";
 import { dividersOf } from "../dividers";
 import { groupsOf } from "../groups";
 import { isJoined } from "../joined-front";
 import { plus, sum, type Size } from "../size";
 import type { BoxGrain, Standards } from "../standards";
+import { stripsOf, type FrontStrip } from "./front-strip";
 import { within, type Drawer, type Hung, type PlannedOpening } from "./plan";
 import { pullsOf } from "./pulls";
 import { stripOfRunner } from "./strip";
@@ -48,21 +49,29 @@ export interface Part {
  * @param grouped pieces equal in all but their drawer stand together
  */
 export function cutList(plans: readonly PlannedOpening[], grouped: boolean): Part[] {
-  const parts = plans.flatMap((planned) =>
-    within(planned.opening, () =>
-      [...planned.falseFronts.map(frontPart), ...planned.drawers.flatMap(partsOf)].map((part) => apart(part, planned)),
+  const grain = new Map(stripsOf(plans).flatMap(matching));
+  const parts = plans.flatMap(({ opening, falseFronts, drawers }) =>
+    within(opening, () => [...falseFronts.map(frontPart), ...drawers.flatMap(partsOf)]).map((part) =>
+      part.name === "Front" ? { ...part, ...grain.get(part.drawers[0]!) } : part,
     ),
   );
   const sorted = PART_NAMES.flatMap((name) => parts.filter((part) => part.name === name));
   return grouped ? group(sorted) : sorted;
 }
 
-/** Fronts of one strip that hang farther apart than the saw cuts them say so. */
-function apart(part: Part, planned: PlannedOpening): Part {
-  if (part.grainGroup === undefined) return part;
-  const { between } = stripOf(planned);
-  return less(planned.opening.standards.kerf, between) ? { ...part, grainGap: between } : part;
-}
+/** What the fronts of a strip say of it; those that hang farther apart than the saw cuts them say that as well. */
+const matching = ({ label, fronts, isLong, between }: FrontStrip): [string, Partial<Part>][] =>
+  fronts.map((front, i) => {
+    const gap = between[i] ?? between[i - 1];
+    return [
+      front.label,
+      {
+        grainGroup: label,
+        ...(!isLong && { grainRow: "stacked" }),
+        ...(gap && less(front.opening.standards.kerf, gap) && { grainGap: gap }),
+      },
+    ];
+  });
 
 /** A front, in all copies of its opening. */
 function frontPart({ opening, label, front: { cut } }: Hung): Part {
@@ -74,10 +83,6 @@ function frontPart({ opening, label, front: { cut } }: Hung): Part {
     ...grained(cut.width.value, cut.height.value, s["front grain"]),
     thickness: s["front thickness"],
     material: s["front material"],
-    ...(s["front match"] === "opening" && {
-      grainGroup: opening.label,
-      ...(s["front grain"] === "horizontal" && { grainRow: "stacked" }),
-    }),
   };
 }
 
@@ -214,15 +219,4 @@ function group(parts: readonly Part[]): Part[] {
     quantity: alike.reduce((sum, { quantity }) => sum + quantity, 0),
     drawers: alike.flatMap(({ drawers }) => drawers),
   }));
-}
-
-/** The strip that an opening's fronts are cut from in order: their cut sizes along it, and what lies between them. */
-export function stripOf({ fronts, opening }: PlannedOpening): { length: Rational; between: Rational; hung: Rational } {
-  const { "front gap": gap, kerf } = opening.standards;
-  const { bands, mills } = bandsBetween(opening.standards);
-  // What lies between two cut fronts once they hang: it is cut away, so that the grain runs on across it.
-  const hung = subtract(add(gap, bands), mills);
-  const between = less(hung, kerf) ? kerf : hung;
-  const lengths = fronts.fronts.map(({ cut }) => cut.height.value);
-  return { length: add(total(lengths), times(lengths.length - 1, between)), between, hung };
 }

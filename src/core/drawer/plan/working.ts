@@ -1,8 +1,9 @@
-import { Fault, orElse, toDouble, multiply, add, type Rational } from "../../length";
+import { Fault, keyOf, orElse, toDouble, multiply, add, type Rational } from "../../length";
 import { given, plus, Size, sum, type Write } from "../size";
 import { MEASURED, type Job, type Opening } from "../opening";
 import { balanceRows, estimatesOf, slotOf } from "../loads";
 import { dividersOf } from "../dividers";
+import { groupsOf } from "../groups";
 import { filesOf } from "../files";
 import { layoutsOf } from "../joint-layout";
 import { endRabbet, isJoined } from "../joined-front";
@@ -10,7 +11,8 @@ import { bottomRecess, isUndermount } from "../undermount";
 import { hookHoleOf, notchOf } from "./box-back";
 import { mountingOf, sideSpace } from "./mounting";
 import { outsideOf } from "./outside";
-import { bottomCut, stripOf } from "./parts";
+import { stripsOf, type FrontStrip } from "./front-strip";
+import { bottomCut } from "./parts";
 import { runnerGrooveOf, stripOfRunner } from "./strip";
 import { failed, frontsIn, within, type Drawer, type Hung, type Plan, type PlannedOpening } from "./plan";
 
@@ -31,11 +33,12 @@ export function workingOf({ cabinets }: Job, plan: Plan, label: string): Working
   const wanted = label.trim().toUpperCase();
   for (const planned of plan) {
     if (failed(planned)) continue;
+    const strips = stripsOf(plan.filter((one): one is PlannedOpening => !failed(one)));
     const isWanted = (one: Hung): boolean => one.label.toUpperCase() === wanted;
     const hung = planned.falseFronts.find(isWanted);
-    if (hung) return [...sizesOf([...frontRows(hung, planned), ...outsideOf(planned)]), frontDiagonal(hung)];
+    if (hung) return [...sizesOf([...frontRows(hung, strips), ...outsideOf(planned)]), frontDiagonal(hung)];
     const drawer = planned.drawers.find(isWanted);
-    if (drawer) return [...rows(drawer, planned), ...balanceIn(cabinets, plan, drawer)];
+    if (drawer) return [...rows(drawer, planned, strips), ...balanceIn(cabinets, plan, drawer)];
   }
   for (const planned of plan) if (failed(planned) && isOf(planned.opening.label, wanted)) throw planned.fault;
   throw new Fault("drawer.unknown", {
@@ -59,7 +62,7 @@ function balanceIn(cabinets: Job["cabinets"], plan: Plan, drawer: Drawer): Worki
 const isOf = (opening: string, label: string): boolean =>
   label.startsWith(opening.toUpperCase()) && /^-?\d+$/.test(label.slice(opening.length));
 
-function rows(drawer: Drawer, planned: PlannedOpening): WorkingRow[] {
+function rows(drawer: Drawer, planned: PlannedOpening, strips: readonly FrontStrip[]): WorkingRow[] {
   const { stock, zone, opening } = drawer;
   const mounting = within(opening, () => mountingOf(planned)).find((one) => one.drawer === drawer)!;
   const bottom = bottomCut(drawer);
@@ -67,7 +70,7 @@ function rows(drawer: Drawer, planned: PlannedOpening): WorkingRow[] {
   const [strip, groove] = [stripOfRunner(drawer), runnerGrooveOf(drawer)];
   const dividers = within(opening, () => dividersOf(drawer));
   const sized: Sized[] = [
-    ...frontRows(drawer, planned),
+    ...frontRows(drawer, strips),
     ["Front rabbet at left and right", joined ? endRabbet(opening.standards, drawer) : undefined],
     ["Zone bottom", zone.bottom],
     ["Zone top", zone.top],
@@ -126,17 +129,17 @@ const sizesOf = (sized: readonly Sized[]): WorkingRow[] =>
   sized.flatMap(([name, size]) => (size ? [{ name, value: size.value, how: size.how }] : []));
 
 /** Of any front, with a box or without. */
-const frontRows = ({ front, opening }: Hung, planned: PlannedOpening): Sized[] => [
+const frontRows = ({ label, front, face, opening }: Hung, strips: readonly FrontStrip[]): Sized[] => [
   ...MEASURED.map((size): Sized => [`Opening ${size}`, measured(opening, size)]),
-  ["Face lower edge", planned.face.bottom],
-  ["Face upper edge", planned.face.top],
-  ["Face height", planned.face.height],
+  ["Face lower edge", face.bottom],
+  ["Face upper edge", face.top],
+  ["Face height", face.height],
   ["Front width", front.width],
   ["Front height", front.height],
   ["Front bottom", front.bottom],
   ["Front cut width", front.cut.width === front.width ? undefined : front.cut.width],
   ["Front cut height", front.cut.height === front.height ? undefined : front.cut.height],
-  ["Front strip", opening.standards["front match"] === "opening" ? frontStrip(planned) : undefined],
+  ["Front strip", frontStrip(strips.find(({ fronts }) => fronts.some((one) => one.label === label)))],
 ];
 
 const frontDiagonal = ({ front }: Hung): WorkingRow =>
@@ -177,12 +180,14 @@ function measured(opening: Opening, size: (typeof MEASURED)[number]): Size {
   return new Size(opening.least[size], (write) => `least of ${all.map(write).join(", ")}`);
 }
 
-function frontStrip(planned: PlannedOpening): Size {
-  const { length, between } = stripOf(planned);
+function frontStrip(strip: FrontStrip | undefined): Size | undefined {
+  if (!strip) return undefined;
+  const { length, sizes, between } = strip;
+  const gaps = groupsOf(between, keyOf);
   return new Size(
     length,
     (write) =>
-      `${planned.fronts.fronts.map(({ cut }) => write(cut.height.value)).join(" + ")}, and between them ${planned.fronts.fronts.length - 1} × ${write(between)}, the kerf or what lies between the cut fronts once they hang`,
+      `${sizes.map(write).join(" + ")}, and between them ${gaps.map((alike) => `${alike.length} × ${write(alike[0]!)}`).join(" + ")}, the kerf or what lies between the cut fronts once they hang`,
   );
 }
 

@@ -1,8 +1,8 @@
 import { equal, keyOf, safeSizes, type Unit } from "../../length";
 import { groupsOf } from "../groups";
-import { cutList, stripOf, type Part } from "../plan/parts";
-import { frontsIn, type PlannedOpening } from "../plan/plan";
-import type { Opening } from "../opening";
+import { stripsOf, type FrontStrip } from "../plan/front-strip";
+import { cutList, type Part } from "../plan/parts";
+import type { PlannedOpening } from "../plan/plan";
 import { after, minding, together, type Need, type SetUp, type Step } from "./setup";
 
 /**
@@ -12,29 +12,24 @@ import { after, minding, together, type Need, type SetUp, type Step } from "./se
  */
 export function sawing(plans: readonly PlannedOpening[], unit: Unit): Step[] {
   const safe = safeSizes(unit);
-  const parts = cutList(plans, false);
-  const matched = plans.filter(({ opening }) => opening.standards["front match"] === "opening");
-  // Where the grain of matched fronts runs up, their strip is ripped once, and crosscut in order; else crosscut once.
-  const upright = matched.filter(({ opening }) => isUpright(opening));
-  const single = parts.filter(({ grainGroup }) => grainGroup === undefined);
-  const rips = [...single.map((part) => needOf(part, "rip")), ...upright.map((one) => across(one, "rip"))];
-  const crosscuts = [
-    ...single.map((part) => needOf(part, "crosscut")),
-    ...matched.filter((one) => !upright.includes(one)).map((one) => across(one, "crosscut")),
+  const strips = stripsOf(plans);
+  const single = cutList(plans, false).filter(({ grainGroup }) => grainGroup === undefined);
+  const cuts = (operation: "rip" | "crosscut"): Need[] => [
+    ...single.map((part) => needOf(part, operation)),
+    ...strips.filter(({ isLong }) => isLong === (operation === "rip")).map((strip) => across(strip, operation)),
   ];
-  const strips = alikeStrips(matched);
+  const alike = alikeStrips(strips);
   return [
-    ...after("strip", [...strips.map(stripItself), ...together(strips.flatMap(betweenFronts))]),
-    ...after("rip", minding("narrow", widestFirst(rips), safe.width)),
-    ...after("crosscut", minding("short", widestFirst(crosscuts), safe.length)),
-    ...strips.flatMap((strip) => {
-      const upright = isUpright(strip[0]!.opening);
-      return minding(upright ? "short" : "narrow", inOrder(strip), upright ? safe.length : safe.width);
-    }),
+    ...after("strip", [...alike.map(stripItself), ...together(strips.flatMap(betweenFronts))]),
+    ...after("rip", minding("narrow", widestFirst(cuts("rip")), safe.width)),
+    ...after("crosscut", minding("short", widestFirst(cuts("crosscut")), safe.length)),
+    ...alike.flatMap((strips) =>
+      strips[0]!.isLong
+        ? minding("short", inOrder(strips), safe.length)
+        : minding("narrow", inOrder(strips), safe.width),
+    ),
   ];
 }
-
-const isUpright = ({ standards }: Opening): boolean => standards["front grain"] === "vertical";
 
 const needOf = ({ name, drawers, quantity, width, length }: Part, operation: "rip" | "crosscut"): Need => ({
   operation,
@@ -45,66 +40,66 @@ const needOf = ({ name, drawers, quantity, width, length }: Part, operation: "ri
   drawers,
 });
 
-/** A strip before it is divided: one piece, whatever fronts come of it. */
-const across = (planned: PlannedOpening, operation: "rip" | "crosscut"): Need => ({
+/** A strip before it is divided: one piece, whatever fronts come of it; cut along its grain, or across it. */
+const across = (strip: FrontStrip, operation: "rip" | "crosscut"): Need => ({
   operation,
   setting: operation === "rip" ? "fence" : "stop",
-  value: planned.fronts.fronts[0]!.cut.width.value,
-  pieces: planned.opening.quantity,
+  value: strip.width,
+  pieces: copiesOf([strip]),
   name: "Front",
-  drawers: labelsOf(planned),
+  drawers: labelsOf(strip),
 });
 
 const widestFirst = (needs: readonly Need[]): SetUp[] => together(needs).reverse();
 
-/** Openings whose strips are cut alike, and so together. */
-const alikeStrips = (matched: readonly PlannedOpening[]): PlannedOpening[][] =>
-  groupsOf(matched, (planned) => {
-    const sizes = [stripOf(planned).between, ...planned.fronts.fronts.map(({ cut }) => cut.height.value)];
-    return [planned.opening.standards["front grain"], ...sizes.map(keyOf)].join("|");
-  });
+/** Strips that are cut alike, and so together. */
+const alikeStrips = (strips: readonly FrontStrip[]): FrontStrip[][] =>
+  groupsOf(strips, ({ way, isLong, sizes, between }) => [way, isLong, ...[...sizes, ...between].map(keyOf)].join("|"));
 
-const copiesOf = (openings: readonly PlannedOpening[]): number =>
-  openings.reduce((sum, { opening }) => sum + opening.quantity, 0);
+const copiesOf = (strips: readonly FrontStrip[]): number =>
+  strips.reduce((sum, { fronts }) => sum + fronts[0]!.opening.quantity, 0);
 
-const labelsOf = (planned: PlannedOpening): string[] => frontsIn(planned).map(({ label }) => label);
+const labelsOf = ({ fronts }: FrontStrip): string[] => fronts.map(({ label }) => label);
 
 const frontsOf = (drawers: readonly string[]) => [{ name: "Front", drawers } as const];
 
-const stripItself = (openings: readonly PlannedOpening[]): SetUp => ({
+const stripItself = (strips: readonly FrontStrip[]): SetUp => ({
   operation: "strip",
-  setting: isUpright(openings[0]!.opening) ? "strip" : "stripAcross",
-  value: stripOf(openings[0]!).length,
-  pieces: copiesOf(openings),
-  parts: frontsOf(openings.flatMap(labelsOf)),
+  setting: strips[0]!.isLong ? "strip" : "stripAcross",
+  value: strips[0]!.length,
+  pieces: copiesOf(strips),
+  parts: frontsOf(strips.flatMap(labelsOf)),
 });
 
-/** What is cut away between two fronts, so that the grain runs on once they hang. */
-const betweenFronts = (openings: readonly PlannedOpening[]): Need[] =>
-  openings
-    .filter(({ fronts }) => fronts.fronts.length > 1)
-    .map((planned) => ({
-      operation: "strip",
-      setting: "between",
-      value: stripOf(planned).between,
-      pieces: planned.opening.quantity,
-      name: "Front",
-      drawers: labelsOf(planned),
-    }));
+/** What is cut away between fronts, so that the grain runs on once they hang. */
+const betweenFronts = (strip: FrontStrip): Need[] =>
+  groupsOf(strip.between, keyOf).map((alike) => ({
+    operation: "strip",
+    setting: "between",
+    value: alike[0]!,
+    pieces: copiesOf([strip]),
+    name: "Front",
+    drawers: strip.fronts.flatMap(({ label }, i) =>
+      [strip.between[i - 1], strip.between[i]].some((gap) => gap && equal(gap, alike[0]!)) ? [label] : [],
+    ),
+  }));
 
-/** The fronts of a strip from the top down; neighbors of one height share a setting. */
-function inOrder(openings: readonly PlannedOpening[]): SetUp[] {
-  const first = openings[0]!;
-  const copies = copiesOf(openings);
-  const [operation, setting] = isUpright(first.opening)
-    ? (["crosscut", "stopInOrder"] as const)
-    : (["rip", "fenceInOrder"] as const);
+const SETTINGS = {
+  down: { crosscut: "stopInOrder", rip: "fenceInOrder" },
+  across: { crosscut: "stopFromLeft", rip: "fenceFromLeft" },
+} as const;
+
+/** The fronts of a strip in their order; neighbors of one size share a setting. */
+function inOrder(strips: readonly FrontStrip[]): SetUp[] {
+  const { way, isLong, sizes } = strips[0]!;
+  const copies = copiesOf(strips);
+  const operation = isLong ? "crosscut" : "rip";
   const cuts: SetUp[] = [];
-  first.fronts.fronts.forEach(({ cut }, place) => {
-    const labels = openings.map((planned) => labelsOf(planned)[place]!);
+  sizes.forEach((value, place) => {
+    const labels = strips.map(({ fronts }) => fronts[place]!.label);
     const last = cuts[cuts.length - 1];
-    if (!last || !equal(last.value, cut.height.value)) {
-      cuts.push({ operation, setting, value: cut.height.value, pieces: copies, parts: frontsOf(labels) });
+    if (!last || !equal(last.value, value)) {
+      cuts.push({ operation, setting: SETTINGS[way][operation], value, pieces: copies, parts: frontsOf(labels) });
       return;
     }
     const parts = frontsOf([...last.parts[0]!.drawers, ...labels]);

@@ -30,6 +30,8 @@ export type Setting =
   | "stop"
   | "stopInOrder"
   | "fenceInOrder"
+  | "stopFromLeft"
+  | "fenceFromLeft"
   | "strip"
   | "stripAcross"
   | "between"
