@@ -296,6 +296,8 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
     "Fronts that are cut in order from one strip, so that the grain runs on: opening, those of an opening from the top; cabinet, those beside each other in a cabinet that have one height and level.",
     {
       choices: ["none", "opening", "cabinet"],
+      detail:
+        "A strip is refused where no sheet is large enough for it; CHECKS names fronts that match nothing beside them.",
     },
   ),
   "edge band": help("Fronts", "Thickness, on all four edges."),

@@ -1,6 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { CHECKS, LAYOUT, PARTS, PIECES, SETUPS, WORKING } from "../../src/functions";
+import { CHECKS, LAYOUT, PARTS, PIECES, QUOTE, SETUPS, SHEETS, WORKING } from "../../src/functions";
 import { num, records } from "../laws/jobs";
+import { shown } from "../cell";
+import { FREE, rates } from "./money";
 import { column, openings } from "./tables";
 
 const two = openings(["A", 18, 20, 20.5, 2], ["B", 24, 20, 20.5, 2]);
@@ -146,6 +148,32 @@ describe("fronts that match across a cabinet", () => {
       44.125,
       "19 + 25, and between them 1 × 1/8, the kerf or what lies between the cut fronts once they hang",
     ]);
+  });
+
+  test("a quote and SHEETS count the sheet that their strips need, and refuse one that is too narrow for them", () => {
+    const stock = (width: number) => [
+      ["Thickness", "Length", "Width", "Price"],
+      [0.25, 96, 96, 0.001],
+      [0.5, 96, 96, 0.001],
+      [0.75, 21.375, width, 50],
+    ];
+    // Two strips of 44 1/8 × 10 5/8 beside each other, a kerf between: 21 3/8.
+    const whole = stock(44.125);
+    const sheets = records(SHEETS(PARTS(two, [MATCHED]), whole, "1/8", 0, quick));
+    expect(sheets.find((row) => row["Thickness"] === 0.75)!["Sheets"]).toBe(1);
+    expect(QUOTE(two, [MATCHED], whole, rates(FREE))).toContainEqual([
+      "Sheets",
+      "Plywood, 3/4 in, 21 3/8 × 44 1/8 in",
+      1,
+      "sheet",
+      50,
+      50,
+    ]);
+    const narrow = stock(44);
+    expect(shown(() => QUOTE(two, [MATCHED], narrow, rates(FREE)))).toMatch(
+      /grain group "A1 to B1" in one row fit no sheet/,
+    );
+    expect(shown(() => SHEETS(PARTS(two, [MATCHED]), narrow, "1/8", 0, quick))).toMatch(/fit no sheet of their stock/);
   });
 
   test("a strip that no sheet takes is wrong, and a kerf wider than the gap is told", () => {

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { CUTS, LAYOUT, PARTS, SETUPS } from "../../src/functions";
+import { groupsOf } from "../../src/core/drawer";
+import { CUTS, LAYOUT, PARTS, PIECES, SETUPS, WORKING } from "../../src/functions";
 import { num, records } from "./jobs";
 
 /** Fronts of 3 to 12 in, and what lies between, is glued on and milled off, all in 64ths of an inch. */
@@ -98,6 +99,58 @@ describe("a grain strip is one length everywhere", () => {
         expect(kept).toBeGreaterThanOrEqual(copies);
       }),
       { numRuns: 40 },
+    );
+  });
+});
+
+const row = fc.record({
+  widths: fc.array(fc.integer({ min: 8 * 64, max: 24 * 64 }), { minLength: 2, maxLength: 3 }),
+  count: fc.integer({ min: 1, max: 3 }),
+  copies: fc.integer({ min: 1, max: 3 }),
+  grain: fc.constantFrom("vertical", "horizontal"),
+  gap: fc.integer({ min: 4, max: 32 }),
+  band: fc.integer({ min: 0, max: 4 }),
+  mill: fc.integer({ min: 0, max: 3 }),
+  kerf: fc.integer({ min: 4, max: 10 }),
+});
+
+/** common practice: fronts beside each other come in order from one board, and what hangs between them is cut away */
+describe("a strip across a cabinet", () => {
+  test("holds each front of its level once, from the left, and is as long as they and what lies between them", () => {
+    fc.assert(
+      fc.property(row, ({ widths, count, copies, grain, gap, band, mill, kerf }) => {
+        const labels = widths.map((_, i) => "ABC"[i]!);
+        const table = [
+          ["Opening", "Width", "Height", "Depth", "Drawers", "Cabinet", "Quantity"],
+          ...widths.map((width, i) => [labels[i]!, width / 64, 24, 20.5, count, "row", copies]),
+        ];
+        const matched = [
+          ...Object.entries({ "front gap": gap, "edge band": band, "pre-mill": mill, kerf }).map(([name, n]) => [
+            name,
+            `${n}/64 in`,
+          ]),
+          ["front match", "cabinet"],
+          ["front grain", grain],
+        ];
+        const along = grain === "vertical" ? "Width" : "Length";
+        const between = Math.max(kerf, gap + 2 * band - 2 * mill) / 64;
+        const fronts = records(PIECES(table, matched)).filter((piece) => piece["Part"] === "Front");
+        const strips = groupsOf(fronts, (piece) => String(piece["Grain group"]));
+        expect(strips.length).toBe(count * copies);
+
+        const lengths = strips.map((pieces) => {
+          const level = String(pieces[0]!["Drawer"]).slice(1);
+          expect(pieces.map((piece) => piece["Drawer"]).sort()).toEqual(labels.map((label) => label + level));
+          return pieces.reduce((sum, piece) => sum + num(piece[along]), 0) + (widths.length - 1) * between;
+        });
+        expect(new Set(lengths).size).toBe(1);
+        const told = records(SETUPS(table, matched)).find((step) =>
+          /^Length of the strip/.test(String(step["Setting"])),
+        );
+        expect([told!["Value"], told!["Pieces"]]).toEqual([lengths[0], count * copies]);
+        expect(WORKING(table, "A1", matched).find(([name]) => name === "Front strip")![1]).toBe(lengths[0]);
+      }),
+      { numRuns: 60 },
     );
   });
 });

@@ -51,12 +51,12 @@ function levelsOf(plans: readonly PlannedOpening[]): Hung[][] {
 
 function isBeside(left: Hung, { opening, front }: Hung): boolean {
   const { openings } = left.cabinet;
+  if (openings[openings.indexOf(left.opening) + 1] !== opening) return false;
   const alike = (["front grain", "front material"] as const).every(
     (name) => left.opening.standards[name] === opening.standards[name],
   );
   const sizes = (one: Hung["front"]): Rational[] => [one.bottom.value, one.height.value, one.cut.height.value];
   return (
-    openings[openings.indexOf(left.opening) + 1] === opening &&
     alike &&
     equal(left.opening.standards["front thickness"], opening.standards["front thickness"]) &&
     sizes(front).every((size, i) => equal(size, sizes(left.front)[i]!))

@@ -31,9 +31,9 @@ export interface WorkingRow {
  */
 export function workingOf({ cabinets }: Job, plan: Plan, label: string): WorkingRow[] {
   const wanted = label.trim().toUpperCase();
+  const strips = stripsOf(plan.filter((one): one is PlannedOpening => !failed(one)));
   for (const planned of plan) {
     if (failed(planned)) continue;
-    const strips = stripsOf(plan.filter((one): one is PlannedOpening => !failed(one)));
     const isWanted = (one: Hung): boolean => one.label.toUpperCase() === wanted;
     const hung = planned.falseFronts.find(isWanted);
     if (hung) return [...sizesOf([...frontRows(hung, strips), ...outsideOf(planned)]), frontDiagonal(hung)];
