@@ -101,6 +101,35 @@ describe("dividers by their count", () => {
       [EITHER, 29 / 32 + 11, 1, "Front A1"],
     ]);
   });
+
+  /** common practice: a dado that would show at a drawer's upper edge is stopped where its divider ends */
+  test("a front that is the box's own shows them at its upper edge: CHECKS tells how far below that to stop them", () => {
+    const own = [["front style", "integral"]];
+    const showing = (...more: unknown[][]) =>
+      CHECKS(bench(), divided(1, ...own, ...more))
+        .filter(([, , finding]) => /run out/.test(String(finding)))
+        .map((row) => row.slice(0, 4));
+    // The front goes from 3/32 to 7 29/32. Behind it the box begins 1/2 higher and is 7 13/16 − 1/2 − 1/4 high, in steps
+    // of 1/8: from 19/32 to 7 19/32, where its divider ends as well.
+    expect(showing()).toEqual([
+      [
+        "A1",
+        "doubtful",
+        "The dividers' dadoes run out at the front's upper edge.",
+        "Stop them 5/16 in below it, or take loose dividers.",
+      ],
+    ]);
+    // On a bottom at 19/32 + 3/8 + 1/4 = 1 7/32 one of 4 ends at 5 7/32, which is 2 11/16 below the edge.
+    expect(showing(["divider height", 4])[0]![3]).toContain("Stop them 2 11/16 in below it");
+    for (const quiet of [
+      ["front style", "inset"],
+      ["divider fit", "loose"],
+      ["divider run", "side to side"],
+      ["top edge band", "1/32"],
+    ]) {
+      expect(showing(quiet)).toEqual([]);
+    }
+  });
 });
 
 describe("dividers by their spacing", () => {

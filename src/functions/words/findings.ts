@@ -314,6 +314,10 @@ const FINDINGS = catalogOfTwo<InWords>()({
     "The dividers' dadoes, {depth} deep, take more than half of the {part}'s {thickness}.",
     "Common practice is a third to half of the thickness: take dadoes less deep, or loose dividers.",
   ],
+  "divider.runsOut": [
+    "The dividers' dadoes run out at the front's upper edge.",
+    "Stop them {by} below it, or take loose dividers.",
+  ],
   "divider.meetsRunner": [
     "The dividers' dadoes, {depth} deep, meet the runner's groove, {groove} deep, in a side {side} thick.",
     "Take thicker sides, dadoes less deep, or dividers that run front to back.",

@@ -1,5 +1,6 @@
-import { add, half, less, lesserOf, roundFigure } from "../../length";
-import { dadoedPart, dividersOf } from "../dividers";
+import { add, half, isPositive, less, lesserOf, roundFigure, subtract, total, type Rational } from "../../length";
+import { bandsOf } from "../bands";
+import { dadoedPart, dadoesOf, dividersOf } from "../dividers";
 import type { Drawer } from "../plan/plan";
 import { runnerGrooveOf } from "../plan/strip";
 import { doubtful, isMoreThan, wrong, type Found } from "./finding";
@@ -23,5 +24,16 @@ export function checkDividers(drawer: Drawer): Found[] {
     ...(dadoed?.part === "side" && groove && !less(add(depth, groove), side)
       ? [wrong("divider.meetsRunner", { depth, groove, side })]
       : []),
+    ...checkRunOut(drawer, height.value),
   ];
+}
+
+/** Dadoes go from edge to edge, and show above in a front that is its box's own, unless a band hides them. */
+function checkRunOut(drawer: Drawer, height: Rational): Found[] {
+  const { opening, front, boxBottom, boxHeight, insideHeight } = drawer;
+  const isBare = !bandsOf("Front", opening.standards).some(({ edge }) => edge === "top");
+  const upper = total([subtract(boxBottom.value, insideHeight.value), boxHeight.value, height]);
+  const by = subtract(front.top, upper);
+  const shows = isBare && isPositive(by) && dadoesOf(drawer).some(({ name }) => name === "Front");
+  return shows ? [doubtful("divider.runsOut", { by })] : [];
 }

@@ -104,6 +104,7 @@ export interface Findings {
   "divider.narrow": Lengths<"cell">;
   "divider.tall": Lengths<"height" | "inside">;
   "divider.deep": Lengths<"depth" | "thickness"> & { part: string };
+  "divider.runsOut": Lengths<"by">;
   "divider.meetsRunner": Lengths<"depth" | "groove" | "side">;
   "bottom.weakWay": Lengths<"long" | "short"> & { material: string };
   "bottom.solidAlong": { material: string };
