@@ -24,8 +24,6 @@ export type Progression = (typeof PROGRESSIONS)[number];
 
 /** How fronts stand to the carcase; the last two are their boxes' own fronts. */
 export const FRONT_STYLES = ["overlay", "inset", "integral", "lipped"] as const;
-export type FrontStyle = (typeof FRONT_STYLES)[number];
 
 /** How the sides meet a front that is its box's own. */
 export const FRONT_JOINTS = ["half-blind dovetail", "dovetail", "box joint", "rabbet"] as const;
-export type FrontJoint = (typeof FRONT_JOINTS)[number];
