@@ -39,7 +39,7 @@ export class Contents {
     this.book = { ...book, sheets: book.sheets.map((sheet) => ({ ...sheet, cells: new Map(sheet.cells) })) };
     this.followed = engine.follow(this.book);
     this.typed = book.sheets.map(() => new Map());
-    this.arrays = book.sheets.map(({ cells }) => arraysOf([...cells.values()]));
+    this.arrays = book.sheets.map(({ cells }) => arraysOf(cells));
     this.anchored = this.arrays.map((arrays) => new Map(arrays.map((array) => [array.key, array])));
     this.filling = this.arrays.map(byFilled);
     this.arrays.forEach((arrays, sheet) => arrays.forEach((array) => this.refreshArray(sheet, array)));
@@ -164,15 +164,16 @@ interface ArrayFormula {
   isKept: boolean;
 }
 
-function arraysOf(cells: readonly Cell[]): ArrayFormula[] {
-  const known = new Map(cells.map((cell) => [cellKey(cell.row, cell.column), cell]));
-  return cells.flatMap(({ row, column, formula }) => {
-    if (!formula || formula.kind === "plain" || sameArea(formula.area, oneCell(row, column))) return [];
+function arraysOf(cells: ReadonlyMap<number, Cell>): ArrayFormula[] {
+  const found: ArrayFormula[] = [];
+  for (const [key, { row, column, formula }] of cells) {
+    if (!formula || formula.kind === "plain" || sameArea(formula.area, oneCell(row, column))) continue;
     const { area } = formula;
-    const inside = cellsIn(area, known).filter((cell) => !cell.formula);
+    const inside = cellsIn(area, cells).filter((cell) => !cell.formula);
     const filled = new Set(inside.map((cell) => cellKey(cell.row, cell.column)));
-    return [{ key: cellKey(row, column), area, filled, isKept: false }];
-  });
+    found.push({ key, area, filled, isKept: false });
+  }
+  return found;
 }
 
 /** Looked up one by one where the area is small, for a sheet may hold many cells and many such formulas. */

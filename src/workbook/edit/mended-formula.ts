@@ -19,7 +19,7 @@ const MARKS = /^(?:_xlfn\.|_xlws\.|_xludf\.|__xludf\.)+/i;
  */
 export function mender(functions: Readonly<Record<string, unknown>>, namespace: string): Mend {
   const ours = new Map(Object.keys(functions).map((name) => [ownName(`${namespace}.${name}`), `${namespace}.${name}`]));
-  const isLikely = new RegExp(`${namespace}[._]`, "i");
+  const likely = new RegExp(`(?<![\\w.])[\\w.]*${namespace}[._][\\w.]*`, "gi");
   const typed = (call: string): string | undefined => {
     const bare = call.replace(MARKS, "");
     if (bare.includes(".")) return ours.get(ownName(bare));
@@ -29,7 +29,8 @@ export function mender(functions: Readonly<Record<string, unknown>>, namespace: 
   return {
     count: 0,
     formula(stored) {
-      if (!isLikely.test(stored)) return undefined;
+      // Most formulas are as they have to be, and need not be read for that.
+      if (!stored.match(likely)?.some((word) => !ours.has(word))) return undefined;
       const edits = tokenEdits(stored, ({ kind, text: call }) => {
         const name = kind === "call" ? typed(call) : undefined;
         return name === undefined || call === ownName(name) ? undefined : name;

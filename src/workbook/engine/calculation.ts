@@ -95,27 +95,44 @@ export class Calculation {
     state.progress = "done";
   }
 
-  /** A chain of formulas that find one another as they run (INDIRECT) is gone down in pieces, for it may be long. */
   private settleWhole(first: CellState): void {
-    if (first.progress === "done") return;
+    const late = first.progress === "done" ? undefined : this.attempt(first);
+    if (late) this.settleInPieces(first, late);
+  }
+
+  /** Gives which formula must come before it, if another one must. */
+  private attempt(state: CellState): NotYet | undefined {
+    try {
+      this.settle(state);
+      return undefined;
+    } catch (error) {
+      if (error instanceof NotYet) return error;
+      throw error;
+    }
+  }
+
+  /** A chain of formulas that find one another as they run (INDIRECT) is gone down in pieces, for it may be long. */
+  private settleInPieces(first: CellState, found: NotYet): void {
     const waiting = [first];
     const ways = new Map<CellState, readonly CellState[]>([[first, []]]);
+    let late: NotYet | undefined = found;
     for (let state = waiting.at(-1); state; state = waiting.at(-1)) {
-      try {
-        if (state.progress === "waiting") this.settle(state);
+      late ??= state.progress === "waiting" ? this.attempt(state) : undefined;
+      if (!late) {
         waiting.pop();
         ways.delete(state);
-      } catch (error) {
-        if (!(error instanceof NotYet)) throw error;
-        ways.set(state, error.way);
-        if (ways.has(error.state)) {
-          const circle = waiting.slice(waiting.lastIndexOf(error.state));
-          for (const one of circle.flatMap((from) => [from, ...ways.get(from)!]))
-            if (one.progress !== "done") this.keep(one, new Unsupported(CIRCLE));
-        } else {
-          waiting.push(error.state);
-          ways.set(error.state, []);
-        }
+        continue;
+      }
+      ways.set(state, late.way);
+      const before: CellState = late.state;
+      late = undefined;
+      if (ways.has(before)) {
+        const circle = waiting.slice(waiting.lastIndexOf(before));
+        for (const one of circle.flatMap((from) => [from, ...ways.get(from)!]))
+          if (one.progress !== "done") this.keep(one, new Unsupported(CIRCLE));
+      } else {
+        waiting.push(before);
+        ways.set(before, []);
       }
     }
   }
@@ -187,7 +204,7 @@ export class Calculation {
 
   private enter(state: CellState, open: Open): Frame {
     state.progress = "ordering";
-    state.reads ??= readings(state.prepared.node!, this.scope(state), this.cells);
+    state.reads ??= readings(state.prepared, this.scope(state), this.cells);
     const reads = this.update && state.found.length > 0 ? [...state.reads, ...state.found] : state.reads;
     const order = open.frames.length;
     const frame = { state, sources: this.sources(reads), order, low: order, readsItself: false, isAmidst: false };

@@ -6,6 +6,7 @@ import { children, type Node, type NodeOf } from "../formula/nodes";
 import type { Formula } from "./engine";
 import type { Library } from "./kinds";
 import { CUSTOM_CAPITALS } from "./library";
+import { plainReferences } from "./readings";
 import { Unsupported } from "./values";
 
 /** A formula read and looked through: its tree, or why it must keep its stored value. */
@@ -14,6 +15,8 @@ interface Looked {
   obstacle?: Unsupported;
   /** Calls a custom function. */
   custom: boolean;
+  /** All that it reads, where that is told without the workbook. */
+  references?: readonly NodeOf<"reference">[] | undefined;
 }
 
 /** The same in a cell, with how far that is from where the tree was written. */
@@ -68,8 +71,8 @@ export class Preparation {
     const key = `${sheet} ${form}`;
     const like = form === undefined ? undefined : this.byForm.get(key);
     if (like) {
-      const { node, custom } = like;
-      return { node, custom, rowShift: row - like.row, columnShift: column - like.column };
+      const { node, custom, references } = like;
+      return { node, custom, references, rowShift: row - like.row, columnShift: column - like.column };
     }
     const looked = this.lookOnce(text, sheet);
     // Why a formula is not worked out is told in its own words.
@@ -94,7 +97,8 @@ export class Preparation {
       this.search(node, sheet, found);
       if (found.external) throw new Unsupported(`refers to another workbook, ${found.external}`);
       if (found.missing.size > 0) throw unknown([...found.missing], this.known.library);
-      return { node, custom: found.custom };
+      const references = plainReferences(node, (name) => this.known.name(name, sheet) !== undefined);
+      return { node, custom: found.custom, references };
     } catch (error) {
       if (error instanceof Unsupported) return { obstacle: error, custom: found.custom };
       return { obstacle: new Unsupported(unreadable(text, error)), custom: found.custom };
