@@ -258,7 +258,7 @@ const CATALOG = catalog<Data>()({
     "The sizes of parts and stock are too fine to be laid out together: round them to what a saw can cut.",
 
   "result.tooLarge":
-    "The answer has {rows} rows, about {size} MB, and the spreadsheet may lose more than {most} MB. Give fewer openings or parts a call (PARTS is shorter grouped).",
+    "The answer has {rows} rows, about {size} MB, and the spreadsheet may lose more than {most} MB. Give fewer openings or parts a call, and let several calls stand one below the other (PARTS is shorter grouped).",
   "result.longText":
     "The answer's row {row} has a text of {length} characters, and a cell holds at most {most}. Give fewer openings or parts a call, or shorter names.",
 });
