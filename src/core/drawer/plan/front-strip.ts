@@ -38,13 +38,17 @@ export const unmatched = (plans: readonly PlannedOpening[]): Hung[] =>
 /** Fronts beside each other that match across their cabinet, from the left; those that stand alone as well. */
 function levelsOf(plans: readonly PlannedOpening[]): Hung[][] {
   const levels: Hung[][] = [];
+  /** Those that the last opening of each cabinet has part in. */
+  const last = new Map<Hung["cabinet"], Hung[][]>();
   for (const planned of plans) {
     if (planned.opening.standards["front match"] !== "cabinet") continue;
-    for (const front of frontsIn(planned)) {
-      const level = levels.find((fronts) => isBeside(fronts[fronts.length - 1]!, front));
+    const own = frontsIn(planned).map((front) => {
+      const level = last.get(front.cabinet)?.find((fronts) => isBeside(fronts[fronts.length - 1]!, front));
       if (level) level.push(front);
-      else levels.push([front]);
-    }
+      return level ?? [front];
+    });
+    levels.push(...own.filter((level) => level.length === 1));
+    if (own[0]) last.set(own[0][0]!.cabinet, own);
   }
   return levels;
 }
