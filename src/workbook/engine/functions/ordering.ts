@@ -46,15 +46,16 @@ export const ordering: Record<string, Ordinary> = {
       const onlyOnce = truth(once);
       if (across instanceof CellError) return across;
       if (onlyOnce instanceof CellError) return onlyOnce;
-      const groups = new Map<string, Scalar[][]>();
+      const firsts = new Map<unknown, Scalar[]>();
+      const repeated = new Set<Scalar[]>();
       for (const line of linesOf(evaluator.matrix(source), across)) {
-        const key = JSON.stringify(line.map(sameText));
         spend(8 * line.length);
-        const group = groups.get(key);
-        if (group) group.push(line);
-        else groups.set(key, [line]);
+        const key = keyOf(line);
+        const first = firsts.get(key);
+        if (first) repeated.add(first);
+        else firsts.set(key, line);
       }
-      const chosen = [...groups.values()].filter((group) => !onlyOnce || group.length === 1).map((group) => group[0]!);
+      const chosen = [...firsts.values()].filter((line) => !onlyOnce || !repeated.has(line));
       return chosen.length > 0 ? linesOf(chosen, across) : fail("#CALC!");
     },
   },
@@ -100,6 +101,14 @@ function validWays(ways: number[], keys: number): boolean {
 
 function truth(value: Value): boolean | CellError {
   return toBoolean(isScalar(value) ? value : false);
+}
+
+/** What lines that are alike share alone. Most have one cell, which needs no text made of it. */
+function keyOf(line: readonly Scalar[]): unknown {
+  if (line.length > 1) return JSON.stringify(line.map(sameText));
+  const [value = null] = line;
+  // Errors' codes are in capitals, which no text has then.
+  return value instanceof CellError ? value.code : typeof value === "string" ? value.toLowerCase() : value;
 }
 
 function sameText(value: Scalar): unknown {
