@@ -9,10 +9,16 @@ export interface Edit {
 export function applyEdits(text: string, edits: readonly Edit[]): string {
   const pieces: string[] = [];
   let at = 0;
-  for (const edit of [...edits].sort((a, b) => a.start - b.start || a.end - b.end)) {
+  for (const edit of inOrder(edits, (a, b) => a.start - b.start || a.end - b.end)) {
     pieces.push(text.slice(at, edit.start), edit.text);
     at = edit.end;
   }
   pieces.push(text.slice(at));
   return pieces.join("");
+}
+
+/** The same things in order. Most are made in order, and then need no sorting; equal ones keep theirs. */
+export function inOrder<T>(things: readonly T[], compare: (a: T, b: T) => number): readonly T[] {
+  for (let i = 1; i < things.length; i++) if (compare(things[i - 1]!, things[i]!) > 0) return [...things].sort(compare);
+  return things;
 }

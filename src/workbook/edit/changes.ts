@@ -2,7 +2,8 @@ import { contains, type Area } from "../address";
 import { CellError, cellKey, LONGEST_TEXT, type Outcome, type Result, type Scalar } from "../engine/index";
 import { sameValue } from "../xlsx/cell-value";
 import type { OpenWorkbook } from "../xlsx/open-workbook";
-import type { CellText, SheetText } from "../xlsx/sheet-text";
+import { CellTexts } from "../xlsx/cell-texts";
+import type { SheetText } from "../xlsx/sheet-text";
 import type { CellChange } from "../xlsx/write-sheet";
 
 /** For each sheet the cells to write: results that differ, and spilled cells that nothing fills any longer. */
@@ -15,25 +16,29 @@ export function changesOf(opened: OpenWorkbook, outcome: Outcome): CellChange[][
 
 class SheetChanges {
   readonly changes = new Map<number, CellChange>();
-  private texts: Map<number, CellText> | undefined;
-  private readonly filled = new Set<number>();
+  private readonly texts: CellTexts | undefined;
+  private readonly results: Result[] = [];
+  /** Every cell that a result stands in. */
+  private filled: Set<number> | undefined;
 
   constructor(
     private readonly opened: OpenWorkbook,
     private readonly index: number,
-    private readonly sheet: SheetText | undefined,
-  ) {}
+    sheet: SheetText | undefined,
+  ) {
+    this.texts = sheet && new CellTexts(sheet);
+  }
 
   write(result: Result): void {
+    this.results.push(result);
     const isDynamic = this.formula(result).kind === "dynamic";
     eachCell(result.area, (row, column) => {
       const value = withinLimits(result.values[row - result.area.top]![column - result.area.left]!);
       const isAnchor = row === result.row && column === result.column;
-      const key = cellKey(row, column);
-      this.filled.add(key);
-      const change: CellChange = { row, column, value, writesValue: !this.isStored(key, value) };
-      if (isAnchor && isDynamic) change.area = result.area;
-      if (isAnchor || change.writesValue) this.changes.set(key, change);
+      const writesValue = !this.isStored(row, column, value);
+      if (!isAnchor && !writesValue) return;
+      const area = isAnchor && isDynamic ? result.area : undefined;
+      this.changes.set(cellKey(row, column), { row, column, value, writesValue, area });
     });
   }
 
@@ -42,31 +47,30 @@ class SheetChanges {
     const { kind, area } = this.formula(result);
     if (kind !== "dynamic") return;
     eachCell(area, (row, column) => {
-      const key = cellKey(row, column);
-      const text = this.text(key);
-      if (contains(result.area, row, column) || this.filled.has(key) || !text || text.formula) return;
-      if (text.content !== undefined) this.changes.set(key, { row, column, value: null, writesValue: true });
+      const text = contains(result.area, row, column) ? undefined : this.texts?.cell(row, column);
+      if (text?.content === undefined || text.formula || this.isFilled(row, column)) return;
+      this.changes.set(cellKey(row, column), { row, column, value: null, writesValue: true });
     });
   }
 
-  /** How a cell stands in the file. Sheets without formulas are never asked. */
-  private text(key: number): CellText | undefined {
-    if (!this.texts) {
-      this.texts = new Map();
-      for (const { cells } of this.sheet?.rows ?? [])
-        for (const cell of cells) this.texts.set(cellKey(cell.row, cell.column), cell);
+  /** Few ask, and those of few cells. */
+  private isFilled(row: number, column: number): boolean {
+    if (!this.filled) {
+      const filled = (this.filled = new Set());
+      for (const { area } of this.results) eachCell(area, (y, x) => filled.add(cellKey(y, x)));
     }
-    return this.texts.get(key);
+    return this.filled.has(cellKey(row, column));
   }
 
   private formula(result: Result) {
     return this.opened.book.sheets[this.index]!.cells.get(cellKey(result.row, result.column))!.formula!;
   }
 
-  private isStored(key: number, value: Scalar): boolean {
-    const text = this.text(key);
-    const stored = this.opened.book.sheets[this.index]!.cells.get(key)?.value ?? null;
-    return text !== undefined && text.content !== undefined && sameValue(text, stored, value);
+  private isStored(row: number, column: number, value: Scalar): boolean {
+    const text = this.texts?.cell(row, column);
+    if (text?.content === undefined) return false;
+    const stored = this.opened.book.sheets[this.index]!.cells.get(cellKey(row, column))?.value ?? null;
+    return sameValue(text, stored, value);
   }
 }
 

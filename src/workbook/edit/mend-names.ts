@@ -51,13 +51,15 @@ export function mendNames(bytes: Uint8Array, functions: Readonly<Record<string, 
 const TABLE_FORMULAS = ["calculatedColumnFormula", "totalsRowFormula"];
 
 function inCells(sheet: SheetText, mend: Mend, dynamicMark: () => string): Edit[] {
-  return sheet.rows.flatMap((row) =>
-    row.cells.flatMap((cell) => {
+  const edits: Edit[] = [];
+  for (const { cells } of sheet.rows) {
+    for (const cell of cells) {
       const { formula } = cell;
       const text = formula && formula.kind !== "dataTable" ? mend.formula(formula.text) : undefined;
-      return text === undefined ? [] : rewritten(sheet, cell, formula!, text, dynamicMark);
-    }),
-  );
+      if (text !== undefined) edits.push(...rewritten(sheet, cell, formula!, text, dynamicMark));
+    }
+  }
+  return edits;
 }
 
 /** An array formula that somebody entered over a range keeps it; what is shared stays shared. */

@@ -60,9 +60,7 @@ export class Cells implements CellSource {
     this.spills = book.sheets.map((sheet) => new Spills(sheet));
     this.occupied = book.sheets.map(({ cells }) => new OccupiedRows(cells));
     this.derived = book.sheets.map(() => new Map());
-    this.typedFormats = book.sheets.map(
-      ({ cells }) => new Map([...cells].filter(([, { format }]) => format !== undefined)),
-    );
+    this.typedFormats = book.sheets.map(({ cells }) => withFormats(cells));
     this.preparation = new Preparation({ library, name: (name, sheet) => this.name(name, sheet) });
     this.index = book.sheets.map((sheet, i) => new FormulaIndex(this.statesOf(sheet.cells, i)));
     for (const state of this.states) this.claimDerived(state);
@@ -363,7 +361,8 @@ export class Cells implements CellSource {
 
   /** In the order of their cells: which of two that would fill one cell comes first must not hang on what was typed first. */
   private statesOf(cells: Map<number, Cell>, sheet: number): CellState[] {
-    const formulas = [...cells].filter((entry): entry is [number, FormulaCell] => entry[1].formula !== undefined);
+    const formulas: [number, FormulaCell][] = [];
+    for (const [key, cell] of cells) if (cell.formula) formulas.push([key, cell as FormulaCell]);
     return formulas.sort(([a], [b]) => a - b).map(([, cell]) => this.stateOf(cell, sheet));
   }
 
@@ -416,6 +415,12 @@ export class Cells implements CellSource {
     if (row > this.used.bottom) this.used.bottom = row;
     if (column > this.used.right) this.used.right = column;
   }
+}
+
+function withFormats(cells: ReadonlyMap<number, Cell>): Map<number, Cell> {
+  const found = new Map<number, Cell>();
+  for (const [key, cell] of cells) if (cell.format !== undefined) found.set(key, cell);
+  return found;
 }
 
 function readableSize(size: number): number {

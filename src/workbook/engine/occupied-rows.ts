@@ -24,9 +24,16 @@ export class OccupiedRows {
 }
 
 function sortedRows(cells: ReadonlyMap<number, Cell>): number[] {
-  const rows = new Set<number>();
-  for (const { row } of cells.values()) rows.add(row);
-  return [...rows].sort((a, b) => a - b);
+  const rows: number[] = [];
+  let isSorted = true;
+  for (const { row } of cells.values()) {
+    const last = rows.at(-1) ?? -1;
+    if (row === last) continue;
+    if (row < last) isSorted = false;
+    rows.push(row);
+  }
+  // Files hold their cells row by row.
+  return isSorted ? rows : [...new Set(rows)].sort((a, b) => a - b);
 }
 
 const rowFrom = (rows: readonly number[], row: number): number =>

@@ -1,5 +1,7 @@
 import { areaName, sameArea } from "../address";
-import type { Edit } from "../text-edits";
+import { firstFrom } from "../engine/first-from";
+import { inOrder, type Edit } from "../text-edits";
+import { CellTexts } from "./cell-texts";
 import type { RowText, SheetText } from "./sheet-text";
 import { withAttributes } from "./tag-text";
 
@@ -13,26 +15,27 @@ export interface NewCell {
 /** The edits that put new cells into a sheet's text, each in its place; rows are made for them where they lack. */
 export function placeCells(sheet: SheetText, cells: readonly NewCell[]): Edit[] {
   if (cells.length === 0) return [];
-  const rows = new Map(sheet.rows.map((row) => [row.row, row]));
+  const texts = new CellTexts(sheet);
   const edits: Edit[] = [];
   const newRows: { row: number; text: string }[] = [];
-  for (const [row, inRow] of byRow(cells)) {
-    const existing = rows.get(row);
+  for (const inRow of byRow(cells)) {
+    const { row } = inRow[0]!;
+    const existing = texts.row(row);
     if (existing) edits.push(...rowEdits(sheet, existing, inRow));
     else newRows.push({ row, text: element(sheet, "row", ` r="${row + 1}"`, textsOf(inRow)) });
   }
-  return [...edits, ...rowsEdits(sheet, newRows), ...dimensionEdit(sheet, cells)];
+  return [...dimensionEdit(sheet, cells), ...edits, ...rowsEdits(sheet, newRows)];
 }
 
-function byRow(cells: readonly NewCell[]): [number, NewCell[]][] {
-  const rows = new Map<number, NewCell[]>();
-  for (const cell of cells) {
-    const row = rows.get(cell.row);
-    if (row) row.push(cell);
-    else rows.set(cell.row, [cell]);
+/** The cells of one row after those of another. */
+function byRow(cells: readonly NewCell[]): NewCell[][] {
+  const rows: NewCell[][] = [];
+  for (const cell of inOrder(cells, (a, b) => a.row - b.row || a.column - b.column)) {
+    const row = rows.at(-1);
+    if (row?.[0]!.row === cell.row) row.push(cell);
+    else rows.push([cell]);
   }
-  for (const row of rows.values()) row.sort((a, b) => a.column - b.column);
-  return [...rows].sort(([a], [b]) => a - b);
+  return rows;
 }
 
 function rowsEdits(sheet: SheetText, rows: { row: number; text: string }[]): Edit[] {
@@ -68,6 +71,7 @@ function rowEdits(sheet: SheetText, row: RowText, fresh: NewCell[]): Edit[] {
 
 /** A row may say from which column to which it has cells; where it does, it goes on telling the truth. */
 function spanning(tag: string, fresh: readonly NewCell[]): string {
+  if (!tag.includes("spans")) return tag;
   const spans = /\sspans\s*=\s*["'](\d+):(\d+)["']/.exec(tag);
   if (!spans) return tag;
   const [first, last] = [Number(spans[1]), Number(spans[2])];
@@ -80,28 +84,21 @@ function spanning(tag: string, fresh: readonly NewCell[]): string {
 function dimensionEdit(sheet: SheetText, fresh: readonly NewCell[]): Edit[] {
   if (!sheet.dimension) return [];
   const { start, end } = sheet.dimension;
-  const area = { ...sheet.dimension.area };
+  let { top, left, bottom, right } = sheet.dimension.area;
   for (const { row, column } of fresh) {
-    area.top = Math.min(area.top, row);
-    area.left = Math.min(area.left, column);
-    area.bottom = Math.max(area.bottom, row);
-    area.right = Math.max(area.right, column);
+    if (row < top) top = row;
+    if (row > bottom) bottom = row;
+    if (column < left) left = column;
+    if (column > right) right = column;
   }
+  const area = { top, left, bottom, right };
   if (sameArea(area, sheet.dimension.area)) return [];
   return [{ start, end, text: withAttributes(sheet.text.slice(start, end), { ref: areaName(area) }) }];
 }
 
 /** The first of things in order that comes after a place. */
-function firstAfter<T>(ordered: readonly T[], isAfter: (one: T) => boolean): T | undefined {
-  let low = 0;
-  let high = ordered.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (isAfter(ordered[middle]!)) high = middle;
-    else low = middle + 1;
-  }
-  return ordered[low];
-}
+const firstAfter = <T>(ordered: readonly T[], isAfter: (one: T) => boolean): T | undefined =>
+  ordered[firstFrom(ordered.length, (at) => isAfter(ordered[at]!))];
 
 const textsOf = (cells: readonly NewCell[]): string => cells.map(({ text }) => text).join("");
 

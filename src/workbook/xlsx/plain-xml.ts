@@ -43,12 +43,12 @@ function walk(text: string, handlers?: Handlers): boolean {
     const nameEnd = pastName(text, start + 1);
     if (nameEnd === start + 1) return false;
     const name = text.slice(start + 1, nameEnd);
-    const attributes: Record<string, string> = {};
-    const end = attributesTo(text, nameEnd, attributes);
+    const attributes: Record<string, string> | undefined = handlers && {};
+    const end = attributes ? readAttributes(text, nameEnd, attributes) : checkAttributes(text, nameEnd);
     if (end < 0) return false;
     const selfClosing = text.charCodeAt(end) === SLASH;
     at = end + (selfClosing ? 2 : 1);
-    if (handlers?.open) {
+    if (attributes && handlers?.open) {
       const [local, prefix] = splitName(name);
       handlers.open({ name: local, prefix, attributes, start, end: at, selfClosing });
     }
@@ -78,9 +78,9 @@ export function splitName(name: string): [name: string, prefix: string] {
   return colon < 0 ? [name, ""] : [name.slice(colon + 1), name.slice(0, colon + 1)];
 }
 
-/** Reads a tag's attributes. Gives where its last bracket, or the stroke before it, stands; -1 where it is not plain. */
-function attributesTo(text: string, from: number, attributes: Record<string, string>): number {
-  let count = 0;
+/** Goes through a tag's attributes. Gives where its last bracket, or the stroke before it, stands; -1 where it is not plain. */
+function checkAttributes(text: string, from: number): number {
+  const names: string[] = [];
   for (let at = from; ;) {
     const start = pastSpace(text, at);
     const code = text.charCodeAt(start);
@@ -89,12 +89,39 @@ function attributesTo(text: string, from: number, attributes: Record<string, str
     const end = start === at ? start : pastName(text, start);
     if (end === start || text.charCodeAt(end) !== EQUALS || text.charCodeAt(end + 1) !== QUOTE) return -1;
     const name = text.slice(start, end);
-    const close = text.indexOf('"', end + 2);
-    if (close < 0 || Object.hasOwn(attributes, name) || ++count > MOST.attributes) return -1;
-    const value = text.slice(end + 2, close);
-    if (/[<\t\n\r]/.test(value) || !isReadable(value)) return -1;
-    attributes[name] = decoded(value);
-    at = close + 1;
+    if (names.includes(name) || names.push(name) > MOST.attributes) return -1;
+    at = pastValue(text, end + 2);
+    if (at < 0) return -1;
+  }
+}
+
+/** Where an attribute's value has ended with its second quote; -1 where it is not plain. */
+function pastValue(text: string, from: number): number {
+  for (let at = from; ; at++) {
+    const code = text.charCodeAt(at);
+    if (code === QUOTE) return at + 1;
+    if (code === AMPERSAND) return pastReadable(text, from);
+    // Beyond the text's end there is no number at all.
+    if (!(code >= 32) || code === LESS) return -1;
+  }
+}
+
+/** The same for a value with entities in it. */
+function pastReadable(text: string, from: number): number {
+  const end = text.indexOf('"', from);
+  const value = text.slice(from, end);
+  return end < 0 || /[<\t\n\r]/.test(value) || !isReadable(value) ? -1 : end + 1;
+}
+
+/** Takes in the attributes of a tag that has been gone through. Gives where its last bracket, or the stroke before it, stands. */
+function readAttributes(text: string, from: number, attributes: Record<string, string>): number {
+  for (let start = pastSpace(text, from); ;) {
+    const code = text.charCodeAt(start);
+    if (code === GREATER || code === SLASH) return start;
+    const equals = text.indexOf("=", start);
+    const close = text.indexOf('"', equals + 2);
+    attributes[text.slice(start, equals)] = decoded(text.slice(equals + 2, close));
+    start = pastSpace(text, close + 1);
   }
 }
 
@@ -105,6 +132,8 @@ const decoded = (text: string): string =>
   text.includes("&") ? text.replace(ENTITY, (_, name: string) => ENTITIES[name]!) : text;
 
 const SLASH = 0x2f;
+const LESS = 0x3c;
+const AMPERSAND = 0x26;
 const GREATER = 0x3e;
 const EQUALS = 0x3d;
 const QUOTE = 0x22;

@@ -17,6 +17,8 @@ function withAttribute(tag: string, name: string, value: string | null): string 
 
 /** Where an attribute stands, from the space before its name to its closing quote. The tag is known to be well-formed. */
 function attributeAt(tag: string, name: string): { start: number; valueStart: number; end: number } | undefined {
+  // Most tags of a sheet have one attribute or two, and are asked for others.
+  if (!tag.includes(name)) return undefined;
   const pattern = /\s+([^\s=/>]+)\s*=\s*(["'])/g;
   for (let match = pattern.exec(tag); match; match = pattern.exec(tag)) {
     const valueStart = pattern.lastIndex;

@@ -2,7 +2,8 @@ import { areaName, cellName, sameArea, type Area } from "../address";
 import type { Scalar } from "../engine/values";
 import { writtenValue } from "./cell-value";
 import { applyEdits, type Edit } from "../text-edits";
-import { placeCells } from "./place-cells";
+import { CellTexts } from "./cell-texts";
+import { placeCells, type NewCell } from "./place-cells";
 import type { CellText, SheetText } from "./sheet-text";
 import { withAttributes } from "./tag-text";
 
@@ -18,20 +19,15 @@ export interface CellChange {
 
 /** The sheet's text with the changes in it. Everything else keeps every character. */
 export function writeSheet(sheet: SheetText, changes: readonly CellChange[]): string {
-  const rows = new Map(sheet.rows.map((row) => [row.row, row]));
-  const columns = new Map<number, Map<number, CellText>>();
-  const cellAt = (row: number, column: number): CellText | undefined => {
-    let cells = columns.get(row);
-    if (!cells) columns.set(row, (cells = new Map(rows.get(row)?.cells.map((cell) => [cell.column, cell]))));
-    return cells.get(column);
-  };
-  const edits = changes.flatMap((change) => {
-    const cell = cellAt(change.row, change.column);
-    return cell ? cellEdits(sheet, cell, change) : [];
-  });
-  const fresh = changes
-    .filter(({ row, column, value }) => value !== null && !cellAt(row, column))
-    .map((change) => ({ ...change, text: newCell(sheet, change) }));
+  const texts = new CellTexts(sheet);
+  const edits: Edit[] = [];
+  const fresh: NewCell[] = [];
+  for (const change of changes) {
+    const { row, column } = change;
+    const cell = texts.cell(row, column);
+    if (cell) edits.push(...cellEdits(sheet, cell, change));
+    else if (change.value !== null) fresh.push({ row, column, text: newCell(sheet, row, column, change.value) });
+  }
   return applyEdits(sheet.text, [...edits, ...placeCells(sheet, fresh)]);
 }
 
@@ -62,9 +58,8 @@ function cellEdits(sheet: SheetText, cell: CellText, change: CellChange): Edit[]
   return edits;
 }
 
-function newCell(sheet: SheetText, change: CellChange): string {
-  const { type, text } = writtenValue(change.value as Exclude<Scalar, null>);
+function newCell({ prefix }: SheetText, row: number, column: number, value: Exclude<Scalar, null>): string {
+  const { type, text } = writtenValue(value);
   const mark = type ? ` t="${type}"` : "";
-  const { prefix } = sheet;
-  return `<${prefix}c r="${cellName(change.row, change.column)}"${mark}><${prefix}v>${text}</${prefix}v></${prefix}c>`;
+  return `<${prefix}c r="${cellName(row, column)}"${mark}><${prefix}v>${text}</${prefix}v></${prefix}c>`;
 }
