@@ -223,9 +223,23 @@ export class Calculation {
       for (const { state } of circle) this.keep(state, new Unsupported(CIRCLE));
   }
 
-  /** The formulas that stand in the ranges or spill into them. A range whose formulas are all done is done with. */
-  private *sources(reads: readonly SheetArea[]): Generator<CellState, void> {
-    for (const whole of reads) {
+  /** The formulas that stand in the ranges or spill into them and are not done. */
+  private sources(reads: readonly SheetArea[]): Iterator<CellState, void> {
+    let from = 0;
+    while (from < reads.length && this.isDone(reads[from]!) && this.budget.take(1)) from++;
+    return from === reads.length ? NONE : this.sourcesFrom(reads, from);
+  }
+
+  /** Whether a range is one cell which is worked out; told only where nothing spills. */
+  private isDone(area: SheetArea): boolean {
+    if (!isOneCell(area) || this.cells.spills[area.sheet]!.count > 0) return false;
+    const state = this.cells.index[area.sheet]!.at(cellKey(area.top, area.left));
+    return !state || state.progress === "done";
+  }
+
+  /** A range whose formulas are all done is done with. */
+  private *sourcesFrom(reads: readonly SheetArea[], from: number): Generator<CellState, void> {
+    for (const whole of from === 0 ? reads : reads.slice(from)) {
       const { count } = this.cells.spills[whole.sheet]!;
       if (!this.budget.take(1 + count)) return;
       const area = this.cells.clip(whole);
@@ -363,6 +377,9 @@ interface Update {
   onDone(state: CellState, before: Pick<CellState, "value" | "values" | "formats" | "area">): void;
 }
 
+/** Hands nothing out. */
+const NONE: Iterator<CellState, void> = { next: () => ({ done: true, value: undefined }) };
+
 /** Where so many formulas wait for one another, another one is not worked out on the spot: all are left, and it comes first. */
 const MOST_NESTED = 20;
 
@@ -378,7 +395,7 @@ class NotYet extends Error {
 /** A formula on the way down to what it reads. `low` is the earliest open one that it leads back to. */
 interface Frame {
   state: CellState;
-  sources: Generator<CellState, void>;
+  sources: Iterator<CellState, void>;
   order: number;
   low: number;
   readsItself: boolean;

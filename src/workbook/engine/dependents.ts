@@ -25,7 +25,7 @@ export class Dependents {
   }
 
   /** Visits the formulas that read something of an area, some of them perhaps more than once. */
-  each(sheet: number, area: Area, visit: (state: CellState) => void): void {
+  each(sheet: number, area: Area, visit: Visit): void {
     this.sheets.get(sheet)?.each(area, visit);
   }
 
@@ -71,29 +71,37 @@ class OnSheet {
     if (!this.large.delete(range)) for (const block of blocksOf(area)) take(this.blocks, block, range);
   }
 
-  each(area: Area, visit: (state: CellState) => void): void {
-    const within = (ranges: Iterable<Range>): void => {
-      for (const range of ranges) if (overlaps(range.area, area)) for (const state of range.states) visit(state);
-    };
-    const inCell = (key: number): void => {
-      for (const state of this.cells.get(key) ?? NONE) visit(state);
-    };
+  each(area: Area, visit: Visit): void {
     // Most formulas give one value.
     if (isOneCell(area)) {
-      inCell(cellKey(area.top, area.left));
-      within(this.large);
-      return within(this.blocks.get(cellKey(area.top >> ROW_BITS, area.left >> COLUMN_BITS)) ?? NONE);
+      visitAll(this.cells.get(cellKey(area.top, area.left)), visit);
+      if (this.large.size > 0) visitWithin(this.large, area, visit);
+      if (this.blocks.size === 0) return;
+      const block = this.blocks.get(cellKey(area.top >> ROW_BITS, area.left >> COLUMN_BITS));
+      return visitWithin(block ?? NONE, area, visit);
     }
     if (sizeOf(area) > this.cells.size) {
-      for (const key of this.cells.keys()) if (contains(area, Math.floor(key / KEY_STEP), key % KEY_STEP)) inCell(key);
+      for (const [key, states] of this.cells)
+        if (contains(area, Math.floor(key / KEY_STEP), key % KEY_STEP)) visitAll(states, visit);
     } else {
       for (let row = area.top; row <= area.bottom; row++)
-        for (let column = area.left; column <= area.right; column++) inCell(cellKey(row, column));
+        for (let column = area.left; column <= area.right; column++)
+          visitAll(this.cells.get(cellKey(row, column)), visit);
     }
-    within(this.large);
-    if (blockCount(area) > this.blocks.size) within(this.ranges.values());
-    else for (const block of blocksOf(area)) within(this.blocks.get(block) ?? NONE);
+    visitWithin(this.large, area, visit);
+    if (blockCount(area) > this.blocks.size) visitWithin(this.ranges.values(), area, visit);
+    else for (const block of blocksOf(area)) visitWithin(this.blocks.get(block) ?? NONE, area, visit);
   }
+}
+
+type Visit = (state: CellState) => void;
+
+function visitAll(states: ReadonlySet<CellState> | undefined, visit: Visit): void {
+  if (states) for (const state of states) visit(state);
+}
+
+function visitWithin(ranges: Iterable<Range>, area: Area, visit: Visit): void {
+  for (const range of ranges) if (overlaps(range.area, area)) visitAll(range.states, visit);
 }
 
 const NONE: readonly never[] = [];

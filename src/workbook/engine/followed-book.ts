@@ -160,8 +160,9 @@ function leadingFrom(first: ReadonlySet<CellState>, dependents: Dependents): Set
   return found;
 }
 
-function resultOf(state: CellState): Result {
-  const { sheet, area, value, values = [[value]], formats, prepared } = state;
-  const { row, column } = state.cell;
-  return { sheet, row, column, values, ...(formats && { formats }), area, custom: prepared.custom };
+function resultOf({ sheet, cell, area, value, values, formats, prepared }: CellState): Result {
+  const { row, column } = cell;
+  const result: Result = { sheet, row, column, values: values ?? [[value]], area, custom: prepared.custom };
+  if (formats) result.formats = formats;
+  return result;
 }

@@ -1,7 +1,7 @@
 import type { EditedWorkbook } from "../../edit/index";
-import type { Result } from "../../engine/index";
+import { CellError, type Result } from "../../engine/index";
 import { apply, difference, type Difference } from "./difference";
-import { keptResults, resultsOf, type Results } from "./results";
+import { keptResults, place, resultsOf, type Results } from "./results";
 
 /** All results of a workbook, as they were told last. */
 export class ToldResults {
@@ -20,11 +20,14 @@ export class ToldResults {
   /** Works the workbook out. What comes out as it was is not looked at: an edit changes little. */
   update(): Difference {
     const { results, kept } = this.workbook.calculate();
-    const { gone, come } = exchanged(this.told, results);
-    const before = together(resultsOf(gone, this.ids), this.kept);
+    const { ids } = this;
+    const { gone, come, valued } = exchanged(this.told, results);
+    const before = together(resultsOf(gone, ids), this.kept);
     this.told = results;
     this.kept = keptResults(this.workbook, kept);
-    const found = difference(before, together(resultsOf(come, this.ids), this.kept));
+    const found = difference(before, together(resultsOf(come, ids), this.kept));
+    for (const { sheet, row, column, values } of valued)
+      found.values.set.set(place(ids[sheet]!, row, column), values[0]![0]!);
     apply(this.all, found);
     return found;
   }
@@ -41,9 +44,34 @@ function together(worked: Results, kept: Results): Results {
   return worked;
 }
 
-/** The engine gives one and the same result of a formula until that is worked out anew; most of them stand where they stood. */
-function exchanged(before: readonly Result[], now: readonly Result[]): { gone: Result[]; come: Result[] } {
-  const [old, young] = [before.filter((one, i) => now[i] !== one), now.filter((one, i) => before[i] !== one)];
-  const [left, found] = [new Set(old), new Set(young)];
-  return { gone: old.filter((one) => !found.has(one)), come: young.filter((one) => !left.has(one)) };
+/** Results that no longer stand, those that came, and those that give another value in a cell that had one before. */
+interface Exchanged {
+  gone: Result[];
+  come: Result[];
+  valued: Result[];
 }
+
+/** The engine gives one and the same result of a formula until that is worked out anew; most of them stand where they stood. */
+function exchanged(before: readonly Result[], now: readonly Result[]): Exchanged {
+  const [old, young, valued]: [Result[], Result[], Result[]] = [[], [], []];
+  for (let i = 0; i < before.length || i < now.length; i++) {
+    const [was, is] = [before[i], now[i]];
+    if (was === is) continue;
+    if (was && is && isOneValue(was) && isOneValue(is) && isSameCell(was, is)) {
+      if (!Object.is(was.values[0]![0], is.values[0]![0])) valued.push(is);
+      continue;
+    }
+    if (was) old.push(was);
+    if (is) young.push(is);
+  }
+  const [left, found] = [new Set(old), new Set(young)];
+  return { gone: old.filter((one) => !found.has(one)), come: young.filter((one) => !left.has(one)), valued };
+}
+
+/** Nothing more is told of such a result than its value. */
+function isOneValue({ area, values, formats }: Result): boolean {
+  const isAlone = area.top === area.bottom && area.left === area.right;
+  return isAlone && formats === undefined && !(values[0]![0] instanceof CellError);
+}
+
+const isSameCell = (a: Result, b: Result): boolean => a.row === b.row && a.column === b.column && a.sheet === b.sheet;
