@@ -1,4 +1,4 @@
-import type { SawCut, SheetStock } from "../core/sheets";
+import { cutLine, type Exact, type SawCut, type SheetStock } from "../core/sheets";
 import type { Asides } from "./asides";
 import { ringBox, type Paper } from "./paper";
 import type { Scale } from "./scale";
@@ -13,16 +13,19 @@ export function cutNumbers(
   paper: Paper,
   scale: Scale,
   cuts: readonly SawCut[],
+  exact: Exact,
   { length, width }: SheetStock,
   asides: Asides,
 ): void {
   const end = { rip: scale.of(length), crosscut: scale.of(width) };
-  for (const { kind, line, step, setting } of cuts) {
+  for (const cut of cuts) {
+    const { kind, step, setting } = cut;
+    const line = cutLine(cut, exact);
     const text = String(step);
     const { right, bottom } = ringBox(text, 0, 0);
     const [half, across] = kind === "rip" ? [right, bottom] : [bottom, right];
     const [at, from, to] = [line.at, line.from, line.to].map((place) => scale.of(place)) as [number, number, number];
-    const inside = at + (line.keeps === "before" ? -1 : 1) * (across + 0.3);
+    const inside = at + (cut.frees.keeps === "before" ? -1 : 1) * (across + 0.3);
     // Along the cut and across it; on the paper y goes down.
     const along: Point[] = to >= end[kind] - 1 ? [[end[kind] + half + 0.8, at]] : [];
     // On a piece narrower than itself a ring would tell of its neighbor as well.

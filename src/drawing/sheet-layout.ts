@@ -81,7 +81,7 @@ export function sheetLayout(
     pieceLabel(paper, scale, offcut, { name: "offcut", size, of: `Sheet ${number} offcut` });
   }
   const cuts = here(sawCuts(solution, safe));
-  cutNumbers(paper, scale, cuts, row, asides);
+  cutNumbers(paper, scale, cuts, solution.exact, row, asides);
   const hasGrain = row.grain !== "none";
   if (hasGrain) {
     for (const piece of pieces) if (parts[piece.part]!.grain !== "any") grainArrow(paper, scale, piece);

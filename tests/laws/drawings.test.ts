@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { failed, planJob, type PlannedOpening } from "../../src/core/drawer";
 import { add, isPositive, keyOf, safeSizes, subtract } from "../../src/core/length";
-import { lengthOf, piecesOf, sawCuts } from "../../src/core/sheets";
+import { cutLine, lengthOf, piecesOf, sawCuts } from "../../src/core/sheets";
 import {
   backCorners,
   boxApart,
@@ -110,11 +110,13 @@ describe("laws of drawings", () => {
           const { exact } = solution;
           const at = (place: number): string => keyOf(lengthOf(place, exact));
           const edges = new Set<string>();
-          for (const { sheet, step, kind, line, setting } of sawCuts(solution, safeSizes("in"))) {
+          for (const cut of sawCuts(solution, safeSizes("in"))) {
+            const { sheet, step, kind, frees, setting } = cut;
+            const line = cutLine(cut, exact);
             edges.add(`${sheet} ${kind} ${[line.at, line.from, line.to].map(keyOf).join(" ")}`);
             // Trims keep all but the edge.
             if (isPositive(solution.problem.trim) && step <= 4) continue;
-            const far = line.keeps === "before" ? line.at : add(line.at, setting);
+            const far = frees.keeps === "before" ? line.at : add(line.at, setting);
             const near = subtract(far, setting);
             const found = pieces[sheet - 1]!.some(({ x, y, length, width }) =>
               kind === "rip"

@@ -1,5 +1,4 @@
 import { less, type Rational, type SafeSizes } from "../length";
-import { edgeLine, type CutLine } from "./cut-line";
 import { lengthOf, type Rectangle } from "./exact";
 import { memberOf, runsOn } from "./grain-row";
 import { isOffcut, isWaste, type Piece, type Solution } from "./solution";
@@ -20,7 +19,14 @@ export interface SawCut {
   caution?: "short" | "narrow";
   /** What comes off, where that is less than the blade is wide: the rest of the blade cuts air. */
   shaves?: Rational;
-  line: CutLine;
+  frees: Freed;
+}
+
+/** What a cut sets free, what that is cut from, and on which side of the cut it lies. */
+interface Freed {
+  piece: Piece;
+  of: Piece;
+  keeps: "before" | "after";
 }
 
 export interface SawPiece {
@@ -85,9 +91,9 @@ class Sheet {
       now[side] -= trim;
       const last = kind === "crosscut" && this.made.length === 3;
       const { piece } = sheets[this.index]!;
-      const line = edgeLine(kind, piece, piece, this.made.length % 2 === 0 ? "after" : "before", exact);
+      const keeps = this.made.length % 2 === 0 ? "after" : "before";
       this.made.push(
-        this.cut(kind, now[side], this.shown("sheet", before), before, line, [
+        this.cut(kind, now[side], this.shown("sheet", before), before, { piece, of: piece, keeps }, [
           last ? this.name(piece) : this.shown("sheet", now),
         ]),
       );
@@ -138,8 +144,8 @@ class Sheet {
       hand.now[side] -= hand.waste;
       hand.waste = 0;
       const left = this.unfinished(hand) ? this.shownPiece(hand, hand.now) : this.name(hand.rest[0]!);
-      const line = edgeLine(kind, hand.rest[0]!, hand.piece, "after", exact);
-      this.made.push(this.cut(kind, hand.now[side], from, before, line, [left]));
+      const frees: Freed = { piece: hand.rest[0]!, of: hand.piece, keeps: "after" };
+      this.made.push(this.cut(kind, hand.now[side], from, before, frees, [left]));
       return;
     }
     const kept = hand.rest.shift()!;
@@ -150,8 +156,8 @@ class Sheet {
     if (hand.rest.length === 1 && hand.rest[0]![side] === hand.now[side]) gives.push(this.name(hand.rest[0]!));
     else if (hand.rest.length > 0) gives.push(this.shownPiece(hand, hand.now));
     // They lie in the order in which they are cut off: each at its far edge, so that no two cuts share a line.
-    const line = edgeLine(kind, kept, hand.piece, "before", exact);
-    this.made.push(this.cut(kind, kept[side], from, before, line, gives));
+    const frees: Freed = { piece: kept, of: hand.piece, keeps: "before" };
+    this.made.push(this.cut(kind, kept[side], from, before, frees, gives));
   }
 
   private cut(
@@ -159,7 +165,7 @@ class Sheet {
     setting: number,
     from: SawPiece,
     before: Rectangle,
-    line: CutLine,
+    frees: Freed,
     gives: SawPiece[],
   ): SawCut {
     const { exact } = this.solution;
@@ -170,7 +176,7 @@ class Sheet {
       setting: lengthOf(setting, exact),
       from,
       gives,
-      line,
+      frees,
     };
     const off = before[kind === "rip" ? "width" : "length"] - setting;
     if (off > 0 && off < exact.kerf) cut.shaves = lengthOf(off, exact);

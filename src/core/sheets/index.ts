@@ -1,6 +1,6 @@
 export type * from "./faults";
 export type { Effort } from "./algorithms";
-export type { CutLine } from "./cut-line";
+export { cutLine } from "./cut-line";
 export * from "./cuts";
 export { lengthOf, type Exact } from "./exact";
 export * from "./layout";

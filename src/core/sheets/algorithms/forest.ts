@@ -115,11 +115,6 @@ export class Forest {
     else this.tidy(parent);
   }
 
-  /** A live node that is no piece. */
-  isBlock(node: number): boolean {
-    return this.data[node + KIND] === BLOCK;
-  }
-
   /** One of the live nodes at or after a place, going round; there must be one. */
   liveFrom(index: number): number {
     const { data } = this;

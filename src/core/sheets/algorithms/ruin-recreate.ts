@@ -19,17 +19,8 @@ export function ruinAndRecreate(
   start: Draft,
   options: { steps: number; least: number; below?: number; seed: number; meter: Meter },
 ): Draft {
-  const search = new RuinAndRecreate(model, start, options.seed, { memory: memoryOf(options.steps) }, options.below);
+  const search = new RuinAndRecreate(model, start, options.seed, memoryOf(options.steps), options.below);
   return search.run(options.steps, options.least, options.meter);
-}
-
-/** How a search settles, and when it is warmed. */
-export interface Settling {
-  /** Rounds that a state is compared across: the more, the more slowly it settles. */
-  memory: number;
-  /** So many memories without a gain, and it may get worse again by `heat`, in sheets. Never where not given. */
-  patience?: number;
-  heat?: number;
 }
 
 /** Ways looked at, on average, until one is passed over. */
@@ -59,7 +50,7 @@ export class RuinAndRecreate {
   private readonly current: Forest;
   private readonly kept: Forest;
   private readonly places: Places;
-  private best: Draft;
+  protected best: Draft;
   private readonly areas: Float64Array;
   private readonly unit: number;
   /** Nodes of the sheet in hand. */
@@ -69,20 +60,20 @@ export class RuinAndRecreate {
   private readonly order: Int32Array;
   private readonly keys: Float64Array;
   /** What the latest rounds came to, and the round in hand. */
-  private readonly history: Float64Array;
-  private round = 0;
-  private now = NaN;
-  /** Since it was warmed last: the least that was come to, and when. */
-  private lowest = Infinity;
-  private since = 0;
+  protected readonly history: Float64Array;
+  protected round = 0;
+  protected now = NaN;
 
-  /** @param below the weight of an answer that is known otherwise: none but a lighter one is looked for */
+  /**
+   * @param memory rounds that a state is compared across: the more, the more slowly it settles
+   * @param below the weight of an answer that is known otherwise: none but a lighter one is looked for
+   */
   constructor(
     private readonly model: Model,
     start: Draft,
     seed: number,
-    private readonly settling: Settling,
-    private below = Infinity,
+    memory: number,
+    protected below = Infinity,
   ) {
     this.random = new Random(seed);
     this.current = new Forest(model);
@@ -94,7 +85,7 @@ export class RuinAndRecreate {
     this.nodes = new Int32Array(this.current.data.length / STRIDE);
     this.order = new Int32Array(model.pieces);
     this.keys = new Float64Array(model.pieces);
-    this.history = new Float64Array(settling.memory);
+    this.history = new Float64Array(memory);
     this.current.load(start);
   }
 
@@ -130,42 +121,23 @@ export class RuinAndRecreate {
         kept.copy(current);
       } else current.copy(kept);
       if (this.now < history[late]!) history[late] = this.now;
-      this.warm(value);
+      this.settled?.(value);
     }
     meter.take(places.steps - before + ROUND * (this.round - first));
     return this.best;
   }
 
-  /** Another search has found an answer of this weight: it goes on below that. */
-  lower(below: number): void {
-    if (below >= Math.min(this.below, this.best.weight)) return;
-    this.below = below;
-    if (!Number.isNaN(this.now)) this.begin();
-  }
-
-  /** Lets a search that has settled get worse again, so that it settles elsewhere. */
-  private warm(value: number): void {
-    const { patience = Infinity, heat = 0 } = this.settling;
-    if (value < this.lowest) {
-      this.lowest = value;
-      this.since = this.round;
-    } else if (this.round - this.since > patience * this.history.length) {
-      this.history.fill(this.now + heat);
-      this.lowest = Infinity;
-      this.since = this.round;
-    }
-  }
+  /** Hears what each round came to. */
+  protected settled?(value: number): void;
 
   /** Sets the goal below the best answer, and meets it. */
-  private begin(): void {
+  protected begin(): void {
     const { best, current, kept, places } = this;
     if (best.waiting === 0) places.goal = Math.min(best.weight, this.below) - 1;
     while (current.weight > places.goal) current.remove(this.emptiest());
     this.recreate();
     this.now = this.value();
     this.history.fill(this.now);
-    this.lowest = Infinity;
-    this.since = this.round;
     kept.copy(current);
   }
 

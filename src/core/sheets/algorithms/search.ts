@@ -5,7 +5,8 @@ import { columns } from "./columns";
 import { constructive } from "./constructive";
 import { gatherOffcut } from "./offcut";
 import { regroup, remainder } from "./regroup";
-import { RuinAndRecreate, ruinAndRecreate, type Settling } from "./ruin-recreate";
+import { ruinAndRecreate } from "./ruin-recreate";
+import { WarmedSearch, type Settling } from "./warmed-search";
 
 export type Effort = "quick" | "standard" | "thorough";
 
@@ -65,7 +66,7 @@ export function search(model: Model, effort: Effort, least: number, meter: Meter
 export class LongSearch {
   private readonly close: Model;
   private readonly asGiven: (draft: Draft) => Draft;
-  private readonly whole: RuinAndRecreate;
+  private readonly whole: WarmedSearch;
   private best: Draft;
   private turn = 0;
 
@@ -77,7 +78,7 @@ export class LongSearch {
     this.close = close;
     this.asGiven = asGiven;
     this.best = lightest(close, "quick", least, new Meter());
-    this.whole = new RuinAndRecreate(close, this.best, 8, SETTLING);
+    this.whole = new WarmedSearch(close, this.best, 8, SETTLING);
   }
 
   /**
