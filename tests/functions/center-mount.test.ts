@@ -66,7 +66,7 @@ describe("a center-mount slide lies under the bottom", () => {
     const [row] = CHECKS(openings(["A", 34, 10, 20.5, 1]), center).filter(([, , words]) =>
       /may rack/.test(String(words)),
     );
-    expect(row![3]).toBe("Use two pulls, take slides at both sides, or divide the opening.");
+    expect(row![3]).toBe("Use two pulls and slides at both sides that are tied together, or divide the opening.");
   });
 
   test("each needs a rail in front, which one opening of several drawers has not", () => {

@@ -122,7 +122,7 @@ describe("a pocket screw is as long as common practice has it for its stock, and
       [
         "A1",
         "wrong",
-        "A pocket screw of 1 1/4 in is longer than 1 in, what stock 1/2 in thick takes: its point may come out.",
+        "A pocket screw of 1 1/4 in is too long for stock 1/2 in thick: its point may come out.",
         "Take one of 1 in, or set the corner screw length to auto.",
       ],
     ]);
@@ -131,7 +131,7 @@ describe("a pocket screw is as long as common practice has it for its stock, and
     expect(found("1 1/2", "3/4")).toHaveLength(1);
     expect(found(1, "3/8")[0]!.slice(1, 3)).toEqual([
       "wrong",
-      "A pocket screw of 1 in finds no hold in stock 3/8 in thick: its point may come out.",
+      "A pocket screw of 1 in is too long for stock 3/8 in thick: its point may come out.",
     ]);
   });
 

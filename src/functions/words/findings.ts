@@ -175,10 +175,7 @@ const FINDINGS = catalogOfTwo<InWords>()({
   ],
   "box.wide": [
     "The box, {width} wide and {depth} deep, may rack.",
-    ({ slide }) =>
-      slide === "side-mount" || slide === "undermount"
-        ? "Use two pulls and slides that are tied together, or divide the opening."
-        : "Use two pulls, take slides at both sides, or divide the opening.",
+    "Use two pulls and slides at both sides that are tied together, or divide the opening.",
   ],
   "box.weakWay": [
     "The {parts} of {material} have upright grain: their weak way spans their length.",
@@ -421,10 +418,7 @@ const FINDINGS = catalogOfTwo<InWords>()({
     "Take a shorter one, or set its length to auto.",
   ],
   "screw.pocket": [
-    ({ most }) =>
-      isZero(most)
-        ? "A pocket screw of {size} finds no hold in stock {stock} thick: its point may come out."
-        : "A pocket screw of {size} is longer than {most}, what stock {stock} thick takes: its point may come out.",
+    "A pocket screw of {size} is too long for stock {stock} thick: its point may come out.",
     ({ most }) =>
       isZero(most)
         ? "Take thicker stock, or another corner joint or fastening."

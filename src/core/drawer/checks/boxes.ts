@@ -54,7 +54,7 @@ export function checkBox(drawer: Drawer): Found[] {
   else if (opening.boxHeights && less(above, s["space above"]))
     found.push(doubtful("box.tightAbove", { above, asked: s["space above"] }));
   if (isMoreThan(stock.width.value, multiply(stock.depth.value, ratio(3, 2)))) {
-    found.push(doubtful("box.wide", { width: stock.width.value, depth: stock.depth.value, slide: s.slide }));
+    found.push(doubtful("box.wide", { width: stock.width.value, depth: stock.depth.value }));
   }
   return found;
 }

@@ -58,7 +58,7 @@ export interface Findings {
   "box.belowFront": Lengths<"by">;
   "box.rubs": Lengths<"below" | "above">;
   "box.tightAbove": Lengths<"above" | "asked">;
-  "box.wide": Lengths<"width" | "depth"> & { slide: Standards["slide"] };
+  "box.wide": Lengths<"width" | "depth">;
   "box.weakWay": { material: string; parts: string };
   "box.solidUpright": { material: string; parts: string };
   "box.racks": Lengths<"width" | "height" | "depth">;
