@@ -47,5 +47,5 @@ const besides = (neighbor: AnyOpening, { opening }: Placed): Rational =>
 
 function levelAt({ opening }: Placed, side: "rail above" | "rail below"): Rational {
   const rail = opening.standards[side];
-  return isFramed(opening) || rail === undefined || rail === "none" ? levelOf(opening) : rail;
+  return isFramed(opening) || rail === "none" ? levelOf(opening) : rail;
 }

@@ -73,10 +73,9 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
     detail: "Heights are measured from that edge.",
   }),
   "rail above": help("Cabinet", "Height of a rail shared with another opening above.", {
-    otherwise: "none",
     detail: "None: the carcase's own top.",
   }),
-  "rail below": help("Cabinet", "The same below.", { otherwise: "none", detail: "None: the carcase's own bottom." }),
+  "rail below": help("Cabinet", "The same below.", { detail: "None: the carcase's own bottom." }),
 
   slide: help("Slides", "Center-mount slides lie under the bottom. The maker's data sheet comes first.", {
     choices: ["side-mount", "center-mount", "wood runner", "undermount"],

@@ -59,7 +59,10 @@ const lengthOr = <const W extends string>(sign: Sign, ...words: [W, ...W[]]): To
 const open = <T>(): Standard<T | undefined> => ({ usual: () => undefined });
 
 /** A figure that is no length, as it is written and as it is reckoned with. */
-const figure = <T>(written: Record<Unit, string>, of: (unit: Unit) => T): Standard<T> => ({ written, usual: of });
+const figure = <T>(of: (unit: Unit) => T, inches: string, mm = inches): Standard<T> => ({
+  written: { in: inches, mm },
+  usual: of,
+});
 
 /** What one drawer carries, in lb or kg, or how that is estimated. */
 export type LoadAsked = number | "even" | "files";
@@ -122,20 +125,22 @@ const STANDARDS = {
   "runner groove depth": openLength("positive"),
   "runner play": notNegative("1/32", "0.8"),
   "slide rating": open<number>(),
-  load: figure<readonly LoadAsked[]>({ in: "even", mm: "even" }, () => ["even"]),
+  load: figure<readonly LoadAsked[]>(() => ["even"], "even"),
   // ANSI/KCMA A161.1, clause 7.1: 15 lb/ft² (718 Pa).
-  "load rate": figure<number>({ in: "15", mm: "73" }, (unit) => (unit === "in" ? 15 : 73)),
-  density: figure<Densities>({ in: "by material", mm: "by material" }, () => []),
+  "load rate": figure<number>((unit) => (unit === "in" ? 15 : 73), "15", "73"),
+  density: figure<Densities>(() => [], "by material"),
   stiffness: word<number | "auto">("auto"),
   // Of floors under their whole load: International Building Code, table 1604.3; for bottoms common practice.
-  "sag limit": figure<number>({ in: "1/240", mm: "1/240" }, () => 1 / 240),
+  "sag limit": figure<number>(() => 1 / 240, "1/240"),
   species: open<Species>(),
   // EPA 402-K-02-003: indoors 30 to 50 %, below 60 %.
-  "humidity low": figure<number>({ in: "30", mm: "30" }, () => 30),
-  "humidity high": figure<number>({ in: "60", mm: "60" }, () => 60),
-  temperature: figure<Temperature>({ in: "70 F", mm: "21 C" }, (unit) => ({
-    celsius: unit === "in" ? airTemperature(70, "F") : 21,
-  })),
+  "humidity low": word<number>(30),
+  "humidity high": word<number>(60),
+  temperature: figure<Temperature>(
+    (unit) => ({ celsius: unit === "in" ? airTemperature(70, "F") : 21 }),
+    "70 F",
+    "21 C",
+  ),
   "cabinet weight": open<number>(),
   "balance depth": lengthOr("positive", "center"),
   "toe recess": lengthOr("not negative", "auto"),
@@ -153,7 +158,7 @@ const STANDARDS = {
   "bottom grain": choice(["any", "side to side", "front to back"]),
   "box grain": choice(["horizontal", "vertical", "any"]),
   "box end grain": open<BoxGrain>(),
-  dividers: figure<readonly DividersAsked[]>({ in: "none", mm: "none" }, () => ["none"]),
+  dividers: figure<readonly DividersAsked[]>(() => ["none"], "none"),
   "divider run": choice(["front to back", "side to side"]),
   "divider fit": choice(["dado", "loose"]),
   "divider dado depth": positive("1/8", "3"),
@@ -161,7 +166,7 @@ const STANDARDS = {
   "divider height": lengthOr("positive", "inside"),
   "divider play": notNegative("1/32", "0.8"),
   "divider material": open<string>(),
-  "hanging files": figure<readonly (FileKind | "none")[]>({ in: "none", mm: "none" }, () => ["none"]),
+  "hanging files": figure<readonly (FileKind | "none")[]>(() => ["none"], "none"),
   "groove depth": positive("1/4", "6"),
   "groove offset": notNegative("3/8", "10"),
   "bottom play": notNegative("1/16", "1.5"),
@@ -170,7 +175,7 @@ const STANDARDS = {
   "height step": notNegative("1/8", "1"),
   "match heights": choice(["opening", "none", "cabinet", "job"]),
   "front thickness": positive("3/4", "19"),
-  "false fronts": figure<number>({ in: "none", mm: "none" }, () => 0),
+  "false fronts": figure<number>(() => 0, "none"),
   "front gap": notNegative("1/8", "3"),
   "front step": notNegative("1/16", "1"),
   "cabinet thickness": positive("3/4", "18"),
@@ -178,8 +183,8 @@ const STANDARDS = {
   "stile width": openLength("positive"),
   "rail width": positive("1 1/2", "38"),
   "floor offset": open<Rational>(),
-  "rail above": open<Rational | "none">(),
-  "rail below": open<Rational | "none">(),
+  "rail above": lengthOr("positive", "none"),
+  "rail below": lengthOr("positive", "none"),
   "top reveal": anySign("1/8", "3"),
   "bottom reveal": anySign("0"),
   "end reveal": anySign("1/16", "1.5"),

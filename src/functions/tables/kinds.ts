@@ -33,7 +33,7 @@ export const word =
 export const each =
   <T>(kind: Kind<T>): Kind<T[]> =>
   (typed, unit) => {
-    const items = typeof typed.value === "string" && /[;\n]/.test(typed.value) ? splitList(typed.value) : [typed.value];
+    const items = typeof typed.value === "string" ? splitList(typed.value) : [typed.value];
     if (items.length === 0) throw new Fault("list.empty", {});
     return items.map((value, i) => {
       const read = (): T => kind({ ...typed, value }, unit);
@@ -42,18 +42,8 @@ export const each =
   };
 
 /** Several lengths in one cell, separated by semicolons or line breaks. */
-export const lengths =
-  (sign: Sign = "positive"): Kind<Rational[]> =>
-  (typed, unit) => {
-    if (typeof typed.value !== "string") return [readLength(typed, unit, sign)];
-    const items = splitList(typed.value);
-    if (items.length === 0) throw new Fault("list.empty", {});
-    return items.map((value, i) =>
-      items.length === 1
-        ? readLength({ ...typed, value }, unit, sign)
-        : naming(`item ${i + 1}`, () => readLength({ ...typed, value }, unit, sign)),
-    );
-  };
+export const lengths = (sign: Sign = "positive"): Kind<Rational[]> =>
+  each((typed, unit) => readLength(typed, unit, sign));
 
 /** Any text, or a number as its digits. */
 export const textCell: Kind<string> = ({ value }) => {

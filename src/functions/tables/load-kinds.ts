@@ -13,26 +13,23 @@ import {
   WEIGHT,
   type Measure,
 } from "../cells";
-import { numberCell, type Kind } from "./kinds";
+import { each, numberCell, type Kind } from "./kinds";
 
 /** More than a ton is no drawer's. */
 const DRAWER_WEIGHT: Measure = { ...WEIGHT, most: { in: 10_000, mm: 5_000 } };
 
 /** A load of each drawer, or a list from top to bottom: weights, or how they are estimated. */
-export const loads: Kind<LoadAsked[]> = (typed, unit) => {
-  const items = typeof typed.value === "string" ? splitList(typed.value) : [typed.value];
-  if (items.length === 0) throw new Fault("list.empty", {});
-  const read = (value: unknown): LoadAsked =>
-    (["even", "files"] as const).find((one) => sameWord(value, one)) ??
+export const loads: Kind<LoadAsked[]> = each(
+  (typed, unit) =>
+    (["even", "files"] as const).find((one) => sameWord(typed.value, one)) ??
     orElse(
-      () => readMeasure({ ...typed, value }, DRAWER_WEIGHT, unit).size,
+      () => readMeasure(typed, DRAWER_WEIGHT, unit).size,
       (fault) => {
         if (fault.code !== "measure.unreadable") throw fault;
-        throw new Fault("load.unreadable", { received: value, plain: WEIGHT.plain[unit] });
+        throw new Fault("load.unreadable", { received: typed.value, plain: WEIGHT.plain[unit] });
       },
-    );
-  return items.map((value, i) => (items.length === 1 ? read(value) : naming(`item ${i + 1}`, () => read(value))));
-};
+    ),
+);
 
 const rating = numberCell(1, 10_000);
 

@@ -40,9 +40,6 @@ import { readNamedValues } from "./named-values";
 const positive = length("positive");
 const notNegative = length("not negative");
 
-/** A rail: its height, or none where the carcase's own top or bottom is there. */
-const rail = lengthOr("positive", "none");
-
 /** So many, or as many as the rule of the trade says. */
 function countOrAuto(most: number): Kind<number | "auto"> {
   const count = numberCell(0, most, true);
@@ -95,8 +92,6 @@ const OWN: { [N in ReadOtherwise]: Kind<Standards[N]> } = {
   "hanging files": each(word(["none", "letter", "legal"])),
   "false fronts": falseFronts,
   "floor offset": orNone(notNegative),
-  "rail above": rail,
-  "rail below": rail,
   "side material": textCell,
   "bottom material": textCell,
   "front material": textCell,

@@ -33,15 +33,15 @@ export function checkFrame(opening: Opening, ends: { left: boolean; right: boole
   const [overlay, gap] = [s["frame overlay"], s["front gap"]];
   const shared = (["rail above", "rail below"] as const).flatMap((name): Found[] => {
     const rail = s[name];
-    if (!isLength(rail)) return [];
+    if (rail === "none") return [];
     const room = subtract(rail, times(2, overlay));
     return less(room, gap) ? [wrong("overlay.rail", { name, rail, overlay, room, gap })] : [];
   });
   const outer: (readonly [side: string, part: string, width: Rational, there: boolean])[] = [
     ["left", "stile", endStileOf(opening), ends.left],
     ["right", "stile", endStileOf(opening), ends.right],
-    ["top", "rail", s["rail width"], !isLength(s["rail above"])],
-    ["bottom", "rail", s["rail width"], !isLength(s["rail below"])],
+    ["top", "rail", s["rail width"], s["rail above"] === "none"],
+    ["bottom", "rail", s["rail width"], s["rail below"] === "none"],
   ];
   const past = outer
     .filter(([, , width, there]) => there && isMoreThan(overlay, width))
@@ -53,5 +53,3 @@ export function checkFrame(opening: Opening, ends: { left: boolean; right: boole
 
 const isOverlaid = ({ standards: s }: Opening): boolean =>
   s.construction === "face frame" && s["front style"] === "overlay";
-
-const isLength = (rail: Rational | "none" | undefined): rail is Rational => rail !== undefined && rail !== "none";

@@ -99,10 +99,9 @@ function checkShares({ opening, face }: PlannedOpening): Found[] {
 /** An overlay front must cover the carcase's edge, and should not stand out past it unseen. */
 function checkReveals(s: Standards, ends: { left: boolean; right: boolean }): Found[] {
   if (isWithin(s) || s.construction === "face frame") return [];
-  const isRail = (name: "rail above" | "rail below"): boolean => s[name] !== undefined && s[name] !== "none";
   const reveals = [
-    ...(isRail("rail above") ? [] : [["top", s["top reveal"]] as const]),
-    ...(isRail("rail below") ? [] : [["bottom", s["bottom reveal"]] as const]),
+    ...(s["rail above"] === "none" ? [["top", s["top reveal"]] as const] : []),
+    ...(s["rail below"] === "none" ? [["bottom", s["bottom reveal"]] as const] : []),
     ...(ends.left ? [["left", s["left reveal"] ?? s["end reveal"]] as const] : []),
     ...(ends.right ? [["right", s["right reveal"] ?? s["end reveal"]] as const] : []),
   ];

@@ -30,19 +30,24 @@ export { doubtful, wrong, type Finding } from "./finding";
  * @param noted what was found while the job was read
  */
 export function findingsOf(job: Job, plan: Plan, noted: readonly Finding[] = []): Finding[] {
+  const able = plan.filter((one): one is PlannedOpening => !failed(one));
+  const planned: Planned = new Map(able.map((one) => [one.opening, one]));
   return together([
     ...noted,
     ...checkUnused(job),
-    ...checkCabinets(job, plan),
-    ...checkStiles(job, plan),
-    ...checkBalances(job, plan),
-    ...checkMatches(plan.filter((one): one is PlannedOpening => !failed(one))),
+    ...checkCabinets(job, planned),
+    ...checkStiles(job, planned),
+    ...checkBalances(job, planned),
+    ...checkMatches(able),
     ...plan.flatMap((planned) => [
       ...at(planned.opening.label, checkMeasurements(planned.opening)),
       ...(failed(planned) ? at(planned.opening.label, [asFinding(planned.fault)]) : checkReadable(planned)),
     ]),
   ]);
 }
+
+/** The openings that could be planned. */
+type Planned = ReadonlyMap<AnyOpening, PlannedOpening>;
 
 /** A cell that the plan has no use for may still be wrong: it is found, and hides no other opening. */
 const checkReadable = (planned: PlannedOpening): Finding[] =>
@@ -52,19 +57,17 @@ const checkReadable = (planned: PlannedOpening): Finding[] =>
   );
 
 /** What two openings side by side do to the stile between them. */
-function checkStiles({ cabinets }: Job, plan: Plan): Finding[] {
-  const planned = new Map(plan.flatMap((one) => (failed(one) ? [] : [[one.opening as AnyOpening, one.opening]])));
+function checkStiles({ cabinets }: Job, planned: Planned): Finding[] {
   return cabinets.flatMap(({ openings }) =>
     openings.flatMap((one, i) => {
-      const [left, right] = [planned.get(one), planned.get(openings[i + 1]!)];
+      const [left, right] = [planned.get(one)?.opening, planned.get(openings[i + 1]!)?.opening];
       return left && right ? at(`${left.label}, ${right.label}`, checkStile(left, right)) : [];
     }),
   );
 }
 
 /** Whether cabinets stand with their drawers open; what cannot be planned, or carries nobody knows what, is found there. */
-function checkBalances({ cabinets }: Job, plan: Plan): Finding[] {
-  const planned = new Map(plan.flatMap((one) => (failed(one) ? [] : [[one.opening as AnyOpening, one]])));
+function checkBalances({ cabinets }: Job, planned: Planned): Finding[] {
   return cabinets.flatMap(({ openings }) => {
     const able = openings.flatMap((opening) => planned.get(opening) ?? []);
     if (able.length < openings.length) return [];
@@ -77,23 +80,18 @@ function checkBalances({ cabinets }: Job, plan: Plan): Finding[] {
 }
 
 /** Openings side by side under one top and over one bottom are equally high, unless rails say otherwise. */
-function checkCabinets({ cabinets }: Job, plan: Plan): Finding[] {
-  const planned = new Map(
-    plan.flatMap((one) => (failed(one) ? [] : [[one.opening as AnyOpening, one.opening] as const])),
-  );
+function checkCabinets({ cabinets }: Job, planned: Planned): Finding[] {
   return cabinets.flatMap(({ openings }) => {
-    const able = openings.flatMap((opening) => planned.get(opening) ?? []);
+    const able = openings.flatMap((opening) => planned.get(opening)?.opening ?? []);
     const first = able[0];
     if (!first || first.standards.construction === "face frame") return [];
-    const bare = able.filter(({ standards: s }) => !isRail(s["rail above"]) && !isRail(s["rail below"]));
+    const bare = able.filter(({ standards: s }) => s["rail above"] === "none" && s["rail below"] === "none");
     const odd = bare.find((opening) => !equal(opening.least.height, bare[0]!.least.height));
     if (!odd) return [];
     const heights = { a: bare[0]!.least.height, b: odd.least.height };
     return at(`${bare[0]!.label}, ${odd.label}`, [doubtful("cabinet.heights", heights)]);
   });
 }
-
-const isRail = (rail: unknown): boolean => rail !== undefined && rail !== "none";
 
 function checkPlanned(planned: PlannedOpening): Finding[] {
   const { opening, drawers } = planned;

@@ -6,7 +6,7 @@ import { hasDividers } from "../dividers";
 import { hasLayout } from "../joint-layout";
 import { isJoined, isLipped, isWithin } from "../joined-front";
 import { runnerOf } from "../runner";
-import { defaultStandards, type StandardName, type Standards } from "../standards";
+import { defaultStandards, STANDARD_NAMES, type StandardName, type Standards } from "../standards";
 import { doubtful, type Finding } from "./finding";
 
 /**
@@ -49,20 +49,7 @@ interface Use {
 const USES: readonly Use[] = [
   {
     lacks: "undermount slides",
-    names: [
-      "undermount deduction",
-      "undermount thickest side",
-      "undermount space below",
-      "undermount space above",
-      "undermount bottom recess",
-      "undermount depth difference",
-      "undermount notch width",
-      "undermount notch height",
-      "undermount hook hole",
-      "undermount hook inset",
-      "undermount hook height",
-      "undermount hook depth",
-    ],
+    names: STANDARD_NAMES.filter((name) => name.startsWith("undermount ")),
     by: ({ slide }) => slide === "undermount",
   },
   {
@@ -115,7 +102,7 @@ const USES: readonly Use[] = [
   { lacks: "an edge band", names: ["edge band allowance"], by: hasBand },
   {
     lacks: "dividers",
-    names: ["divider run", "divider fit", "divider thickness", "divider height", "divider play", "divider material"],
+    names: STANDARD_NAMES.filter((name) => /^divider (?!dado)/.test(name)),
     by: hasDividers,
   },
   {

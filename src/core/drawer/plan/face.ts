@@ -72,7 +72,7 @@ function upperEdge(s: Standards, height: Rational): Size {
 /** Half of what a shared rail leaves beside the gap; nothing where the carcase itself is there. */
 function railOf(s: Standards, name: "rail above" | "rail below"): Size | undefined {
   const rail = s[name];
-  return rail === undefined || rail === "none" ? undefined : halfBesideGap("rail", rail, s["front gap"]);
+  return rail === "none" ? undefined : halfBesideGap("rail", rail, s["front gap"]);
 }
 
 /** How far the front reaches past the opening's side: over the carcase's end, or to the middle of a partition. */
