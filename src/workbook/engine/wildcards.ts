@@ -111,7 +111,7 @@ function folded(text: string): string {
 }
 
 /** Both cases of a letter as one, and every character as long as it was, so that places stay what they are. */
-function fold(text: string): string {
+export function fold(text: string): string {
   if (/^[\u0000-\u007f]*$/.test(text)) return text.toLowerCase();
   return Array.from(text, (character) => {
     const other = character.toUpperCase().toLowerCase();

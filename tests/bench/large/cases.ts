@@ -48,6 +48,19 @@ export const LARGE: Record<string, LargeCase> = {
     way: "recalculate",
     target: { seconds: 2 },
   },
+  counts: {
+    what: "20,000 COUNTIFs, and as many RANKs, over 20,000 rows",
+    make: () =>
+      rows(
+        numbers(20_000, (row) => [
+          value(row, 0, (row * 7_919) % 20_000),
+          formula(row, 2, `COUNTIF(A$1:A$20000,A${row + 1})`),
+          formula(row, 3, `RANK(A${row + 1},A$1:A$20000)`),
+        ]),
+      ),
+    way: "recalculate",
+    target: { seconds: 2 },
+  },
   values: {
     what: "990,000 cells of values (more elements are not read)",
     make: () =>

@@ -2,7 +2,8 @@ import type { Evaluator, Ordinary } from "../kinds";
 import { spend } from "../budget";
 import { finite } from "../operators";
 import { CellError, fail, isScalar, Reference, type Matrix, type Scalar, type SheetArea, type Value } from "../values";
-import { criterion } from "./criteria";
+import { criterion, type Criterion } from "./criteria";
+import { Placed } from "./placed";
 
 /** Ranges and what they are compared with, as many as there may be. */
 const PAIRS = "RV".repeat(127);
@@ -75,7 +76,7 @@ function testsOf(evaluator: Evaluator, pairs: Value[]): Test[] | CellError {
     const wanted = pairs[i + 1];
     if (!(range instanceof Reference)) return fail("#VALUE!");
     const area = range.areas[0]!;
-    tests.push({ area, matrix: evaluator.cells.matrix(area), holds: criterion(isScalar(wanted) ? wanted : null) });
+    tests.push({ area, matrix: evaluator.cells.matrix(area), ...criterion(isScalar(wanted) ? wanted : null) });
   }
   return tests;
 }
@@ -90,6 +91,8 @@ function eachHit(
   from: SheetArea,
   visit: (row: number, column: number) => void,
 ): number {
+  const looked = eachLookedUp(tests, visit);
+  if (looked !== undefined) return looked;
   const [height, columns] = extent(tests);
   const sparse = sparseRows(evaluator, [...tests.map(({ area }) => area), from], height);
   const count = sparse?.length ?? height;
@@ -99,6 +102,20 @@ function eachHit(
     for (let column = 0; column < columns; column++) if (allHold(tests, row, column)) visit(row, column);
   }
   return count * columns;
+}
+
+/** The same where a condition is that a value be equal to one, and it is known where such values stand. */
+function eachLookedUp(tests: Test[], visit: (row: number, column: number) => void): number | undefined {
+  const [test] = tests.filter(({ key }) => key !== undefined);
+  const places = test && Placed.of(test.matrix).at(test.key);
+  if (!places) return undefined;
+  spend(2 * places.length * tests.length);
+  const width = test.matrix[0]!.length;
+  for (const place of places) {
+    const [row, column] = [Math.floor(place / width), place % width];
+    if (allHold(tests, row, column)) visit(row, column);
+  }
+  return places.length;
 }
 
 /** The rows, counted from the first of each range, that hold something in one of them; none where there are many. */
@@ -119,10 +136,9 @@ function extent(tests: Test[]): [rows: number, columns: number] {
   ];
 }
 
-interface Test {
+interface Test extends Criterion {
   area: SheetArea;
   matrix: Matrix;
-  holds: (value: Scalar) => boolean;
 }
 
 function allHold(tests: readonly Test[], row: number, column: number): boolean {

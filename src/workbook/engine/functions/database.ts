@@ -78,7 +78,7 @@ function conditionsOf([headings, ...rows]: Matrix, columns: Scalar[]): (row: Sca
     row.flatMap((wanted, i) => {
       if (wanted === null) return [];
       const at = headingAt(columns, headings![i]!);
-      return [at < 0 ? { at: 0, holds: nothing(wanted) } : { at, holds: criterion(startingWith(wanted)) }];
+      return [at < 0 ? { at: 0, holds: nothing(wanted) } : { at, holds: criterion(startingWith(wanted)).holds }];
     }),
   );
   return (row) => tests.some((line) => line.every(({ at, holds }) => holds(row[at]!)));

@@ -107,7 +107,7 @@ function find(wanted: Scalar, values: Scalar[] | CellError, way: Way): number | 
   return found < 0 ? fail("#N/A") : found;
 }
 
-function exact(wanted: Scalar, values: Scalar[], wild: boolean): number {
+function exact(wanted: Scalar, values: readonly Scalar[], wild: boolean): number {
   if (wild && typeof wanted === "string" && /[*?~]/.test(wanted)) {
     const pattern = new Wildcard(wanted);
     return counted(
@@ -119,7 +119,7 @@ function exact(wanted: Scalar, values: Scalar[], wild: boolean): number {
 }
 
 /** What was gone through on the way to the place found, counted. */
-function counted(values: Scalar[], found: number): number {
+function counted(values: readonly Scalar[], found: number): number {
   spend(found < 0 ? values.length : found + 1);
   return found;
 }
@@ -153,24 +153,12 @@ function modern(wanted: Scalar, values: Scalar[] | CellError, mode: Scalar, orde
   if (![-1, 0, 1, 2].includes(kind) || ![-2, -1, 1, 2].includes(direction)) return fail("#VALUE!");
   if (Math.abs(direction) === 2) return kind === 2 ? fail("#VALUE!") : byHalves(wanted, values, kind, direction / 2);
   const backward = direction === -1;
-  if (backward) spend(values.length);
-  const list = backward ? [...values].reverse() : values;
+  const list = backward ? Searched.of(values).backward : values;
   let found =
     kind === 2 ? exact(wanted, list, true) : wanted === null ? list.indexOf(null) : exact(wanted, list, false);
-  if (found < 0 && (kind === -1 || kind === 1)) found = neighbor(wanted ?? 0, list, kind);
+  if (found < 0 && (kind === -1 || kind === 1)) found = Searched.of(list).nearest(wanted ?? 0, kind);
   if (found < 0) return fail("#N/A");
   return backward ? values.length - 1 - found : found;
-}
-
-/** The nearest on one side, whatever kind it is of: numbers come before texts, texts before truth values. */
-function neighbor(wanted: Scalar, values: Scalar[], kind: number): number {
-  let best = -1;
-  spend(values.length);
-  values.forEach((value, i) => {
-    if (value === null || value instanceof CellError || compare(value, wanted) * kind < 0) return;
-    if (best < 0 || compare(value, values[best]!) * kind < 0) best = i;
-  });
-  return best;
 }
 
 /** A falling list is gone through from its end, as a rising one. Of equal values the first on that way is found. */

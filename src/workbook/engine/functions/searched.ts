@@ -1,6 +1,8 @@
 import { spend } from "../budget";
 import { compare } from "../operators";
+import { firstFrom } from "../first-from";
 import { CellError, Unsupported, type Scalar } from "../values";
+import { numberKey } from "./alike";
 
 /**
  * A row or column that values are looked up in. Thousands of formulas search the same one, so that what a search learns
@@ -9,6 +11,9 @@ import { CellError, Unsupported, type Scalar } from "../values";
 export class Searched {
   private places: Places | undefined;
   private isKnown = false;
+  private turned: readonly Scalar[] | undefined;
+  private isNearKnown = false;
+  private ranked: readonly number[] | undefined;
   private readonly kinds = new Map<string, Kind>();
 
   private constructor(private readonly values: readonly Scalar[]) {}
@@ -43,6 +48,50 @@ export class Searched {
       if (compare(this.values[at]!, wanted) === 0) return at;
     }
     return found;
+  }
+
+  /** The list from its end, likewise kept. */
+  get backward(): readonly Scalar[] {
+    if (!this.turned) {
+      spend(this.values.length);
+      this.turned = [...this.values].reverse();
+    }
+    return this.turned;
+  }
+
+  /** Where the nearest value stands that is not below the wanted one, or not beyond it where `sign` is below zero, or -1. */
+  nearest(wanted: Scalar, sign: number): number {
+    if (this.values.length < FEW || !this.isNearKnown) {
+      this.isNearKnown = true;
+      return this.nearestScanned(wanted, sign);
+    }
+    const { values } = this;
+    const ranked = (this.ranked ??= this.inOrder());
+    const from = (isSo: (order: number) => boolean, other: Scalar): number =>
+      firstFrom(ranked.length, (i) => isSo(compare(values[ranked[i]!]!, other)));
+    spend(2 * Math.ceil(Math.log2(ranked.length + 2)));
+    if (sign > 0) return ranked[from((order) => order >= 0, wanted)] ?? -1;
+    const last = ranked[from((order) => order > 0, wanted) - 1];
+    // Of equal ones the first counts.
+    return last === undefined ? -1 : ranked[from((order) => order >= 0, values[last]!)]!;
+  }
+
+  /** The places of what may be compared, by what stands there; equal values keep their order. */
+  private inOrder(): readonly number[] {
+    const { values } = this;
+    spend(COST_OF_ORDER * values.length);
+    const at = values.flatMap((value, i) => (value === null || value instanceof CellError ? [] : [i]));
+    return at.sort((a, b) => compare(values[a]!, values[b]!) || a - b);
+  }
+
+  private nearestScanned(wanted: Scalar, sign: number): number {
+    let best = -1;
+    spend(this.values.length);
+    this.values.forEach((value, i) => {
+      if (value === null || value instanceof CellError || compare(value, wanted) * sign < 0) return;
+      if (best < 0 || compare(value, this.values[best]!) * sign < 0) best = i;
+    });
+    return best;
   }
 
   /** The values of one kind, or of all; blanks are left out. */
@@ -115,6 +164,7 @@ class Kind {
 /** Shorter lists are not put in order. */
 const FEW = 8;
 const COST_OF_A_PLACE = 4;
+const COST_OF_ORDER = 32;
 
 interface Places {
   first: Map<number | string | boolean, number>;
@@ -138,9 +188,7 @@ function placesOf(values: readonly Scalar[]): Places {
  * letters without regard to case. What other texts are equal to only a comparison can say.
  */
 function keyOf(value: Scalar): number | string | boolean | undefined {
-  if (typeof value === "number") return Number.isInteger(value) && Math.abs(value) < 1e15 ? value + 0 : digits(value);
+  if (typeof value === "number") return numberKey(value);
   if (typeof value === "string") return /^[\x20-\x7e]*$/.test(value) ? `"${value.toLowerCase()}` : undefined;
   return typeof value === "boolean" ? value : undefined;
 }
-
-const digits = (value: number): number => Number(value.toPrecision(15));
