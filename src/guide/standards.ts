@@ -284,7 +284,8 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
     "Fronts",
     "What fronts must keep from the cabinet's ends, for a handle, a door or a wall there.",
     {
-      detail: "CHECKS then finds fronts that keep less; none: nothing is in the way.",
+      detail:
+        "CHECKS then finds fronts that keep less; none: nothing is in the way. In an inside corner it is what the other run's fronts and pulls stand out before its carcase, less the filler between the two.",
     },
   ),
   "left reveal": help("Fronts", "At the left end alone.", { otherwise: "as the end reveal" }),

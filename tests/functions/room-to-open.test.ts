@@ -77,4 +77,60 @@ describe("a slide brings out no more of its box than it is long", () => {
       ],
     ]);
   });
+
+  // Opening 546 deep: 500 with 12 behind it.
+  test("in metric jobs by more than 25 mm", () => {
+    const deep = (depth: number) =>
+      found(
+        openings(["A", 450, 250, 546, 1]),
+        [
+          ["unit", "mm"],
+          ["box depth", depth],
+        ],
+        /comes out/,
+      ).length;
+    expect([deep(525), deep(526)]).toEqual([0, 1]);
+  });
+
+  test("the same on a center-mount slide; runners are as long as their box, and undermount slides have data sheets", () => {
+    const deep = (...standards: unknown[][]) =>
+      found(openings(["A", 18, 10, 21.75, 1]), [["box depth", 21.25], ...standards], /comes out/).length;
+    expect(deep(["slide", "center-mount"])).toBe(1);
+    expect(deep(["slide", "wood runner"])).toBe(0);
+    const undermount = [
+      ["slide", "undermount"],
+      ["undermount deduction", 0.4],
+      ["undermount depth difference", "none"],
+    ];
+    expect(deep(...undermount)).toBe(0);
+    // What is held against a data sheet is told in its words.
+    expect(
+      found(openings(["A", 18, 10, 21.75, 1]), [["box depth", 21.25], ...undermount], /asks for 20 in/),
+    ).toHaveLength(1);
+  });
+
+  test("where slides on sale leave out what the opening has room for", () => {
+    // 24 1/2 deep has room for 24, and the shop buys none between 18 and 28.
+    const shop = [["slide lengths", "18; 28"]];
+    const table = openings(["A", 18, 10, 24.5, 1]);
+    expect(found(table, [...shop, ["box depth", 24]], /comes out/)[0]![2]).toBe(
+      "Of a box 24 in deep comes out as far as its slide is long, 18 in: 6 in stay in the case.",
+    );
+    expect(found(table, shop, /comes out/)).toEqual([]);
+  });
+
+  test("of a front that is its box's own, only what lies behind it counts", () => {
+    const deep = (depth: number) =>
+      found(
+        openings(["A", 18, 10, 22, 1]),
+        [
+          ["front style", "integral"],
+          ["box depth", depth],
+        ],
+        /comes out/,
+      );
+    // A front of 3/4 sets the slide back: 22 − 3/4 − 1/2 has room for 20. Behind it 21 and 21 1/4 are left.
+    expect(deep(21.75)).toEqual([]);
+    expect(deep(22)[0]![2]).toMatch(/^Of a box 21 1\/4 in deep .* 1 1\/4 in stay in the case\.$/);
+  });
 });
