@@ -227,6 +227,18 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
   "divider height": help("Box", "Up from the bottom; inside: as high as the box is inside."),
   "divider play": help("Box", "What dividers are made shorter by, in all."),
   "divider material": help("Box", "What they are cut from.", { otherwise: "as the sides" }),
+  "cutout width": help(
+    "Box",
+    "Cut out of each drawer round plumbing, from behind, or a list from the top, as 10; none.",
+    {
+      detail:
+        "In the clear. CHECKS and WORKING tell what is left inside at both sides and before it, once it is walled round. PARTS has the box whole: back and bottom are cut out by hand.",
+    },
+  ),
+  "cutout depth": help("Box", "How far it reaches in from the box's back.", {
+    detail: "Measure trap, valves and lines, and leave room for a hand.",
+  }),
+  "cutout left": help("Box", "Where it begins, from the box's left; center: in the middle."),
   "hanging files": help("Box", "What hangs in each drawer, or a list from the top, as none; none; letter.", {
     choices: ["none", "letter", "legal"],
     detail:

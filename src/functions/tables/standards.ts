@@ -89,6 +89,7 @@ const OWN: { [N in ReadOtherwise]: Kind<Standards[N]> } = {
   "box end grain": word(["horizontal", "vertical", "any"]),
   dividers: each(dividers),
   "divider material": textCell,
+  "cutout width": each(lengthOr("positive", "none")),
   "hanging files": each(word(["none", "letter", "legal"])),
   "false fronts": falseFronts,
   "floor offset": orNone(notNegative),

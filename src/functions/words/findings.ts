@@ -319,6 +319,12 @@ const FINDINGS = catalogOfTwo<InWords>()({
     "The dividers' dadoes, {depth} deep, meet the runner's groove, {groove} deep, in a side {side} thick.",
     "Take thicker sides, dadoes less deep, or dividers that run front to back.",
   ],
+  "cutout.leaves": [
+    "A cutout {width} wide and {depth} deep leaves {left} inside at its left, {right} at its right and {front} before it.",
+    ({ narrow }) =>
+      `${narrow ? "A hand wants 2 in (50 mm) or more: make it smaller, or move it. " : ""}PARTS has the box whole: cut its back and bottom by hand, and wall the cutout with stock of sides and ends.`,
+  ],
+  "cutout.meetsSlide": ["The cutout is where the center-mount slide runs.", "Take slides at both sides."],
   "bottom.weakWay": [
     "The bottom of {material} has its grain along its longer span, {long}: its weak way carries over the shorter, {short}.",
     "Turn the bottom grain, or take a thicker bottom, or plywood of many thin plies.",

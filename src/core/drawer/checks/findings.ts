@@ -106,6 +106,8 @@ export interface Findings {
   "divider.deep": Lengths<"depth" | "thickness"> & { part: string };
   "divider.runsOut": Lengths<"by">;
   "divider.meetsRunner": Lengths<"depth" | "groove" | "side">;
+  "cutout.leaves": Lengths<"width" | "depth" | "left" | "right" | "front"> & { narrow: boolean };
+  "cutout.meetsSlide": NoData;
   "bottom.weakWay": Lengths<"long" | "short"> & { material: string };
   "bottom.solidAlong": { material: string };
   "bottom.solidGrain": Bottom;

@@ -3,6 +3,7 @@ import type { AnyOpening, Job } from "../opening";
 import { failed, within, type Plan, type PlannedOpening } from "../plan/plan";
 import { checkBalance } from "./balance";
 import { checkBox, checkLayout, checkStock } from "./boxes";
+import { checkCutout } from "./cutout";
 import { checkDividers } from "./dividers";
 import { doubtful, wrong, type Finding, type Found } from "./finding";
 import { checkFiles } from "./files";
@@ -110,6 +111,7 @@ function checkPlanned(planned: PlannedOpening): Finding[] {
         ...checkBoxGrain(drawer),
         ...checkFiles(drawer),
         ...checkDividers(drawer),
+        ...checkCutout(drawer),
         ...checkRacking(drawer),
         ...checkRunner(drawer),
         ...checkUndermountBox(drawer),

@@ -110,6 +110,11 @@ const USES: readonly Use[] = [
     names: ["divider dado depth"],
     by: (s) => hasDividers(s) && s["divider fit"] === "dado",
   },
+  {
+    lacks: "a cutout",
+    names: ["cutout depth", "cutout left"],
+    by: (s) => s["cutout width"].some((width) => width !== "none"),
+  },
   { lacks: "a dado", names: ["dado inset"], by: (s) => s["corner joint"] === "dado" },
   {
     lacks: "an applied bottom",

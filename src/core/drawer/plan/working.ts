@@ -2,6 +2,7 @@ import { Fault, keyOf, orElse, toDouble, multiply, add, type Rational } from "..
 import { given, plus, Size, sum, type Write } from "../size";
 import { MEASURED, type Job, type Opening } from "../opening";
 import { balanceRows, estimatesOf, slotOf } from "../loads";
+import { cutoutOf } from "../cutout";
 import { dividersOf } from "../dividers";
 import { groupsOf } from "../groups";
 import { filesOf } from "../files";
@@ -69,6 +70,7 @@ function rows(drawer: Drawer, planned: PlannedOpening, strips: readonly FrontStr
   const joined = isJoined(opening.standards);
   const [strip, groove] = [stripOfRunner(drawer), runnerGrooveOf(drawer)];
   const dividers = within(opening, () => dividersOf(drawer));
+  const cutout = within(opening, () => cutoutOf(drawer));
   const sized: Sized[] = [
     ...frontRows(drawer, strips),
     ["Front rabbet at left and right", joined ? endRabbet(opening.standards, drawer) : undefined],
@@ -101,6 +103,9 @@ function rows(drawer: Drawer, planned: PlannedOpening, strips: readonly FrontStr
     ["Last divider cell", dividers?.last],
     ["Divider length", dividers?.length],
     ["Divider height", dividers?.height],
+    ["Inside at the left of the cutout", cutout?.left],
+    ["Inside at the right of the cutout", cutout?.right],
+    ["Inside before the cutout", cutout?.front],
     ["Filing length", filesOf(drawer)?.rails?.filing],
     ["Side space", sideSpace(drawer)],
     ["Box spacer", mounting.boxSpacer],
