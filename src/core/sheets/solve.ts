@@ -117,8 +117,9 @@ export const answerOf = (draft: Draft, reduced: Reduced, sizes: Exact, effort: E
   weight: draft.weight,
   offcut: largestRest(draft, reduced.model.kerf),
   cut(look) {
-    const gathered = gather(reduced.model, draft, effort);
-    return build(look === "neat" ? neat(reduced.model, gathered) : gathered, reduced, sizes);
+    const isNeat = look === "neat";
+    const gathered = gather(reduced.model, draft, effort, !isNeat);
+    return build(isNeat ? neat(reduced.model, gathered) : gathered, reduced, sizes);
   },
 });
 

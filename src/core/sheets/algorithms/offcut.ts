@@ -21,11 +21,14 @@ import { areaOf, countsOn, take } from "./patterns";
  * The same sheets with a larger single offcut: what lies on the emptiest sheet moves into the rests of the others where
  * it can, and what stays is crowded against one edge, by halving, as far as `constructive` still places it.
  *
+ * @param isPriced where nobody asks but what is taken of each size, one size is not cut anew for it
+ *
  * Limits: looks at one sheet, and at a rest along one whole edge of it. Never adds a sheet or weight.
  */
-export function gatherOffcut(model: Model, draft: Draft, steps: number): Draft {
+export function gatherOffcut(model: Model, draft: Draft, steps: number, isPriced = false): Draft {
   const [others, sheet] = emptied(model, draft);
   if (!sheet) return others;
+  if (isPriced && draft.sheets.every(({ size }) => size === sheet.size)) return draft;
   const { kerf } = model;
   const crowded = AXES.map((axis) => crowd(model, sheet, axis, steps)).reduce((a, b) =>
     restOf(b.root, kerf) > restOf(a.root, kerf) ? b : a,

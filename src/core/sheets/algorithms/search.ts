@@ -156,8 +156,8 @@ function lightest(model: Model, effort: Effort, least: number, meter: Meter, bel
 }
 
 /** A larger single offcut from the same sheets. */
-export const gather = (model: Model, draft: Draft, effort: Effort): Draft =>
-  gatherOffcut(model, draft, STEPS[effort].offcut);
+export const gather = (model: Model, draft: Draft, effort: Effort, isPriced: boolean): Draft =>
+  gatherOffcut(model, draft, STEPS[effort].offcut, isPriced);
 
 const repeats = ({ kinds, pieces }: Model): boolean => pieces >= MANY * kinds.length;
 
