@@ -67,5 +67,15 @@ const MARKS: Record<string, Mark> = {
   "'": "ft",
 };
 
-/** Letters and digits alone, in American spelling. */
-export const fold = (text: string): string => american(text.toLowerCase().replace(/[^\p{L}\p{N}]/gu, ""));
+/** Letters and digits alone, in American spelling. The same few are asked for by every call, and kept. */
+export function fold(text: string): string {
+  let key = folded.get(text);
+  if (key === undefined) {
+    key = american(text.toLowerCase().replace(/[^\p{L}\p{N}]/gu, ""));
+    if (folded.size < MOST_KEPT && text.length < LONGEST_NEAR) folded.set(text, key);
+  }
+  return key;
+}
+
+const folded = new Map<string, string>();
+const MOST_KEPT = 2000;
