@@ -56,6 +56,19 @@ describe("the grid", () => {
     expect((await visit.selection()).formula).toBe("=DRAWER.BOXWIDTH(24)");
   });
 
+  test("offers and explains the spreadsheet program's own functions too", async () => {
+    await visit.goTo("J6");
+    await visit.page.keyboard.type("=XLOOK");
+    await visit.page.getByText("XLOOKUP", { exact: true }).first().waitFor();
+    await visit.page.keyboard.press("Tab");
+    await visit.page
+      .getByText(/lookup_array/)
+      .first()
+      .waitFor();
+    for (let i = 0; i < 3; i++) await visit.page.keyboard.press("Escape");
+    expect((await visit.selection()).formula).toBe("");
+  });
+
   test("spills, and reads a spilled range by its first cell and #", async () => {
     await visit.enter("M8", '=DRAWER.FRONTHEIGHTS("27 5/8", "1 part; 2 parts", 0.125, 0, 0, "1/16")');
     await visit.expectValue("M9", 18.375);

@@ -8,6 +8,7 @@ import { exampleFiles } from "../../workbook/browser/example/make";
 import { ATTRIBUTIONS, attributions, banner, bundledFiles } from "../notices/index";
 import { withColors } from "../styles";
 import { characterSets } from "./character-sets";
+import { lightGrid } from "./light-grid";
 import { panePage } from "./pane-page";
 import { withPreloads } from "./preloads";
 
@@ -62,7 +63,9 @@ export function bundlePage(start = here("../../workbook/browser/main.ts")) {
     legalComments: "none",
     banner: { js: banner(version), css: banner(version) },
     logLevel: "warning",
-    plugins: [characterSets],
+    plugins: [characterSets, lightGrid],
+    // Its form for bundlers: what nobody calls of it stays out, and nothing of it is read before it is called.
+    alias: { "opentype.js": "opentype.js/dist/opentype.mjs" },
     define: {
       FUNCTION_REFERENCE: JSON.stringify(reference),
       GUIDE_REFERENCE: JSON.stringify(guideReference()),

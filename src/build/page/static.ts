@@ -35,7 +35,7 @@ function withPolicy(html: string): string {
 
 /** All but what only some countries’ texts need, which is kept once it was wanted; the grid wants British hyphens always. */
 async function keeper(files: ReadonlyMap<string, Uint8Array>): Promise<Uint8Array> {
-  const kept = [...files.keys()].filter((name) => !/^parts\/(?!(chunk|page|en-gb)-)/.test(name)).sort();
+  const kept = [...files.keys()].filter((name) => !/^parts\/(?!(chunk|page|libraries|later|en-gb)-)/.test(name)).sort();
   const hash = createHash("sha256");
   for (const name of kept) hash.update(name).update("\n").update(files.get(name)!);
   const { outputFiles } = await build({

@@ -6,7 +6,8 @@ import {
 } from "@univerjs/engine-formula";
 import { SetRangeValuesMutation } from "@univerjs/sheets";
 import { ICommandService, ObjectMatrix } from "@univerjs/core";
-import { isFormula, type SheetEdit } from "../edit/index";
+import { isFormula } from "../edit/content";
+import type { SheetEdit } from "../edit/index";
 import type { Book } from "./book";
 import { gridContent } from "./grid-content";
 import { arraysOf, valuesOf } from "./grid-results";

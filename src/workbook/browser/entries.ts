@@ -1,6 +1,6 @@
 import { AFTER_CELL_EDIT, BEFORE_CELL_EDIT, INumfmtService, SheetInterceptorService } from "@univerjs/sheets";
 import { CellValueType, type ICellData } from "@univerjs/core";
-import { isFormula } from "../edit/index";
+import { isFormula } from "../edit/content";
 import { cellData, contentOfGrid } from "./cell-data";
 import { entryText, readEntry, type Entry, type EntryCell } from "./entry";
 import type { OpenInGrid } from "./session";

@@ -1,5 +1,5 @@
 import { format as formatted, parseDate, parseTime } from "numfmt";
-import { isFormula, type Content } from "../edit/index";
+import { isFormula, type Content } from "../edit/content";
 import { fraction, fractionText } from "./fraction-text";
 
 /** What a text is that comes into a cell, whichever way it came: typed, pasted, or put there by a button. */

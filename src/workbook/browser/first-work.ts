@@ -22,8 +22,12 @@ export interface FirstWork {
 
 /** Takes what was kept, with which a worker begins before there is a grid; else the example, which is shown without one. */
 export async function takeFirstWork(): Promise<FirstWork> {
+  // It is under way while the browser looks for what was kept, which it answers late where it has much else to do.
+  const unwanted = new AbortController();
+  const example = fetchExample(unwanted.signal).catch(() => undefined);
   const shelf = await takeShelf();
-  if (!shelf.work) return { shelf, begun: await fetchExample().catch(() => undefined) };
+  if (!shelf.work) return { shelf, begun: await example };
+  unwanted.abort();
   await shelf.opening().catch(() => undefined);
   return { shelf, begun: { work: shelf.work, opening: beginOpening(shelf.work.bytes, shelf.work.edits) } };
 }

@@ -1,6 +1,6 @@
 import { FunctionType, type IFunctionInfo } from "@univerjs/engine-formula";
 import type { FunctionGroup } from "../../taskpane/reference";
-import { NAMESPACE } from "../edit/own-functions";
+import { NAMESPACE } from "../edit/namespace";
 
 /** The function list as the build reads it from the doc comments, and puts in place of this name. */
 declare const FUNCTION_REFERENCE: FunctionGroup[];

@@ -2,7 +2,7 @@ import { ICommandService, type ICellData } from "@univerjs/core";
 import { SetRangeValuesCommand, SheetsSelectionsService } from "@univerjs/sheets";
 import { IEditorBridgeService } from "@univerjs/sheets-ui";
 import { cellName } from "../address";
-import { isFormula } from "../edit/index";
+import { isFormula } from "../edit/content";
 import { HostFault, type Host, type Selection } from "../../taskpane/host/host";
 import { cellData, shownValue } from "./cell-data";
 import { GridRanges } from "./grid-ranges";

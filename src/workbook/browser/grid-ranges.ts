@@ -1,5 +1,5 @@
 import { contains, parseArea, type Area } from "../address";
-import { isFormula } from "../edit/index";
+import { isFormula } from "../edit/content";
 import type { RangeName, Ranges, ShownBy } from "../../taskpane/host/host";
 import { shownValue } from "./cell-data";
 import { gridContent } from "./grid-content";

@@ -1,7 +1,7 @@
 import { CellValueType, InterceptorEffectEnum, type ICellData, type Nullable } from "@univerjs/core";
 import { AFTER_CELL_EDIT, BEFORE_CELL_EDIT, INTERCEPTOR_POINT, SheetInterceptorService } from "@univerjs/sheets";
 import { ISheetClipboardService } from "@univerjs/sheets-ui";
-import { isFormula } from "../edit/index";
+import { isFormula } from "../edit/content";
 import { contentOfGrid } from "./cell-data";
 import type { Grid } from "./univer";
 

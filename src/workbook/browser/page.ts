@@ -1,7 +1,5 @@
 import { LifecycleService, LifecycleStages } from "@univerjs/core";
-import { writeWorkbook } from "../author/index";
-import { benchJob, newJob, type Choices } from "../new-job/index";
-import { SheetFault } from "../edit/index";
+import { SheetFault } from "../sheets/sheet-edit";
 import { FileFault } from "../xlsx/fault";
 import type { Host } from "../../taskpane/host/host";
 import { cellName } from "../address";
@@ -11,7 +9,6 @@ import { allowCellsOnly } from "./command-guard";
 import { showConditions } from "./conditions";
 import { copySpills } from "./copied-spills";
 import { takeDrops } from "./drop";
-import { EXAMPLE_FILE } from "./example/names";
 import { download, readFile } from "./files";
 import { takeFirstWork, type BegunWork } from "./first-work";
 import { focusGrid } from "./focus-grid";
@@ -23,7 +20,6 @@ import { boundSelections } from "./large-selections";
 import { readEntries } from "./length-entry";
 import { shortenLongTexts } from "./long-texts";
 import { findKeys, keepKeys } from "./lost-keys";
-import { askForJob } from "./new-job-dialog";
 import { notices } from "./notices";
 import { offers } from "./offers";
 import { offerWaiting } from "./offer-waiting";
@@ -117,11 +113,17 @@ export async function startPage(first = takeFirstWork()): Promise<{ grid: Grid; 
         said.fault(`${file.name} was not opened. ${why(error)}`),
       ),
     example: () =>
-      put(grid, work, example()).catch((error: unknown) => said.fault(`The example was not opened. ${why(error)}`)),
-    begin: () =>
-      askForJob(part("new-job"), (choices) =>
-        put(grid, work, ownJob(choices)).catch((error: unknown) => said.fault(`The job was not begun. ${why(error)}`)),
-      ),
+      example()
+        .then((laidOut) => put(grid, work, laidOut))
+        .catch((error: unknown) => said.fault(`The example was not opened. ${why(error)}`)),
+    begin: () => {
+      const failed = (error: unknown): void => said.fault(`The job was not begun. ${why(error)}`);
+      later().then(
+        ({ askForJob, ownJob }) =>
+          askForJob(part("new-job"), (choices) => void put(grid, work, ownJob(choices)).catch(failed)),
+        failed,
+      );
+    },
     print: () =>
       printSheets(work.opened, work.name, openSheet(grid), (error) => said.fault(`Nothing was printed. ${why(error)}`)),
     freeze: () =>
@@ -178,6 +180,10 @@ export async function startPage(first = takeFirstWork()): Promise<{ grid: Grid; 
   performance.mark("ready");
   work.opened.book.wake();
   pane.load();
+  later().then(
+    ({ explainNativeFunctions }) => explainNativeFunctions(grid),
+    () => undefined,
+  );
   await shelf.opened().catch(() => undefined);
   return { grid, work };
 }
@@ -191,16 +197,9 @@ const NO_CUT = "Cells are not cut here, for a cut cell takes its looks along. Co
 const LEFT_BEHIND = "What was changed last is shown, but neither worked out nor kept. The next change tries it again.";
 const NOTHING_KEPT = "This browser keeps nothing from one visit to the next. Save your work as a file.";
 
-const laidOut = (name: string, choices: Choices): KeptWork => ({
-  name,
-  bytes: writeWorkbook(newJob(choices)),
-  edits: [],
-  saved: [],
-});
+const later = (): Promise<typeof import("./later")> => import("./later");
 
-const example = (): KeptWork => laidOut(EXAMPLE_FILE, benchJob("in"));
-
-const ownJob = (choices: Choices): KeptWork => laidOut("my-job.xlsx", choices);
+const example = (): Promise<KeptWork> => later().then(({ example }) => example());
 
 /** @returns what was kept and could not be opened; it waits, and the example is open in its place */
 async function openFirst(
@@ -210,12 +209,12 @@ async function openFirst(
   begun: BegunWork | undefined,
 ): Promise<Waiting | undefined> {
   try {
-    await whileShut(grid, () => (begun ? work.putBegun(begun) : work.put(example())));
+    await whileShut(grid, async () => (begun ? work.putBegun(begun) : work.put(await example())));
     return undefined;
   } catch (error) {
     if (!shelf.work) throw error;
     const refused = await shelf.refused(why(error)).catch(() => undefined);
-    await put(grid, work, example());
+    await put(grid, work, await example());
     return refused;
   }
 }

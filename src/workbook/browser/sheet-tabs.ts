@@ -5,7 +5,8 @@ import {
   SetWorksheetNameCommand,
   SetWorksheetOrderCommand,
 } from "@univerjs/sheets";
-import { SheetFault, type SheetEdit } from "../edit/index";
+import type { SheetEdit } from "../edit/index";
+import { SheetFault } from "../sheets/sheet-edit";
 import type { OpenInGrid } from "./session";
 import { following, inFrontOf, type SheetsEdit } from "./sheet-steps";
 import type { StandStill } from "./stand-still";

@@ -1,5 +1,5 @@
 import { BooleanNumber, LocaleType, type ICellData, type IWorkbookData, type IWorksheetData } from "@univerjs/core";
-import { isFormula } from "../edit/index";
+import { isFormula } from "../edit/content";
 import type { SheetLook } from "../look/index";
 import { cellData } from "./cell-data";
 import { gridStyles } from "./grid-styles";

@@ -1,6 +1,6 @@
 import { SetRangeValuesMutation } from "@univerjs/sheets";
 import { ICommandService, type ICellData } from "@univerjs/core";
-import { isFormula, type Content } from "../edit/index";
+import { isFormula, type Content } from "../edit/content";
 import type { Book } from "./book";
 import { cellData } from "./cell-data";
 import type { Grid } from "./univer";

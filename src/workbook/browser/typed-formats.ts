@@ -1,4 +1,4 @@
-import { isFormula, type Content } from "../edit/index";
+import { isFormula, type Content } from "../edit/content";
 import type { Entry } from "./entry";
 import type { OpenInGrid } from "./session";
 

@@ -2,7 +2,8 @@ import { cellName, contains } from "../address";
 import { FileFault } from "../xlsx/fault";
 import { openWorkbook } from "../xlsx/open-workbook";
 import { cellKey, type Cell } from "../engine/index";
-import { contentOf, sameContent, type Content } from "./content";
+import { contentOf } from "./cell-content";
+import { sameContent, type Content } from "./content";
 
 /**
  * Reads a file that was written, and compares it with the workbook that it is of, cell by cell: what does not stand in

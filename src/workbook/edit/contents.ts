@@ -11,7 +11,8 @@ import {
 } from "../engine/index";
 import type { OpenWorkbook } from "../xlsx/open-workbook";
 import type { CellEdit } from "./cell-edit";
-import { contentOf, isFormula, valueOf, type Content } from "./content";
+import { contentOf, valueOf } from "./cell-content";
+import { isFormula, type Content } from "./content";
 import { toStored } from "./formula-text";
 
 /**

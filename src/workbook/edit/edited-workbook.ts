@@ -3,10 +3,12 @@ import { SheetFault, type SheetEdit } from "../sheets/index";
 import type { OpenWorkbook } from "../xlsx/open-workbook";
 import type { CellEdit } from "./cell-edit";
 import { checkSaved } from "./check-saved";
-import { contentOf, sameContent, type Content } from "./content";
+import { contentOf } from "./cell-content";
+import { sameContent, type Content } from "./content";
 import { Contents } from "./contents";
 import { mendNames } from "./mend-names";
-import { NAMESPACE, OWN_FUNCTIONS } from "./own-functions";
+import { NAMESPACE } from "./namespace";
+import { OWN_FUNCTIONS } from "./own-functions";
 import { saveEdits } from "./save-edits";
 import { SheetHistory, type KeptSheetEdit, type Stage } from "./sheet-history";
 

@@ -1,10 +1,8 @@
 import * as functions from "../../functions/index";
 import type { CustomFunction } from "../engine/index";
 import { remembering } from "./memory";
+import { NAMESPACE } from "./namespace";
 import { namingSheetRows } from "./sheet-rows";
-
-/** The namespace that people type before the functions' names. */
-export const NAMESPACE = "DRAWER";
 
 /** The cell functions, as the engine takes them. Their results bring a number format where they are lengths. */
 export const OWN_FUNCTIONS: Record<string, CustomFunction> = namingSheetRows(

@@ -1,6 +1,9 @@
+import { readFileSync } from "node:fs";
+import * as formulas from "@univerjs/engine-formula";
 import { build, type Plugin } from "esbuild";
 import { describe, expect, test } from "vitest";
 import { characterSets } from "../../../src/build/page/character-sets";
+import { lightGrid, drawnAtOnce, listAlone, withoutList } from "../../../src/build/page/light-grid";
 import { withPreloads } from "../../../src/build/page/preloads";
 import { exampleFiles } from "../../../src/workbook/browser/example/make";
 import { EXAMPLE_FILE, EXAMPLE_OPENED } from "../../../src/workbook/browser/example/names";
@@ -61,5 +64,46 @@ describe("expressions that tell characters, worked out when the page is built", 
     const built = await bundled([characterSets]);
     expect(built.size).toBeLessThan(10_000);
     expect(built.expressions).toEqual((await bundled([])).expressions);
+  });
+});
+
+/** The library as it is published is what the lightened one is held against. */
+describe("the grid's library, lightened", () => {
+  test("explains every function that it knows, once that is fetched, in words that are there", async () => {
+    const { outputFiles } = await build({
+      stdin: {
+        contents: `export { FUNCTION_LIST as list } from "./native-function-list";
+          export { default as words } from "@univerjs/sheets-formula/locale/en-US";`,
+        resolveDir: process.cwd(),
+      },
+      bundle: true,
+      write: false,
+      format: "esm",
+      platform: "node",
+      plugins: [lightGrid],
+    });
+    const made = await import(`data:text/javascript,${encodeURIComponent(outputFiles[0]!.text)}`);
+    const explained = new Set(made.list.map(({ functionName }: { functionName: string }) => functionName));
+    // The arithmetic signs are functions of the library too.
+    const signs = ["COMPARE", "DIVIDED", "MINUS", "MULTIPLY", "PLUS", "CUBE"];
+    expect(
+      [...formulas.ALL_IMPLEMENTED_FUNCTIONS_SET].filter(
+        (name) => !explained.has(name) && !signs.includes(name as string),
+      ),
+    ).toEqual([]);
+    const wordAt = (key: string): unknown =>
+      key.split(".").reduce((at: unknown, name) => (at as Record<string, unknown> | undefined)?.[name], made.words);
+    for (const { abstract } of made.list) expect(wordAt(abstract), abstract).toEqual(expect.any(String));
+  });
+
+  test("is not made of a library that has changed in these places", () => {
+    for (const change of [drawnAtOnce, listAlone, withoutList])
+      expect(() => change("export const name = 1;\n")).toThrow(/found/);
+  });
+
+  test("draws a workbook that is there without a wait", () => {
+    const source = readFileSync("node_modules/@univerjs/ui/lib/es/index.js", "utf8");
+    const waits = (text: string): number => text.match(/}, 300\);/g)?.length ?? 0;
+    expect(waits(drawnAtOnce(source))).toBe(waits(source) - 1);
   });
 });

@@ -5,12 +5,13 @@ import { fromText } from "./text";
 
 /**
  * The example and what is shown of it, which was worked out when the page was built.
- * @throws TypeError where the files do not come
+ * @param unwanted ends the fetching
+ * @throws TypeError where the files do not come, DOMException where they were unwanted
  */
-export async function fetchExample(): Promise<{ work: KeptWork; opened: OpenedBook }> {
+export async function fetchExample(unwanted?: AbortSignal): Promise<{ work: KeptWork; opened: OpenedBook }> {
   const [bytes, opened] = await Promise.all([
-    fetched(EXAMPLE_FILE).then((answer) => answer.arrayBuffer()),
-    fetched(EXAMPLE_OPENED).then((answer) => answer.text()),
+    fetched(EXAMPLE_FILE, unwanted).then((answer) => answer.arrayBuffer()),
+    fetched(EXAMPLE_OPENED, unwanted).then((answer) => answer.text()),
   ]);
   return {
     work: { name: EXAMPLE_FILE, bytes: new Uint8Array(bytes), edits: [], saved: [] },
@@ -18,8 +19,8 @@ export async function fetchExample(): Promise<{ work: KeptWork; opened: OpenedBo
   };
 }
 
-async function fetched(name: string): Promise<Response> {
-  const answer = await fetch(name);
+async function fetched(name: string, unwanted: AbortSignal | undefined): Promise<Response> {
+  const answer = await fetch(name, { signal: unwanted ?? null });
   if (!answer.ok) throw new TypeError(`${name}: ${answer.status}`);
   return answer;
 }

@@ -1,5 +1,6 @@
 import { contains, type Area } from "../../address";
-import { isFormula, type EditedWorkbook } from "../../edit/index";
+import { isFormula } from "../../edit/content";
+import type { EditedWorkbook } from "../../edit/index";
 import type { Scalar } from "../../engine/index";
 import { readPageSetup, type CellStyle, type Look, type Looked, type PageSetup } from "../../look/index";
 import { valueAt, type Results } from "../worker/results";

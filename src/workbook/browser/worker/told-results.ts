@@ -1,7 +1,8 @@
 import type { EditedWorkbook } from "../../edit/index";
 import { CellError, type Result } from "../../engine/index";
 import { apply, difference, type Difference } from "./difference";
-import { keptResults, place, resultsOf, type Results } from "./results";
+import { keptResults, resultsOf } from "./found-results";
+import { place, type Results } from "./results";
 
 /** All results of a workbook, as they were told last. */
 export class ToldResults {

@@ -1,0 +1,2 @@
+/** The namespace that people type before the functions' names. */
+export const NAMESPACE = "DRAWER";
