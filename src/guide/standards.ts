@@ -232,7 +232,7 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
     "Cut out of each drawer round plumbing, from behind, or a list from the top, as 10; none.",
     {
       detail:
-        "In the clear. CHECKS and WORKING tell what is left inside at both sides and before it, once it is walled round. PARTS has the box whole: back and bottom are cut out by hand.",
+        "In the clear. CHECKS and WORKING tell what is left inside at both sides and before it, once it is walled round. The other tables have the box whole: back, bottom and dividers are cut out by hand.",
     },
   ),
   "cutout depth": help("Box", "How far it reaches in from the box's back.", {

@@ -17,7 +17,7 @@ const left = (standards: unknown[][], drawer = "V1", table = vanity()) =>
     .filter(([size]) => /cutout/.test(String(size)))
     .map(([, value]) => value);
 const BY_HAND =
-  "PARTS has the box whole: cut its back and bottom by hand, and wall the cutout with stock of sides and ends.";
+  "The other tables have the box whole: cut its back, bottom and dividers by hand, and wall the cutout with stock of sides and ends.";
 
 /** common practice: a drawer under a sink goes round trap and lines as a U, its cutout walled like the box */
 describe("a drawer cut out for plumbing", () => {

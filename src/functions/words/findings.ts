@@ -322,7 +322,7 @@ const FINDINGS = catalogOfTwo<InWords>()({
   "cutout.leaves": [
     "A cutout {width} wide and {depth} deep leaves {left} inside at its left, {right} at its right and {front} before it.",
     ({ narrow }) =>
-      `${narrow ? "A hand wants 2 in (50 mm) or more: make it smaller, or move it. " : ""}PARTS has the box whole: cut its back and bottom by hand, and wall the cutout with stock of sides and ends.`,
+      `${narrow ? "A hand wants 2 in (50 mm) or more: make it smaller, or move it. " : ""}The other tables have the box whole: cut its back, bottom and dividers by hand, and wall the cutout with stock of sides and ends.`,
   ],
   "cutout.meetsSlide": ["The cutout is where the center-mount slide runs.", "Take slides at both sides."],
   "bottom.weakWay": [
