@@ -138,6 +138,7 @@ test("nothing of ours moves by itself where less motion is wanted", async () => 
   await pane.locator("#functions summary").first().click();
   await still("front");
   await page.click("#new");
+  await page.locator("dialog[open]").waitFor();
   await still("dialog");
   await page.keyboard.press("Escape");
   await page.getByRole("tab", { name: "Job" }).click({ button: "right" });

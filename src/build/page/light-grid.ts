@@ -4,7 +4,7 @@ import type { OnLoadResult, OnResolveArgs, Plugin } from "esbuild";
 
 /**
  * The grid's library without the list that explains the spreadsheet program's functions, which is a module of its own
- * here and is fetched when the grid is there; and without the wait before the first drawing.
+ * here and is fetched when the grid is there.
  */
 export const lightGrid: Plugin = {
   name: "the grid's library, lightened",
@@ -17,7 +17,6 @@ export const lightGrid: Plugin = {
     };
     onResolve({ filter: /^@univerjs\/sheets-formula$/ }, lightened("unexplained"));
     onResolve({ filter: /^\.\/native-function-list$/ }, lightened("list"));
-    onLoad({ filter: /[\\/]@univerjs[\\/]ui[\\/]lib[\\/]es[\\/]index\.js$/ }, ({ path }) => load(path, drawnAtOnce));
     onLoad({ filter: /./, namespace: "unexplained" }, ({ path }) => load(path, withoutList));
     onLoad({ filter: /./, namespace: "list" }, ({ path }) => load(path, listAlone));
   },
@@ -30,13 +29,6 @@ const load = async (path: string, change: (source: string) => string): Promise<O
   resolveDir: dirname(path),
   loader: "js",
 });
-
-/** The library waits for 300 ms before it draws a workbook that is there. */
-export function drawnAtOnce(source: string): string {
-  const parts = source.split(/(?<=}, STEADY_TIMEOUT\);\s*}, )300(?=\);)/);
-  if (parts.length === 1) throw new Error("the wait before the first drawing was not found");
-  return parts.join("0");
-}
 
 /** From the first list of functions to the end of the one that joins them. */
 const LIST = /^const FUNCTION_LIST_ARRAY = [^]*^(const FUNCTION_LIST = \[[^\]]*\];)$/m;

@@ -176,6 +176,8 @@ export async function startPage(first = takeFirstWork()): Promise<{ grid: Grid; 
     );
   if (shelf.trouble !== undefined) said.fault(troubleOf(shelf.trouble));
   await grid.univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
+  // The example may have been there before what has the keys in the grid.
+  findKeys(grid);
   document.body.dataset["ready"] = "yes";
   performance.mark("ready");
   work.opened.book.wake();

@@ -1,9 +1,8 @@
-import { readFileSync } from "node:fs";
 import * as formulas from "@univerjs/engine-formula";
 import { build, type Plugin } from "esbuild";
 import { describe, expect, test } from "vitest";
 import { characterSets } from "../../../src/build/page/character-sets";
-import { lightGrid, drawnAtOnce, listAlone, withoutList } from "../../../src/build/page/light-grid";
+import { lightGrid, listAlone, withoutList } from "../../../src/build/page/light-grid";
 import { withPreloads } from "../../../src/build/page/preloads";
 import { exampleFiles } from "../../../src/workbook/browser/example/make";
 import { EXAMPLE_FILE, EXAMPLE_OPENED } from "../../../src/workbook/browser/example/names";
@@ -97,13 +96,6 @@ describe("the grid's library, lightened", () => {
   });
 
   test("is not made of a library that has changed in these places", () => {
-    for (const change of [drawnAtOnce, listAlone, withoutList])
-      expect(() => change("export const name = 1;\n")).toThrow(/found/);
-  });
-
-  test("draws a workbook that is there without a wait", () => {
-    const source = readFileSync("node_modules/@univerjs/ui/lib/es/index.js", "utf8");
-    const waits = (text: string): number => text.match(/}, 300\);/g)?.length ?? 0;
-    expect(waits(drawnAtOnce(source))).toBe(waits(source) - 1);
+    for (const change of [listAlone, withoutList]) expect(() => change("export const name = 1;\n")).toThrow(/found/);
   });
 });
