@@ -31,7 +31,7 @@ const load = async (path: string, change: (source: string) => string): Promise<O
 });
 
 /** From the first list of functions to the end of the one that joins them. */
-const LIST = /^const FUNCTION_LIST_ARRAY = [^]*^(const FUNCTION_LIST = \[[^\]]*\];)$/m;
+const LIST = /^const FUNCTION_LIST_ARRAY = [^]*^const FUNCTION_LIST = \[[^\]]*\];$/m;
 
 export const withoutList = (source: string): string => {
   listAlone(source);

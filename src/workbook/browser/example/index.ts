@@ -8,7 +8,7 @@ import { fromText } from "./text";
  * @param unwanted ends the fetching
  * @throws TypeError where the files do not come, DOMException where they were unwanted
  */
-export async function fetchExample(unwanted?: AbortSignal): Promise<{ work: KeptWork; opened: OpenedBook }> {
+export async function fetchExample(unwanted: AbortSignal): Promise<{ work: KeptWork; opened: OpenedBook }> {
   const [bytes, opened] = await Promise.all([
     fetched(EXAMPLE_FILE, unwanted).then((answer) => answer.arrayBuffer()),
     fetched(EXAMPLE_OPENED, unwanted).then((answer) => answer.text()),
@@ -19,8 +19,8 @@ export async function fetchExample(unwanted?: AbortSignal): Promise<{ work: Kept
   };
 }
 
-async function fetched(name: string, unwanted: AbortSignal | undefined): Promise<Response> {
-  const answer = await fetch(name, { signal: unwanted ?? null });
+async function fetched(name: string, signal: AbortSignal): Promise<Response> {
+  const answer = await fetch(name, { signal });
   if (!answer.ok) throw new TypeError(`${name}: ${answer.status}`);
   return answer;
 }

@@ -2,7 +2,7 @@ import { spend } from "../budget";
 import { compare } from "../operators";
 import { firstFrom } from "../first-from";
 import { CellError, Unsupported, type Scalar } from "../values";
-import { numberKey } from "./alike";
+import { numberKey, textKey } from "./alike";
 
 /**
  * A row or column that values are looked up in. Thousands of formulas search the same one, so that what a search learns
@@ -189,6 +189,6 @@ function placesOf(values: readonly Scalar[]): Places {
  */
 function keyOf(value: Scalar): number | string | boolean | undefined {
   if (typeof value === "number") return numberKey(value);
-  if (typeof value === "string") return /^[\x20-\x7e]*$/.test(value) ? `"${value.toLowerCase()}` : undefined;
+  if (typeof value === "string") return /^[\x20-\x7e]*$/.test(value) ? textKey(value) : undefined;
   return typeof value === "boolean" ? value : undefined;
 }
