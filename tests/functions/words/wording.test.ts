@@ -27,7 +27,8 @@ function walk(node: ts.Node, visit: (node: ts.Node) => void): void {
 function given(files: readonly ts.SourceFile[], to: RegExp): string[] {
   const found: string[] = [];
   const visit = (node: ts.Node): void => {
-    if (!(ts.isNewExpression(node) || ts.isCallExpression(node)) || !to.test(node.expression.getText())) return;
+    if (!(ts.isNewExpression(node) || ts.isCallExpression(node))) return;
+    if (!branches(node.expression).some((callee) => to.test(callee.getText()))) return;
     const [code] = node.arguments ?? [];
     if (code) found.push(...codesIn(code));
   };
@@ -35,10 +36,16 @@ function given(files: readonly ts.SourceFile[], to: RegExp): string[] {
   return found;
 }
 
-function codesIn(expression: ts.Expression): string[] {
-  if (ts.isConditionalExpression(expression))
-    return [...codesIn(expression.whenTrue), ...codesIn(expression.whenFalse)];
-  return ts.isStringLiteral(expression) ? [expression.text] : [];
+const codesIn = (expression: ts.Expression): string[] =>
+  branches(expression)
+    .filter(ts.isStringLiteral)
+    .map((code) => code.text);
+
+/** What an expression may come to: both sides of a choice, or itself. */
+function branches(expression: ts.Expression): ts.Expression[] {
+  if (ts.isParenthesizedExpression(expression)) return branches(expression.expression);
+  if (!ts.isConditionalExpression(expression)) return [expression];
+  return [...branches(expression.whenTrue), ...branches(expression.whenFalse)];
 }
 
 /** The codes that the interface has in these files. */
