@@ -1,7 +1,7 @@
 import { benchBrowser } from "./browser";
 import { benchCuts } from "./cuts";
 import { benchDrawings } from "./drawings";
-import { benchEdits } from "./edits";
+import { benchEdits } from "./edits/index";
 import { benchEngine } from "./engine";
 import { benchFunctions } from "./functions";
 import { benchLarge } from "./large/index";

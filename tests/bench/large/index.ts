@@ -1,22 +1,19 @@
-import { execFileSync } from "node:child_process";
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { build } from "esbuild";
+import { bundled } from "../bundled";
 import { LARGE } from "./cases";
 
 /** Seconds and memory of large workbooks, each in a process of its own. Arguments: names of cases; none is all. */
 export async function benchLarge(args: readonly string[] = []): Promise<void> {
   const folder = mkdtempSync(join(tmpdir(), "large-"));
   try {
-    const script = join(folder, "child.mjs");
-    const entry = new URL("child.ts", import.meta.url).pathname;
-    await build({ entryPoints: [entry], outfile: script, bundle: true, platform: "node", format: "esm" });
+    const run = await bundled(new URL("child.ts", import.meta.url), folder);
     for (const name of args.length > 0 ? args : Object.keys(LARGE)) {
       const { what, make, way, target } = LARGE[name]!;
       const file = join(folder, `${name}.xlsx`);
       writeFileSync(file, make());
-      const came = JSON.parse(execFileSync("node", [script, way, file], { encoding: "utf8" })) as Took;
+      const came = JSON.parse(run(way, file)) as Took;
       const wanted = [`${target.seconds} s`, ...(target.megabytes ? [`${target.megabytes} MB`] : [])].join(", ");
       const time = `${came.seconds.toFixed(2)} s (${came.processor.toFixed(2)} s of the processor)`;
       console.log(`${what}: ${time}, ${came.megabytes.toFixed(0)} MB; target: ${wanted}`);

@@ -1,23 +1,12 @@
-import "../host";
-import { cellName, parseCell } from "../../src/workbook/address";
-import { Bookkeeper } from "../../src/workbook/browser/worker/bookkeeper";
-import { openingCell, standardCell } from "../workbook/support/bench-places";
-import { partsBenchFile } from "../workbook/support/parts-bench";
-import { oneSheet } from "../workbook/support/handmade";
+import "../../host";
+import { cellName, parseCell } from "../../../src/workbook/address";
+import { Bookkeeper } from "../../../src/workbook/browser/worker/bookkeeper";
+import { openingCell, standardCell } from "../../workbook/support/bench-places";
+import { partsBenchFile } from "../../workbook/support/parts-bench";
+import { oneSheet } from "../../workbook/support/handmade";
 
 const EDITS = 31;
 const CELLS = 10_000;
-
-/** Milliseconds of one edit after another in the page's worker: taken in, worked out, and what is other told. */
-export function benchEdits(): void {
-  console.log("milliseconds of an edit: median (first, least to most) of the others; target");
-  const example = partsBenchFile();
-  edit("an opening of the parts bench", example, openingCell("A", "Width"), (i) => 18 + i / 16, 40);
-  edit("one that every drawer and price hangs on", example, standardCell("front gap"), (i) => 1 / 8 + i / 64, 80);
-  edit(`one of ${CELLS} cells of ours`, ofOurs("A"), "A5000", (i) => 20 + i / 16, 30);
-  edit(`one that ${CELLS} cells of ours hang on`, ofOurs("$A$1+A"), "A1", (i) => 20 + i / 16);
-  edit(`the first of a chain of ${CELLS} cells`, chain(), "A1", (i) => i, 50);
-}
 
 function edit(
   what: string,
@@ -64,3 +53,11 @@ const chain = (): Uint8Array =>
       row(i, `<c r="${cellName(i, 0)}">${i === 0 ? "<v>1</v>" : `<f>A${i}+1</f><v>0</v>`}</c>`),
     ).join(""),
   );
+
+console.log("milliseconds of an edit: median (first, least to most) of the others; target");
+const example = partsBenchFile();
+edit("an opening of the parts bench", example, openingCell("A", "Width"), (i) => 18 + i / 16, 40);
+edit("one that every drawer and price hangs on", example, standardCell("front gap"), (i) => 1 / 8 + i / 64, 80);
+edit(`one of ${CELLS} cells of ours`, ofOurs("A"), "A5000", (i) => 20 + i / 16, 30);
+edit(`one that ${CELLS} cells of ours hang on`, ofOurs("$A$1+A"), "A1", (i) => 20 + i / 16);
+edit(`the first of a chain of ${CELLS} cells`, chain(), "A1", (i) => i, 50);
