@@ -7,14 +7,13 @@ export interface Edit {
 
 /** Carries out replacements that do not overlap; two insertions in one place keep their order. */
 export function applyEdits(text: string, edits: readonly Edit[]): string {
-  const pieces: string[] = [];
+  let edited = "";
   let at = 0;
   for (const edit of inOrder(edits, (a, b) => a.start - b.start || a.end - b.end)) {
-    pieces.push(text.slice(at, edit.start), edit.text);
+    edited += text.slice(at, edit.start) + edit.text;
     at = edit.end;
   }
-  pieces.push(text.slice(at));
-  return pieces.join("");
+  return edited + text.slice(at);
 }
 
 /** The same things in order. Most are made in order, and then need no sorting; equal ones keep theirs. */

@@ -5,7 +5,7 @@ const TABLE = Uint32Array.from({ length: 256 }, (_, byte) => {
 });
 
 /** The checksum that archives carry. */
-export function crc32(bytes: Uint8Array): number {
+export function crcOf(bytes: Uint8Array): number {
   let value = 0xffffffff;
   for (let i = 0; i < bytes.length; i++) value = TABLE[(value ^ bytes[i]!) & 0xff]! ^ (value >>> 8);
   return (value ^ 0xffffffff) >>> 0;

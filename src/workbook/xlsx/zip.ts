@@ -1,6 +1,5 @@
-import { Inflate, inflateSync } from "fflate";
-import { crc32 } from "./crc";
 import { FileFault, shown } from "./fault";
+import { packing } from "./packing";
 import { DIRECTORY, END, LOCAL } from "./zip-signatures";
 
 /** What an archive may hold, so that a small file cannot fill the memory. */
@@ -56,52 +55,21 @@ export function readArchive(given: Uint8Array): Archive {
 /** Unpacks an entry, stopping as soon as it grows beyond what its directory record says. */
 export function unpack(entry: Entry): Uint8Array {
   const data = entry.method === 0 ? entry.packed : inflate(entry);
-  if (data.length !== entry.size || crc32(data) !== entry.crc) {
+  if (data.length !== entry.size || packing().crc32(data) !== entry.crc) {
     throw new FileFault(`The file is damaged: its part ${shown(entry.name)} does not unpack to what it should.`);
   }
   return data;
 }
 
-function inflate(entry: Entry): Uint8Array {
-  return entry.packed.length > 0 && entry.packed.length <= STEP ? inflateAtOnce(entry) : inflateInSteps(entry);
-}
-
-/** Most parts are small, and stopping on the way takes longer than unpacking them whole, to a byte more than they say. */
-function inflateAtOnce(entry: Entry): Uint8Array {
+function inflate({ name, packed, size }: Entry): Uint8Array {
   let data: Uint8Array;
   try {
-    data = inflateSync(entry.packed, { out: new Uint8Array(entry.size + 1) });
+    data = packing().unpack(packed, size);
   } catch {
-    throw new FileFault(`The file is damaged: its part ${shown(entry.name)} does not unpack.`);
+    throw new FileFault(`The file is damaged: its part ${shown(name)} does not unpack.`);
   }
-  if (data.length > entry.size) throw tooMuch(entry);
+  if (data.length > size) throw new FileFault(`The file's part ${shown(name)} unpacks to more than it says.`);
   return data;
-}
-
-function inflateInSteps(entry: Entry): Uint8Array {
-  const data = new Uint8Array(entry.size);
-  let length = 0;
-  const inflater = new Inflate((chunk) => {
-    if (length + chunk.length > entry.size) throw tooMuch(entry);
-    data.set(chunk, length);
-    length += chunk.length;
-  });
-  try {
-    for (let at = 0; at < entry.packed.length || at === 0; at += STEP) {
-      inflater.push(entry.packed.subarray(at, at + STEP), at + STEP >= entry.packed.length);
-    }
-  } catch (error) {
-    if (error instanceof FileFault) throw error;
-    throw new FileFault(`The file is damaged: its part ${shown(entry.name)} does not unpack.`);
-  }
-  return data.subarray(0, length);
-}
-
-/** Packed bytes that are unpacked before it is looked how much came of them. */
-const STEP = 64 * 1024;
-
-function tooMuch({ name }: Entry): FileFault {
-  return new FileFault(`The file's part ${shown(name)} unpacks to more than it says.`);
 }
 
 function findEnd(view: DataView): number {
