@@ -26,12 +26,17 @@ export function bundleCommand() {
     platform: "node",
     format: "esm",
     target: "node20.9",
-    charset: "utf8",
+    // A script of one byte a character is read and compiled sooner.
+    charset: "ascii",
     legalComments: "none",
     logLevel: "warning",
+    // Its modules: of those for Node alone, nothing that nobody calls would stay out.
+    alias: { rxjs: rxjs("index.js"), "rxjs/operators": rxjs("operators/index.js") },
     define: { "process.env.NODE_ENV": '"production"' },
     banner: { js: `#!/usr/bin/env node\n${banner(version)}` },
   });
 }
 
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
+
+const rxjs = (file: string): string => here(`../../../node_modules/rxjs/dist/esm/${file}`);
