@@ -1,9 +1,9 @@
 import { OWN_FUNCTIONS } from "../edit/own-functions";
-import { packBy } from "../xlsx/packing";
+import { unpackBy } from "../xlsx/unpacking";
 import { run } from "./cli";
-import { nodePacking } from "./packing";
+import { nodeUnpacking } from "./unpacking";
 
-packBy(nodePacking);
+unpackBy(nodeUnpacking);
 
 // Whoever reads along may stop, as `head` does; the workbook is written all the same, and the exit code stays true.
 for (const stream of [process.stdout, process.stderr]) stream.on("error", () => undefined);

@@ -1,5 +1,6 @@
-import { packing } from "./packing";
+import { deflateSync } from "fflate";
 import type { Archive, Entry } from "./zip";
+import { unpacking } from "./unpacking";
 import { END } from "./zip-signatures";
 
 /** Writes the archive again with some entries replaced. All others keep their bytes, packed data and dates included. */
@@ -20,7 +21,8 @@ export function writeArchive(archive: Archive, replaced: ReadonlyMap<string, Uin
 
 /** Same name, date and attributes; new data, whose sizes stand in the header itself and not after the data. */
 function packedEntry(entry: Entry, data: Uint8Array): { local: Uint8Array; header: Uint8Array } {
-  const packed = packing().pack(data);
+  // Level 6 takes twice as long for a hundredth less.
+  const packed = deflateSync(data, { level: 5 });
   const nameLength = new DataView(entry.raw.buffer, entry.raw.byteOffset).getUint16(26, true);
   const local = new Uint8Array(30 + nameLength + packed.length);
   local.set(entry.raw.subarray(0, 30 + nameLength));
@@ -35,7 +37,7 @@ function packedEntry(entry: Entry, data: Uint8Array): { local: Uint8Array; heade
 function setFields(view: DataView, at: number, packedSize: number, data: Uint8Array): void {
   view.setUint16(at + 2, view.getUint16(at + 2, true) & ~8, true);
   view.setUint16(at + 4, 8, true);
-  view.setUint32(at + 10, packing().crc32(data), true);
+  view.setUint32(at + 10, unpacking().crc32(data), true);
   view.setUint32(at + 14, packedSize, true);
   view.setUint32(at + 18, data.length, true);
 }

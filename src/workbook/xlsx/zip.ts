@@ -1,5 +1,5 @@
 import { FileFault, shown } from "./fault";
-import { packing } from "./packing";
+import { unpacking } from "./unpacking";
 import { DIRECTORY, END, LOCAL } from "./zip-signatures";
 
 /** What an archive may hold, so that a small file cannot fill the memory. */
@@ -55,7 +55,7 @@ export function readArchive(given: Uint8Array): Archive {
 /** Unpacks an entry, stopping as soon as it grows beyond what its directory record says. */
 export function unpack(entry: Entry): Uint8Array {
   const data = entry.method === 0 ? entry.packed : inflate(entry);
-  if (data.length !== entry.size || packing().crc32(data) !== entry.crc) {
+  if (data.length !== entry.size || unpacking().crc32(data) !== entry.crc) {
     throw new FileFault(`The file is damaged: its part ${shown(entry.name)} does not unpack to what it should.`);
   }
   return data;
@@ -64,7 +64,7 @@ export function unpack(entry: Entry): Uint8Array {
 function inflate({ name, packed, size }: Entry): Uint8Array {
   let data: Uint8Array;
   try {
-    data = packing().unpack(packed, size);
+    data = unpacking().unpack(packed, size);
   } catch {
     throw new FileFault(`The file is damaged: its part ${shown(name)} does not unpack.`);
   }

@@ -3,13 +3,13 @@ import { readFileSync } from "node:fs";
 import { EditedWorkbook } from "../../../src/workbook/edit/index";
 import { OWN_FUNCTIONS } from "../../../src/workbook/edit/own-functions";
 import { recalculate } from "../../../src/workbook/edit/recalculate";
-import { nodePacking } from "../../../src/workbook/node/packing";
-import { packBy } from "../../../src/workbook/xlsx/packing";
+import { nodeUnpacking } from "../../../src/workbook/node/unpacking";
+import { unpackBy } from "../../../src/workbook/xlsx/unpacking";
 
 /** One process for one workbook, so that its memory is its own: the way to go, and the file. */
 const [way, file] = process.argv.slice(2) as ["recalculate" | "open", string];
-// As the command packs, where it is the command that is measured.
-if (way === "recalculate") packBy(nodePacking);
+// As the command unpacks, where it is the command that is measured.
+if (way === "recalculate") unpackBy(nodeUnpacking);
 const bytes = readFileSync(file);
 const start = performance.now();
 const before = process.cpuUsage();

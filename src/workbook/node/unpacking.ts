@@ -1,9 +1,9 @@
 import * as zlib from "node:zlib";
 import { crcOf } from "../xlsx/crc";
-import { LEVEL, type Packing } from "../xlsx/packing";
+import type { Unpacking } from "../xlsx/unpacking";
 
-/** Packing as it is built into Node. */
-export const nodePacking: Packing = {
+/** Unpacking as it is built into Node. */
+export const nodeUnpacking: Unpacking = {
   unpack(packed, most) {
     if (packed.length === 0) return new Uint8Array();
     try {
@@ -15,7 +15,6 @@ export const nodePacking: Packing = {
       throw error;
     }
   },
-  pack: (data) => plain(zlib.deflateRawSync(data, { level: LEVEL })),
   // Built in from Node 20.15 on.
   crc32: zlib.crc32 ?? crcOf,
 };

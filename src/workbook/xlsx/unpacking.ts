@@ -1,37 +1,32 @@
-import { deflateSync, Inflate, inflateSync } from "fflate";
+import { Inflate, inflateSync } from "fflate";
 import { crcOf } from "./crc";
 
-/** How an archive's entries are packed, and their checksum. */
-export interface Packing {
+/** How an archive's entries are unpacked, and their checksum. They are packed in one way, so that a file comes out the same everywhere. */
+export interface Unpacking {
   /**
    * @param most bytes that may come of it; once there are more it need not go on
    * @returns what it unpacks to, or some bytes more than `most`
    * @throws where it does not unpack
    */
   unpack(packed: Uint8Array, most: number): Uint8Array;
-  pack(data: Uint8Array): Uint8Array;
   crc32(data: Uint8Array): number;
 }
 
-/** Level 6 takes twice as long for a hundredth less. */
-export const LEVEL = 5;
-
 /** The way that works everywhere. */
-const script: Packing = {
+const script: Unpacking = {
   unpack: (packed, most) =>
     packed.length > 0 && packed.length <= STEP ? unpackAtOnce(packed, most) : unpackInSteps(packed, most),
-  pack: (data) => deflateSync(data, { level: LEVEL }),
   crc32: crcOf,
 };
 
 let current = script;
 
-/** A program that runs where packing is built in gives that way, which is quicker; none is the way that works everywhere. */
-export function packBy(packing: Packing = script): void {
-  current = packing;
+/** A program that runs where unpacking is built in gives that way, which is quicker; none is the way that works everywhere. */
+export function unpackBy(unpacking: Unpacking = script): void {
+  current = unpacking;
 }
 
-export const packing = (): Packing => current;
+export const unpacking = (): Unpacking => current;
 
 /** Most parts are small, and stopping on the way takes longer than unpacking them whole, to a byte more than they may. */
 const unpackAtOnce = (packed: Uint8Array, most: number): Uint8Array =>
