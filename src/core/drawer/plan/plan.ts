@@ -119,17 +119,9 @@ function drawerOf(hung: Hung, zone: Zone, stock: BoxStock, boxHeight: Size): Dra
   const sideHeight = applied
     ? sum(plus("box height", boxHeight), minus("bottom thickness", s["bottom thickness"]))
     : sum(plus("box height", boxHeight));
-  return {
-    ...hung,
-    zone,
-    stock,
-    boxHeight,
-    boxBottom,
-    ...(hangsAtSide(s) ? { slideCenterline: centerline(s, boxBottom, boxHeight) } : {}),
-    sideHeight,
-    backHeight: s["bottom fit"] === "under back" ? sum(plus("inside height", insideHeight)) : sideHeight,
-    insideHeight,
-  };
+  const backHeight = s["bottom fit"] === "under back" ? sum(plus("inside height", insideHeight)) : sideHeight;
+  const drawer = { ...hung, zone, stock, boxHeight, boxBottom, sideHeight, backHeight, insideHeight };
+  return hangsAtSide(s) ? { ...drawer, slideCenterline: centerline(s, boxBottom, boxHeight) } : drawer;
 }
 
 function insideHeightOf(s: Standards, boxHeight: Size): Size {
