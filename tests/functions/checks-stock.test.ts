@@ -99,7 +99,7 @@ describe("CHECKS(openings, standards, stock, rates) covers what is cut from and 
     expect(added(small, undefined, matched, two)).toEqual(
       ["A", "B"].map((opening) =>
         expect.stringMatching(
-          `^${opening}1\\|wrong\\|The parts of grain group "${opening}" in one row fit no sheet of their stock`,
+          `^${opening}1\\|wrong\\|The parts of grain group "${opening}" in one piece fit no sheet of their stock`,
         ),
       ),
     );

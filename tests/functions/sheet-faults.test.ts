@@ -60,7 +60,7 @@ const FAULTS: [string, unknown[], string][] = [
   [
     "a grain group longer than the sheet",
     [parts(...[1, 2, 3].map((n) => [`F${n}`, 40, 20, 1, "length", "", "", "G"])), stock(SHEET)],
-    '#N/A The parts of grain group "G" in one row fit no sheet of their stock.',
+    '#N/A The parts of grain group "G" in one piece fit no sheet of their stock.',
   ],
   ["a negative kerf", [parts(SIDE), stock(SHEET), -0.125], "#VALUE! kerf is -1/8 in. It must be 0 or more."],
   ["a negative kerf as a text", [parts(SIDE), stock(SHEET), "-1/8"], "#VALUE! kerf is -1/8 in. It must be 0 or more."],

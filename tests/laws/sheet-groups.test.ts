@@ -71,6 +71,30 @@ describe.each<[Effort, number]>([
     );
   });
 
+  test("a group of several lines lies as one panel, line above line, its parts in the order of the table", () => {
+    fc.assert(
+      fc.property(mixed, kerf, fc.array(fc.nat({ max: 2 }), { minLength: 14, maxLength: 14 }), (parts, k, at) => {
+        const lined = parts.map((part, i) =>
+          part.grainGroup ? { ...part, grainLine: at[i]! + 1, lineGap: exactly(2 * k) } : part,
+        );
+        const placed = placements(solve(asked(lined, k, { stock: [sheet({ width: ratio(3 * LENGTH) })] }), effort));
+        for (const group of groupsOf(lined)) {
+          const members = membersOf(group, lined, placed);
+          const lines = [1, 2, 3]
+            .map((line) => members.filter(({ part }) => (lined[part] as Part).grainLine === line))
+            .filter((line) => line.length > 0);
+          let bottom = members.map(({ fromBottom }) => toDouble(fromBottom)).reduce((a, b) => Math.min(a, b));
+          for (const line of lines) {
+            expect(isRow(line, k, "fromLeft")).toBe(true);
+            expect([toDouble(line[0]!.fromBottom), line[0]!.fromLeft]).toEqual([bottom, lines[0]![0]!.fromLeft]);
+            bottom += Math.max(...line.map(({ width }) => toDouble(width))) + 2 * k;
+          }
+        }
+      }),
+      { numRuns },
+    );
+  });
+
   test("a group of which every part is wanted twice or three times lies in so many rows", () => {
     fc.assert(
       fc.property(mixed, kerf, fc.integer({ min: 2, max: 3 }), (parts, k, times) => {

@@ -1,7 +1,7 @@
 import type { Exact } from "./exact";
 import { isPlaced, type Block, type Divided, type Draft, type Placed } from "./model";
 import type { Member, Reduced } from "./reduce";
-import type { CutSheet, Piece } from "./solution";
+import { WAYS, type Cut, type CutSheet, type Piece } from "./solution";
 
 /** Gives a draft its kerfs back, and its pieces their names, in the order of the parts. */
 export function build(draft: Draft, { members }: Reduced, exact: Exact): CutSheet[] {
@@ -24,60 +24,58 @@ class Builder {
   }
 
   piece(block: Block, x: number, y: number): Piece {
-    return isPlaced(block) ? this.placed(block, x, y) : this.divided(block, x, y);
-  }
-
-  private divided(block: Divided, x: number, y: number): Piece {
     const { kerf } = this.exact;
-    const along = (b: Block): number => (block.axis === "x" ? b.w : b.h);
-    // Equal settings of the fence together, and the largest first.
-    const blocks = [...block.blocks].sort((a, b) => along(b) - along(a));
-    let used = 0;
-    const into: Piece[] = [];
-    for (const child of blocks) {
-      into.push(block.axis === "x" ? this.piece(child, x + used, y) : this.piece(child, x, y + used));
-      used += along(child);
-    }
-    const rest = along(block) - used;
-    if (into.length === 1 && rest === 0) return into[0]!;
     const whole = { x, y, length: block.w - kerf, width: block.h - kerf };
-    if (rest > kerf)
-      into.push(
-        block.axis === "x"
-          ? { ...whole, x: x + used, length: rest - kerf }
-          : { ...whole, y: y + used, width: rest - kerf },
-      );
-    return { ...whole, cut: { kind: block.axis === "x" ? "crosscut" : "rip", into } };
+    return isPlaced(block) ? this.placed(block, whole) : this.divided(block, whole);
   }
 
-  private placed({ kind, turned, w, h }: Placed, x: number, y: number): Piece {
-    const { row } = this.members[kind]![this.next[kind]!++]!;
+  private divided({ axis, blocks }: Divided, whole: Piece): Piece {
     const { kerf } = this.exact;
-    const whole = { x, y, length: w - kerf, width: h - kerf };
-    if (row.length === 1) return { ...whole, part: { index: row[0]!.part, turned: row[0]!.flipped !== turned } };
-    return { ...whole, cut: { kind: turned ? "rip" : "crosscut", into: this.row(row, whole, turned) } };
+    const along = (b: Block): number => (axis === "x" ? b.w : b.h);
+    // Equal settings of the fence together, and the largest first.
+    const sorted = [...blocks].sort((a, b) => along(b) - along(a));
+    const slices = sorted.map((block) => ({ size: along(block) - kerf, gap: kerf }));
+    return sliced(whole, axis === "x" ? "crosscut" : "rip", slices, ({ x, y }, i) => this.piece(sorted[i]!, x, y));
   }
 
-  /** The parts of a row one after another; those that are narrower than the row leave a strip beside them. */
-  private row(row: Member["row"], whole: Piece, turned: boolean): Piece[] {
-    const { kerf, parts, gaps } = this.exact;
-    let at = turned ? whole.y : whole.x;
-    return row.map(({ part, flipped }) => {
-      const across = flipped !== turned;
-      const length = across ? parts[part]!.width : parts[part]!.length;
-      const width = across ? parts[part]!.length : parts[part]!.width;
-      const slice = turned
-        ? { x: whole.x, y: at, length: whole.length, width }
-        : { x: at, y: whole.y, length, width: whole.width };
-      at += (turned ? width : length) + gaps[part]!;
-      const piece = { x: slice.x, y: slice.y, length, width, part: { index: part, turned: across } };
-      if (slice.length === length && slice.width === width) return piece;
-      const into: Piece[] = [piece];
-      if (turned && slice.length - length > kerf)
-        into.push({ ...slice, x: slice.x + length + kerf, length: slice.length - length - kerf });
-      if (!turned && slice.width - width > kerf)
-        into.push({ ...slice, y: slice.y + width + kerf, width: slice.width - width - kerf });
-      return { ...slice, cut: { kind: turned ? "crosscut" : "rip", into } };
-    });
+  private placed({ kind, turned }: Placed, whole: Piece): Piece {
+    const { lines, stacked } = this.members[kind]![this.next[kind]!++]!;
+    const { kerf } = this.exact;
+    const along = turned ? "rip" : "crosscut";
+    const across = WAYS[along].other;
+    // The other way round than it is meant to lie, a panel is turned, never mirrored.
+    const isBack = turned !== stacked;
+    const ordered = isBack ? [...lines].reverse() : lines;
+    const strips = isBack ? ordered.map(({ size }, k) => ({ size, gap: ordered[k + 1]?.gap ?? kerf })) : lines;
+    return sliced(whole, across, strips, (strip, k) =>
+      sliced(strip, along, ordered[k]!.row, (slice, i) => {
+        const { part, flipped, across: size } = ordered[k]!.row[i]!;
+        // A part that is narrower than its line leaves a strip beside it.
+        return sliced(slice, across, [{ size, gap: kerf }], (piece) => ({
+          ...piece,
+          part: { index: part, turned: flipped !== turned },
+        }));
+      }),
+    );
   }
+}
+
+/** Slices of these sizes one after another, and what is left at the end; one that is as large as the whole is the whole. */
+function sliced(
+  whole: Piece,
+  kind: Cut["kind"],
+  slices: readonly { size: number; gap: number }[],
+  piece: (slice: Piece, place: number) => Piece,
+): Piece {
+  const { at, side } = WAYS[kind];
+  if (slices.length === 1 && slices[0]!.size === whole[side]) return piece(whole, 0);
+  let from = whole[at];
+  const into = slices.map(({ size, gap }, i) => {
+    const slice = { ...whole, [at]: from, [side]: size };
+    from += size + gap;
+    return piece(slice, i);
+  });
+  const rest = whole[at] + whole[side] - from;
+  if (rest > 0) into.push({ ...whole, [at]: from, [side]: rest });
+  return { ...whole, cut: { kind, into } };
 }

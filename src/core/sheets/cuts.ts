@@ -1,7 +1,7 @@
 import { less, type Rational, type SafeSizes } from "../length";
 import { lengthOf, type Rectangle } from "./exact";
-import { memberOf, runsOn } from "./grain-row";
-import { isOffcut, isWaste, type Piece, type Solution } from "./solution";
+import { apart } from "./grain-row";
+import { isOffcut, isWaste, WAYS, type Piece, type Solution } from "./solution";
 
 /** One pass through the saw. Lengths in the problem's unit. */
 export interface SawCut {
@@ -86,7 +86,8 @@ class Sheet {
     if (trim === 0) return;
     const { stock } = sheets[this.index]!;
     const now: Rectangle = { ...exact.stock[stock]! };
-    for (const [kind, side] of TRIM) {
+    for (const kind of TRIM) {
+      const { side } = WAYS[kind];
       const before = { ...now };
       now[side] -= trim;
       const last = kind === "crosscut" && this.made.length === 3;
@@ -102,11 +103,10 @@ class Sheet {
 
   private cutStage(stage: readonly Piece[]): void {
     const hands = stage.map((piece): InHand => {
-      const rip = piece.cut!.kind === "rip";
-      const size = (child: Piece): number => (rip ? child.width : child.length);
+      const { side } = WAYS[piece.cut!.kind];
       // The fence is set to what is kept; an offcut is what is left. A strip of matched fronts is cut in its order.
       const rest = [...piece.cut!.into];
-      if (!this.isStrip(piece)) rest.sort((a, b) => +isOffcut(a) - +isOffcut(b) || size(b) - size(a));
+      if (!this.isStrip(piece)) rest.sort((a, b) => +isOffcut(a) - +isOffcut(b) || b[side] - a[side]);
       const now = { length: piece.length, width: piece.width };
       return { number: this.number(piece), piece, now, rest, waste: 0 };
     });
@@ -119,7 +119,7 @@ class Sheet {
 
   private isStrip({ cut }: Piece): boolean {
     const [first, second] = cut!.into;
-    return first !== undefined && second !== undefined && runsOn(this.solution.problem.parts, first, second);
+    return apart(this.solution, first, second) !== undefined;
   }
 
   /** Rips before crosscuts, then by setting, then in the order of the sheet. */
@@ -130,14 +130,14 @@ class Sheet {
 
   private unfinished({ piece, now, rest }: InHand): boolean {
     if (rest.length === 0) return false;
-    const [last] = rest;
-    return rest.length > 1 || (piece.cut!.kind === "rip" ? last!.width < now.width : last!.length < now.length);
+    const { side } = WAYS[piece.cut!.kind];
+    return rest.length > 1 || rest[0]![side] < now[side];
   }
 
   private cutOff(hand: InHand): void {
     const { exact } = this.solution;
     const { kind } = hand.piece.cut!;
-    const side = kind === "rip" ? "width" : "length";
+    const { side } = WAYS[kind];
     const before = { ...hand.now };
     const from = this.shownPiece(hand, before);
     if (hand.waste > 0) {
@@ -150,8 +150,7 @@ class Sheet {
     }
     const kept = hand.rest.shift()!;
     hand.now[side] = Math.max(0, hand.now[side] - kept[side] - exact.kerf);
-    const part = hand.rest.length > 0 && this.isStrip(hand.piece) ? memberOf(kept) : undefined;
-    if (part !== undefined) hand.waste = exact.gaps[part]! - exact.kerf;
+    hand.waste = (apart(this.solution, kept, hand.rest[0]) ?? exact.kerf) - exact.kerf;
     const gives = [this.name(kept)];
     if (hand.rest.length === 1 && hand.rest[0]![side] === hand.now[side]) gives.push(this.name(hand.rest[0]!));
     else if (hand.rest.length > 0) gives.push(this.shownPiece(hand, hand.now));
@@ -178,7 +177,7 @@ class Sheet {
       gives,
       frees,
     };
-    const off = before[kind === "rip" ? "width" : "length"] - setting;
+    const off = before[WAYS[kind].side] - setting;
     if (off > 0 && off < exact.kerf) cut.shaves = lengthOf(off, exact);
     const { length, width } = this.safe;
     // What is left over is no less to be minded than what the stop or the fence measures, where it is kept.
@@ -216,14 +215,9 @@ class Sheet {
   }
 }
 
-const TRIM = [
-  ["rip", "width"],
-  ["rip", "width"],
-  ["crosscut", "length"],
-  ["crosscut", "length"],
-] as const;
+const TRIM = ["rip", "rip", "crosscut", "crosscut"] as const;
 
 const settingOf = ({ piece, now, rest, waste }: InHand): number => {
-  const side = piece.cut!.kind === "rip" ? "width" : "length";
+  const { side } = WAYS[piece.cut!.kind];
   return waste > 0 ? now[side] - waste : rest[0]![side];
 };

@@ -8,8 +8,9 @@ export interface Exact {
   kerf: number;
   trim: number;
   parts: readonly Rectangle[];
-  /** Of each part how far the next of its grain group lies from it: a kerf, or more. */
+  /** Of each part how far the next of its grain line lies from it, and the next line: a kerf, or more. */
   gaps: readonly number[];
+  lineGaps: readonly number[];
   /** Where each part lies, of a layout that is given. */
   places: readonly ({ x: number; y: number } | undefined)[];
   stock: readonly (Rectangle & { cost: number })[];
@@ -38,16 +39,14 @@ export function exact(problem: Problem): Exact {
   const lengths = [
     problem.kerf,
     problem.trim,
-    ...parts.flatMap(({ length, width, grainGap, lies }) => [
-      length,
-      width,
-      ...(grainGap ? [grainGap] : []),
-      ...(lies ? [lies.fromLeft, lies.fromBottom] : []),
-    ]),
+    ...parts.flatMap(({ length, width, grainGap, lineGap, lies }) =>
+      [length, width, grainGap, lineGap, lies?.fromLeft, lies?.fromBottom].flatMap((size) => size ?? []),
+    ),
     ...stock.flatMap(({ length, width }) => [length, width]),
   ];
   const scale = commonDenominator(lengths);
   const whole = (length: Rational): number => small(length, scale, LARGEST);
+  const atLeast = (gap = problem.kerf): number => Math.max(whole(problem.kerf), whole(gap));
   const rectangle = (r: { length: Rational; width: Rational }): Rectangle => ({
     length: whole(r.length),
     width: whole(r.width),
@@ -68,7 +67,8 @@ export function exact(problem: Problem): Exact {
     kerf: whole(problem.kerf),
     trim: whole(problem.trim),
     parts: parts.map(rectangle),
-    gaps: parts.map(({ grainGap }) => Math.max(whole(problem.kerf), grainGap ? whole(grainGap) : 0)),
+    gaps: parts.map(({ grainGap }) => atLeast(grainGap)),
+    lineGaps: parts.map(({ lineGap }) => atLeast(lineGap)),
     places: parts.map(({ lies }) => lies && { x: whole(lies.fromLeft), y: whole(lies.fromBottom) }),
     stock: sheets.map((sheet, i) => ({ ...sheet, cost: costs[i]! / costStep })),
     priced,

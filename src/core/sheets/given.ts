@@ -1,7 +1,7 @@
 import { Fault } from "../length";
 import type { Exact } from "./exact";
 import type { Problem } from "./problem";
-import type { CutSheet, Piece } from "./solution";
+import { WAYS, type Cut, type CutSheet, type Piece } from "./solution";
 
 /**
  * The cuts of a layout that is given: each sheet is divided wherever a cut runs from edge to edge, until every part is
@@ -84,9 +84,9 @@ function divided(area: Area, parts: readonly Laid[], kerf: number): Piece | unde
   const [only] = parts;
   if (parts.length === 1 && only!.length === area.length && only!.width === area.width)
     return { ...area, part: { index: only!.index, turned: only!.turned } };
-  const ways = WAYS.flatMap((way) => {
-    const strips = stripsOf(area, parts, kerf, way);
-    return strips ? [{ way, strips }] : [];
+  const ways = (["crosscut", "rip"] as const).flatMap((kind) => {
+    const strips = stripsOf(area, parts, kerf, kind);
+    return strips ? [{ kind, strips }] : [];
   });
   // What is left at the end of one way is larger than at that of the other: it stays whole.
   const [best] = ways.sort((a, b) => rest(area, b) - rest(area, a));
@@ -97,19 +97,8 @@ function divided(area: Area, parts: readonly Laid[], kerf: number): Piece | unde
     if (!piece) return undefined;
     into.push(piece);
   }
-  return { ...area, cut: { kind: best.way.kind, into } };
+  return { ...area, cut: { kind: best.kind, into } };
 }
-
-interface Way {
-  kind: "crosscut" | "rip";
-  at: "x" | "y";
-  side: "length" | "width";
-}
-
-const WAYS: readonly Way[] = [
-  { kind: "crosscut", at: "x", side: "length" },
-  { kind: "rip", at: "y", side: "width" },
-];
 
 interface Strip {
   strip: Area;
@@ -117,7 +106,8 @@ interface Strip {
 }
 
 /** The strips that all cuts of one way make, each up to the next; undefined where they take nothing off. */
-function stripsOf(area: Area, parts: readonly Laid[], kerf: number, { at, side }: Way): Strip[] | undefined {
+function stripsOf(area: Area, parts: readonly Laid[], kerf: number, kind: Cut["kind"]): Strip[] | undefined {
+  const { at, side } = WAYS[kind];
   const first = area[at];
   const last = area[at] + area[side];
   const groups: Laid[][] = [];

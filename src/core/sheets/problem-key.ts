@@ -15,10 +15,11 @@ export function keyOfProblem({ parts, stock, kerf, trim }: Problem): string {
       [keyOf(row.length), keyOf(row.width), row.price && keyOf(row.price), row.available, row.grain].join(" "),
     ),
     "",
-    ...parts.map(({ quantity, length, width, grain, grainGroup, grainRow, grainGap, from, lies }) =>
+    ...parts.map(({ quantity, length, width, grain, grainGroup, grainRow, grainGap, grainLine, lineGap, from, lies }) =>
       [
         [quantity, keyOf(length), keyOf(width), grain],
-        [grainGroup === undefined ? "" : numberOf(grainGroup), grainRow, grainGap ? keyOf(grainGap) : "", from],
+        [grainGroup === undefined ? "" : numberOf(grainGroup), grainRow, grainLine, from],
+        [grainGap, lineGap].map((gap) => (gap ? keyOf(gap) : "")),
         lies ? ["at", lies.sheet, keyOf(lies.fromLeft), keyOf(lies.fromBottom), lies.turned] : [],
       ]
         .flat()

@@ -25,8 +25,15 @@ export interface Part {
   grainGroup?: string;
   /** Its group's row runs across the sheet: a stack of parts whose grain runs from side to side, as they hang. */
   grainRow?: "stacked";
-  /** What lies between it and the next of its group at least, as waste: so far apart they hang, and the grain runs on. */
+  /** What lies between it and the next of its line at least, as waste: so far apart they hang, and the grain runs on. */
   grainGap?: Rational;
+  /**
+   * Which line of its group's row it is in, from 1, which is meant where not given: a row of several is a panel. Its
+   * lines lie above one another, those of a stacked one from the left.
+   */
+  grainLine?: number;
+  /** What lies between its line and the next at least, as waste. */
+  lineGap?: Rational;
   /** The rows of `stock` that it may be cut from; all where not given. */
   from?: readonly number[];
   /** Where it lies, of a layout that is given: either all parts tell it, or none. */
@@ -61,12 +68,15 @@ export const rowsOf = (parts: readonly Part[], group: string): number =>
     0,
   );
 
-/** The numbers of the parts in one row of a grain group, in order. */
-export function rowOf(parts: readonly Part[], group: string): number[] {
+/** The lines of one row of a grain group, each the numbers of its parts in order. */
+export function linesOf(parts: readonly Part[], group: string): number[][] {
   const rows = rowsOf(parts, group);
-  return parts.flatMap(({ quantity, grainGroup }, index) =>
-    grainGroup === group && rows > 0 ? Array.from({ length: quantity / rows }, () => index) : [],
-  );
+  const lines: number[][] = [];
+  parts.forEach(({ quantity, grainGroup, grainLine = 1 }, index) => {
+    if (grainGroup === group) for (let n = 0; n < quantity; n += rows) (lines[grainLine] ??= []).push(index);
+  });
+  // Numbers that no part has are holes.
+  return lines.filter(Boolean);
 }
 
 /** Whether a group's row runs across the sheet; its first part says so for all. */

@@ -39,6 +39,12 @@ export interface Cut {
   into: readonly Piece[];
 }
 
+/** Along which axis the pieces of a cut follow each other, which of their sides lies along it, and the other kind. */
+export const WAYS = {
+  crosscut: { at: "x", side: "length", other: "rip" },
+  rip: { at: "y", side: "width", other: "crosscut" },
+} as const;
+
 /** What every answer needs at least, proven: sheets where there is one size, else cost, or area without prices. */
 export interface Least {
   measure: "sheets" | "cost" | "area";

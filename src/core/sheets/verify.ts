@@ -1,7 +1,7 @@
 import type { Exact } from "./exact";
-import { piecesOf, type Piece, type Solution } from "./solution";
-import { memberOf, runsOn } from "./grain-row";
-import { isStacked, rowOf, rowsOf, type Problem } from "./problem";
+import { piecesOf, WAYS, type Cut, type Piece, type Solution } from "./solution";
+import { apart, gapAfter } from "./grain-row";
+import { isStacked, linesOf, rowsOf } from "./problem";
 
 /**
  * What is wrong with an answer, whichever algorithm made it: nothing, if it can be cut as it says. Reads only the
@@ -27,7 +27,8 @@ function* flawsOf(solution: Solution): Generator<string> {
   yield* groupFlaws(solution);
 }
 
-function* sheetFlaws({ problem, exact }: Solution, { stock, piece }: Solution["sheets"][number]): Generator<string> {
+function* sheetFlaws(solution: Solution, { stock, piece }: Solution["sheets"][number]): Generator<string> {
+  const { exact } = solution;
   const row = exact.stock[stock];
   if (!row) {
     yield "it is of no stock";
@@ -42,29 +43,26 @@ function* sheetFlaws({ problem, exact }: Solution, { stock, piece }: Solution["s
   if (!inside) yield "it is not the trimmed sheet";
   const all = piecesOf(piece);
   const parts = all.filter(({ part }) => part);
-  for (const each of all) yield* cutFlaws(each, problem, exact);
-  for (const each of parts) yield* partFlaws(each, problem, exact, stock);
+  for (const each of all) yield* cutFlaws(each, solution);
+  for (const each of parts) yield* partFlaws(each, solution, stock);
   if (overlap(parts, exact.kerf)) yield "two parts overlap";
 }
 
-function* cutFlaws(piece: Piece, problem: Problem, exact: Exact): Generator<string> {
-  const { kerf } = exact;
+function* cutFlaws(piece: Piece, solution: Solution): Generator<string> {
+  const { kerf } = solution.exact;
   const { cut, part } = piece;
   if (!(piece.length > 0 && piece.width > 0)) yield "a piece has no size";
   else if (cut && part) yield "a part is cut up";
   else if (cut) {
-    const rip = cut.kind === "rip";
-    let at = rip ? piece.y : piece.x;
-    const end = rip ? piece.y + piece.width : piece.x + piece.length;
+    const { at: axis, side, other } = WAYS[cut.kind];
+    const across = WAYS[other];
+    let at = piece[axis];
+    const end = at + piece[side];
     for (const [i, child] of cut.into.entries()) {
-      const edge = rip
-        ? child.x === piece.x && child.length === piece.length
-        : child.y === piece.y && child.width === piece.width;
-      if (!edge) yield "a cut does not run edge to edge";
-      if ((rip ? child.y : child.x) !== at) yield "neighbors do not lie one kerf apart";
-      const next = cut.into[i + 1];
-      at = rip ? child.y + child.width : child.x + child.length;
-      at += next ? apart(child, next, problem, exact) : kerf;
+      if (child[across.at] !== piece[across.at] || child[across.side] !== piece[across.side])
+        yield "a cut does not run edge to edge";
+      if (child[axis] !== at) yield "neighbors do not lie one kerf apart";
+      at = child[axis] + child[side] + (apart(solution, child, cut.into[i + 1]) ?? kerf);
     }
     const lost = end - (at - kerf);
     if (lost < 0) yield "pieces reach beyond what they are cut from";
@@ -73,11 +71,8 @@ function* cutFlaws(piece: Piece, problem: Problem, exact: Exact): Generator<stri
   }
 }
 
-/** What lies between two neighbors: a kerf, or what keeps the grain running on from one to the next of its group. */
-const apart = (piece: Piece, next: Piece, { parts }: Problem, { kerf, gaps }: Exact): number =>
-  runsOn(parts, piece, next) ? gaps[memberOf(piece)!]! : kerf;
-
-function* partFlaws(piece: Piece, { stock: rows, parts }: Problem, exact: Exact, stock: number): Generator<string> {
+function* partFlaws(piece: Piece, { problem, exact }: Solution, stock: number): Generator<string> {
+  const { stock: rows, parts } = problem;
   const { index, turned } = piece.part!;
   const [part, size] = [parts[index], exact.parts[index]];
   if (!part || !size) {
@@ -86,7 +81,8 @@ function* partFlaws(piece: Piece, { stock: rows, parts }: Problem, exact: Exact,
   }
   const [length, width] = turned ? [size.width, size.length] : [size.length, size.width];
   if (piece.length !== length || piece.width !== width) yield `${part.name} has not its size`;
-  const free = part.grain === "any" && (part.grainGroup === undefined || rowOf(parts, part.grainGroup).length === 1);
+  const free =
+    part.grain === "any" && (part.grainGroup === undefined || linesOf(parts, part.grainGroup).flat().length === 1);
   const grained = rows[stock]!.grain !== "none" && !free && length !== width;
   if (grained && turned !== (part.grain === "width")) yield `${part.name} lies against the grain`;
   if (part.from && !part.from.includes(stock)) yield `${part.name} is cut from stock that it may not be cut from`;
@@ -117,50 +113,65 @@ function* stockFlaws({ problem, sheets }: Solution): Generator<string> {
     if (sheets.filter(({ stock }) => stock === s).length > available) yield `more of ${name} is cut than there is`;
 }
 
-/** The parts of a group lie in rows, in their order, as far apart as the saw or the grain wants, their lower or left edges in line. */
+/**
+ * The parts of a group lie in rows, in their lines and order, as far apart as the saw or the grain wants, the lower or
+ * left edges of a line in line.
+ */
 function* groupFlaws({ problem, exact, sheets }: Solution): Generator<string> {
   for (const group of new Set(problem.parts.map(({ grainGroup }) => grainGroup))) {
     if (group === undefined) continue;
-    const order = rowOf(problem.parts, group);
+    const lines = linesOf(problem.parts, group);
+    const order = lines.flat();
     const rows = sheets.map(({ piece, stock }) => {
       const members = piecesOf(piece).filter(({ part }) => part && problem.parts[part.index]?.grainGroup === group);
-      const [main, other] = isStacked(problem.parts, group) ? (["y", "x"] as const) : (["x", "y"] as const);
-      const along = rowsAmong(members, order, exact.gaps, main);
+      const main = isStacked(problem.parts, group) ? "rip" : "crosscut";
+      const along = rowsAmong(members, lines, exact, main);
       const count = along * order.length;
       if (count === members.length || problem.stock[stock]?.grain !== "none") return along;
-      return along + rowsAmong(members, order, exact.gaps, other);
+      return along + rowsAmong(members, lines, exact, WAYS[main].other, true);
     });
     const found = rows.reduce((sum, n) => sum + n, 0);
     if (found < rowsOf(problem.parts, group)) yield `the grain of group ${group} does not run on`;
   }
 }
 
-/** How many whole rows lie among pieces, each piece counted in one row only. */
+/**
+ * How many whole rows lie among pieces, each piece counted in one row only.
+ * @param isBack their lines lie the other way round: what lies turned is not mirrored
+ */
 function rowsAmong(
   pieces: readonly Piece[],
-  order: readonly number[],
-  gaps: readonly number[],
-  axis: "x" | "y",
+  lines: readonly (readonly number[])[],
+  exact: Exact,
+  way: Cut["kind"],
+  isBack = false,
 ): number {
-  const side = axis === "x" ? "y" : "x";
-  const end = (piece: Piece): number => (axis === "x" ? piece.x + piece.length : piece.y + piece.width);
-  const left = [...pieces].sort((a, b) => a[axis] - b[axis]);
+  const { at: axis, side: along, other } = WAYS[way];
+  const { at: side, side: across } = WAYS[other];
+  const ordered = isBack ? [...lines].reverse() : lines;
+  const counted = new Set<Piece>();
   let rows = 0;
-  while (left.length > 0) {
-    const row = [left[0]!];
-    for (const index of order.slice(1)) {
-      const last = row[row.length - 1]!;
-      const next = left.find(
-        (piece) =>
-          piece.part!.index === index &&
-          piece[axis] === end(last) + gaps[last.part!.index]! &&
-          piece[side] === last[side],
-      );
-      if (next) row.push(next);
-    }
-    const whole = row.length === order.length && row[0]!.part!.index === order[0];
-    if (whole) rows++;
-    for (const piece of whole ? row : row.slice(0, 1)) left.splice(left.indexOf(piece), 1);
+  for (const first of [...pieces].sort((a, b) => a[axis] - b[axis])) {
+    const row: Piece[] = [];
+    let from = first[side];
+    const whole = ordered.every((line, k) => {
+      let [at, most] = [first[axis], 0];
+      const found = line.every((index) => {
+        const next = pieces.find(
+          (piece) => piece.part!.index === index && piece[axis] === at && piece[side] === from && !counted.has(piece),
+        );
+        if (!next) return false;
+        row.push(next);
+        at += next[along] + exact.gaps[index]!;
+        most = Math.max(most, next[across]);
+        return true;
+      });
+      from += most + gapAfter(isBack ? (ordered[k + 1] ?? []) : line, exact);
+      return found;
+    });
+    if (!whole) continue;
+    rows++;
+    for (const piece of row) counted.add(piece);
   }
   return rows;
 }

@@ -21,6 +21,8 @@ const PART_HEADINGS = [
   "grain group",
   "grain gap",
   "grain row",
+  "grain line",
+  "line gap",
 ] as const;
 const STOCK_HEADINGS = [
   "material",
@@ -61,6 +63,8 @@ const readPartsToLay = (raw: unknown, unit: Unit): PartToCut[] =>
         ...given("grainGroup", cell.text("grain group") || undefined),
         ...given("grainGap", cell.length("grain gap")),
         ...(cell.word("grain row", ["end to end", "stacked"]) === "stacked" && { grainRow: "stacked" as const }),
+        ...given("grainLine", cell.count("grain line")),
+        ...given("lineGap", cell.length("line gap")),
       };
     },
   );

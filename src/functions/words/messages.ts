@@ -242,7 +242,7 @@ const CATALOG = catalog<Data>()({
   "sheets.noStock": "stock is blank: there is nothing to cut from.",
   "sheets.partTooLarge": (data) =>
     `${partOf(data)}, {length} × {width}, fits no sheet of its stock${isZero(data.trim) ? "" : " once that is trimmed"}${data.grain === "any" ? "" : ", the way its grain allows"}.`,
-  "sheets.groupTooLarge": 'The parts of grain group {"group"} in one row fit no sheet of their stock.',
+  "sheets.groupTooLarge": 'The parts of grain group {"group"} in one piece fit no sheet of their stock.',
   "sheets.noneAvailable": (data) => `${partOf(data)} fits only stock of which none is available.`,
   "sheets.outside": (data) =>
     `${partOf(data)} reaches beyond every sheet of its stock, where it lies on sheet {sheet}.`,

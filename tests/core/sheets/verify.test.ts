@@ -149,6 +149,44 @@ describe("flaws(solution) of a grain group", () => {
     expect(flaws(answer)).toEqual([BROKEN]);
   });
 
+  /** Two lines of two, 10 × 20 each, a kerf apart, the upper line from the left in the order F3, F4. */
+  const panel = (upper: [number, number], lower: [number, number] = [0, 1]): Solution =>
+    single(
+      front("F1"),
+      piece(0, 0, 96, 48, "crosscut", [
+        piece(0, 0, "20 1/8", 48, "rip", [
+          ...[lower, upper].map((line, k) =>
+            piece(0, k === 0 ? 0 : "20 1/8", "20 1/8", 20, "crosscut", [
+              ...line.map((index, i) => ({
+                ...piece(i === 0 ? 0 : "10 1/8", k === 0 ? 0 : "20 1/8", 10, 20),
+                part: { index, turned: false },
+              })),
+            ]),
+          ),
+          piece(0, "40 1/4", "20 1/8", "7 3/4"),
+        ]),
+        piece("20 1/4", 0, "75 3/4", 48),
+      ]),
+      { parts: [1, 1, 2, 2].map((grainLine, i) => ({ ...front(`F${i + 1}`), width: ratio(20), grainLine })) },
+    );
+
+  test("finds nothing in a panel whose lines lie one above another in their order", () =>
+    expect(flaws(panel([2, 3]))).toEqual([]));
+
+  test("finds a panel that is mirrored, upside down, or whose lines have changed places", () => {
+    expect(flaws(panel([3, 2]))).toEqual([BROKEN]);
+    expect(flaws(panel([0, 1], [2, 3]))).toEqual([BROKEN]);
+    expect(flaws(panel([3, 2], [1, 0]))).toEqual([BROKEN]);
+  });
+
+  test("finds lines that lie nearer than their line gap", () => {
+    const answer = panel([2, 3]);
+    open(answer.problem.parts[0]!).lineGap = ratio(1, 4);
+    (answer.exact.lineGaps as number[])[0]! *= 2;
+    expect(flaws(answer)).toContain("sheet 1: neighbors do not lie one kerf apart");
+    expect(flaws(answer)).toContain(BROKEN);
+  });
+
   test("a row across the sheet is none, unless the stock has no grain", () => {
     const fronts = [0, 1, 2].map((index) => ({
       ...piece(0, ["0", "10 1/8", "20 1/4"][index]!, 20, 10),
