@@ -10,7 +10,7 @@ import { edgesWords, pieceLabel } from "./words";
  * @group Plan
  * @param {any[][]} openings One row an opening, as in PLAN
  * @param {any[][]} [standards] Two columns, name and value, as in PLAN
- * @returns {any[][]} A table: Piece (its label; copies are counted), Drawer, Part, Length (with the grain), Width, Thickness, Material, Grain, Edges (to be banded), Set-ups (steps of SETUPS), and where fronts match Grain group, Grain gap and Grain row as in PARTS; cut sizes, in the unit
+ * @returns {any[][]} A table: Piece (its label; copies are counted), Drawer, Part, Length (with the grain), Width, Thickness, Material, Grain, Edges (to be banded), Set-ups (steps of SETUPS), and where fronts match Grain group and what else PARTS tells of it; cut sizes, in the unit
  * @throws #VALUE! or #N/A where a table cannot be read or any opening cannot be planned, or where there are more than 10,000 pieces
  * @example =DRAWER.PIECES({"Opening","Width","Height","Depth","Drawers";"B",24,26.25,23.25,1}) // => {"Piece","Drawer","Part","Length","Width","Thickness","Material","Grain","Edges","Set-ups";"B1 left side","B1","Side",22,25.5,0.5,"Plywood","length","",…;…}
  * @source common practice: every piece is marked with its place as it comes off the saw

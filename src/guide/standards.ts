@@ -305,11 +305,10 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
   "front grain": help("Fronts", "Which way it runs.", { choices: ["vertical", "horizontal"] }),
   "front match": help(
     "Fronts",
-    "Fronts that are cut in order from one strip, so that the grain runs on: opening, those of an opening from the top; cabinet, those beside each other in a cabinet that have one height and level.",
+    "Fronts that are cut in order from one strip, so that the grain runs on: opening, those of an opening from the top; cabinet, those beside each other in a cabinet that have one height and level. Or from one panel, both ways: panel, all of a cabinet, at least two by two in one grid.",
     {
-      choices: ["none", "opening", "cabinet"],
-      detail:
-        "A strip is refused where no sheet is large enough for it; CHECKS names fronts that match nothing beside them.",
+      choices: ["none", "opening", "cabinet", "panel"],
+      detail: "What no sheet is large enough for is refused; CHECKS names fronts that match nothing beside them.",
     },
   ),
   "edge band": help("Fronts", "Thickness, on all four edges."),

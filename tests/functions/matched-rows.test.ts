@@ -43,21 +43,21 @@ describe("fronts that match across a cabinet", () => {
 
   test("with grain from side to side are ripped in one strip, and crosscut in order from the left", () => {
     expect(steps(two, [MATCHED, HORIZONTAL])).toEqual([
-      ["Set aside", "Length of the strip, cuts between its fronts included", 44.125, 2, "Front A1, B1, A2, B2"],
+      ["Set aside", "Length along the grain, cuts between fronts included", 44.125, 2, "Front A1, B1, A2, B2"],
       ["Set aside", "To cut away between two fronts, kerf included", 0.125, 2, "Front A1, B1, A2, B2"],
       ["Rip", "Fence", 10.625, 2, "Front A1, B1, A2, B2"],
-      ["Crosscut", "Stop, in order from the left of the strip", 19, 2, "Front A1, A2"],
-      ["Crosscut", "Stop, in order from the left of the strip", 25, 2, "Front B1, B2"],
+      ["Crosscut", "Stop, in order from the left", 19, 2, "Front A1, A2"],
+      ["Crosscut", "Stop, in order from the left", 25, 2, "Front B1, B2"],
     ]);
   });
 
   test("with upright grain the strip is crosscut once, and ripped in order from the left", () => {
     expect(steps(two, [MATCHED]).map((row) => row.slice(0, 3))).toEqual([
-      ["Set aside", "Length of the strip across its grain, cuts between its fronts included", 44.125],
+      ["Set aside", "Length across the grain, cuts between fronts included", 44.125],
       ["Set aside", "To cut away between two fronts, kerf included", 0.125],
       ["Crosscut", "Stop", 10.625],
-      ["Rip", "Fence, in order from the left of the strip", 19],
-      ["Rip", "Fence, in order from the left of the strip", 25],
+      ["Rip", "Fence, in order from the left", 19],
+      ["Rip", "Fence, in order from the left", 25],
     ]);
   });
 
@@ -171,7 +171,7 @@ describe("fronts that match across a cabinet", () => {
     ]);
     const narrow = stock(44);
     expect(shown(() => QUOTE(two, [MATCHED], narrow, rates(FREE)))).toMatch(
-      /grain group "A1 to B1" in one row fit no sheet/,
+      /grain group "A1 to B1" in one piece fit no sheet/,
     );
     expect(shown(() => SHEETS(PARTS(two, [MATCHED]), narrow, "1/8", 0, quick))).toMatch(/fit no sheet of their stock/);
   });
@@ -182,13 +182,13 @@ describe("fronts that match across a cabinet", () => {
       [
         "A1",
         "wrong",
-        'The parts of grain group "A1 to B1" in one row fit no sheet of their stock.',
+        'The parts of grain group "A1 to B1" in one piece fit no sheet of their stock.',
         "Take a larger sheet, or let the grain run the other way.",
       ],
       [
         "A2",
         "wrong",
-        'The parts of grain group "A2 to B2" in one row fit no sheet of their stock.',
+        'The parts of grain group "A2 to B2" in one piece fit no sheet of their stock.',
         "Take a larger sheet, or let the grain run the other way.",
       ],
     ]);

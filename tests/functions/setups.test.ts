@@ -143,7 +143,7 @@ describe("SETUPS(openings, standards)", () => {
   test("fronts that match are ripped in one strip, and crosscut in order from its top", () => {
     const table = openings(["A", 18, 20, 20.5, "5; 10; 5"], ["B", 18, 20, 20.5, "5; 10; 5"]);
     const matched = SETUPS(table, [["front match", "opening"]]);
-    const ordered = matched.filter((row) => row[2] === "Stop, in order down the strip");
+    const ordered = matched.filter((row) => row[2] === "Stop, in order from the top");
     expect(ordered.map((row) => row.slice(3))).toEqual([
       [5, 2, "Front A1, B1"],
       [10, 2, "Front A2, B2"],
@@ -176,10 +176,10 @@ describe("SETUPS(openings, standards)", () => {
     ]);
     const fronts = matched.filter((row) => String(row[5]).startsWith("Front") && row[1] !== "Pull holes");
     expect(fronts.map((row) => row.slice(1, 5))).toEqual([
-      ["Set aside", "Length of the strip across its grain, cuts between its fronts included", 21.375, 1],
+      ["Set aside", "Length across the grain, cuts between fronts included", 21.375, 1],
       ["Set aside", "To cut away between two fronts, kerf included", 0.125, 1],
       ["Crosscut", "Stop", 19.375, 1],
-      ["Rip", "Fence, in order down the strip", 10.625, 2],
+      ["Rip", "Fence, in order from the top", 10.625, 2],
     ]);
   });
 

@@ -45,9 +45,7 @@ describe("matched fronts whose grain runs from side to side", () => {
     laid.slice(1).forEach((row, i) => {
       expect(num(row["From bottom"]) - num(laid[i]!["From bottom"]) - num(laid[i]!["Width"])).toBe(0.125);
     });
-    const strip = records(SETUPS(table, HORIZONTAL)).find((row) =>
-      /^Length of the strip/.test(String(row["Setting"])),
-    )!;
+    const strip = records(SETUPS(table, HORIZONTAL)).find((row) => /^Length a/.test(String(row["Setting"])))!;
     const [first, last] = [laid[0]!, laid[2]!];
     expect(num(last["From bottom"]) + num(last["Width"]) - num(first["From bottom"])).toBe(strip["Value"]);
   });
@@ -87,7 +85,7 @@ describe("matched fronts whose grain runs from side to side", () => {
       ["Front", 22, 12, 1, "length", "A", row],
     ];
     expect(shown(() => SHEETS(list("stacked"), narrow, "1/8"))).toBe(
-      '#N/A The parts of grain group "A" in one row fit no sheet of their stock.',
+      '#N/A The parts of grain group "A" in one piece fit no sheet of their stock.',
     );
     expect(SHEETS(list(""), narrow, "1/8")[1]![3]).toBe(1);
     expect(SHEETS(list("end to end"), narrow, "1/8")[1]![3]).toBe(1);

@@ -49,7 +49,7 @@ export const standards = fc
     "bottom overhang": fc.constantFrom(0, "1/8"),
     dividers: fc.constantFrom("none", 2, "5 in"),
     "divider run": fc.constantFrom("front to back", "side to side"),
-    "front match": fc.constantFrom("none", "opening", "cabinet"),
+    "front match": fc.constantFrom("none", "opening", "cabinet", "panel"),
     "front grain": fc.constantFrom("vertical", "horizontal"),
     "pull kind": fc.constantFrom("bought", "shop-made"),
     "pulls per front": fc.constantFrom("auto", "none", 1, 2),

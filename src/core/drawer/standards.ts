@@ -195,7 +195,7 @@ const STANDARDS = {
   "left reveal": openLength("any"),
   "right reveal": openLength("any"),
   "front grain": choice(["vertical", "horizontal"]),
-  "front match": choice(["none", "opening", "cabinet"]),
+  "front match": choice(["none", "opening", "cabinet", "panel"]),
   "edge band": notNegative("0"),
   "top edge band": openLength("not negative"),
   "bottom edge band": openLength("not negative"),

@@ -1,4 +1,4 @@
-import type { Rational, Unit } from "../../core/length";
+import { type Rational, type Unit } from "../../core/length";
 import type { CellResult } from "./cell-result";
 import { lengthResult } from "./result";
 
@@ -7,6 +7,8 @@ interface Matched {
   grainGroup?: string;
   grainGap?: Rational;
   grainRow?: "stacked";
+  grainLine?: number;
+  lineGap?: Rational;
 }
 
 /** The columns that tell which pieces match, and how: only those of which something is told. */
@@ -14,19 +16,21 @@ export function grainColumns(
   pieces: readonly Matched[],
   unit: Unit,
 ): { headings: string[]; cells: (of: Matched) => CellResult[] } {
-  const columns = COLUMNS.filter(({ key }) => pieces.some((piece) => piece[key] !== undefined));
+  const columns = COLUMNS.filter(([key]) => pieces.some((piece) => piece[key] !== undefined));
   return {
-    headings: columns.map(({ heading }) => heading),
-    cells: (of) => columns.map(({ cell }) => cell(of, unit)),
+    headings: columns.map(([, heading]) => heading),
+    cells: (of) =>
+      columns.map(([key]) => {
+        const { [key]: value = "" } = of;
+        return typeof value === "object" ? lengthResult(value, unit) : value;
+      }),
   };
 }
 
-const COLUMNS: readonly { key: keyof Matched; heading: string; cell: (of: Matched, unit: Unit) => CellResult }[] = [
-  { key: "grainGroup", heading: "Grain group", cell: ({ grainGroup = "" }) => grainGroup },
-  {
-    key: "grainGap",
-    heading: "Grain gap",
-    cell: ({ grainGap }, unit) => (grainGap ? lengthResult(grainGap, unit) : ""),
-  },
-  { key: "grainRow", heading: "Grain row", cell: ({ grainRow = "" }) => grainRow },
+const COLUMNS: readonly [keyof Matched, heading: string][] = [
+  ["grainGroup", "Grain group"],
+  ["grainGap", "Grain gap"],
+  ["grainRow", "Grain row"],
+  ["grainLine", "Grain line"],
+  ["lineGap", "Line gap"],
 ];

@@ -21,6 +21,8 @@ function wordsOf<C extends keyof InWords>(code: C, data: InWords[C], unit: Unit)
 /** What a plan's fault says is among the messages. */
 type InWords = Omit<Findings, "plan.fault">;
 
+const MATCH_HEIGHTS = "Give the openings fronts of the same heights, or front match none or opening.";
+
 const FINDINGS = catalogOfTwo<InWords>()({
   "heading.unread": ["The column {heading} is not read.", "Nothing to do where it is your own; else correct it."],
   "standard.unused": [
@@ -112,7 +114,11 @@ const FINDINGS = catalogOfTwo<InWords>()({
   ],
   "match.alone": [
     "No front beside this one has its height and level, or is of its stock: its grain does not run on across the cabinet.",
-    "Give the openings fronts of the same heights, or front match none or opening.",
+    MATCH_HEIGHTS,
+  ],
+  "match.grid": [
+    "The fronts of this cabinet are no grid of two by two or more, each row of one height, level and stock: their grain does not run on both ways.",
+    MATCH_HEIGHTS,
   ],
   "match.kerf": [
     "The kerf of {kerf} is wider than the front gap of {gap}: the grain jumps by {jump} from front to front.",

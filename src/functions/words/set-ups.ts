@@ -43,15 +43,16 @@ const OPERATIONS: Partial<Record<Operation, string>> = {
 };
 
 const SETTINGS: Record<Setting, Wording> = {
-  strip: "Length of the strip, cuts between its fronts included",
-  stripAcross: "Length of the strip across its grain, cuts between its fronts included",
+  strip: "Length along the grain, cuts between fronts included",
+  stripAcross: "Length across the grain, cuts between fronts included",
   between: "To cut away between two fronts, kerf included",
   fence: "Fence",
   stop: "Stop",
-  stopInOrder: "Stop, in order down the strip",
-  fenceInOrder: "Fence, in order down the strip",
-  stopFromLeft: "Stop, in order from the left of the strip",
-  fenceFromLeft: "Fence, in order from the left of the strip",
+  "stop down": "Stop, in order from the top",
+  "fence down": "Fence, in order from the top",
+  "stop across": "Stop, in order from the left",
+  "fence across": "Fence, in order from the left",
+  "fence up": "Fence, in order from the bottom",
   blade: "Blade height",
   pass: "Fence to the near side of the blade",
   passSides: "Left and right edge: fence to the near side of the blade",
@@ -94,7 +95,7 @@ const ACROSS = `inner face on the table, the end against the fence, the miter ga
 const CAUTIONS: Record<Caution, string> = {
   general:
     "Follow the makers' manuals of saw, blade, bits and slides, and local codes. Eye and ear protection, and dust collected or a mask. Unplug the saw to change a blade. Dry fit before glue. Cabinets are tied to the wall before drawers are hung in them: open drawers tip them.",
-  strip: "Fronts that match stay in one strip: mark their order, and divide it only where the table says so.",
+  strip: "Fronts that match stay in one strip or panel: mark their order, and divide it only where the table says so.",
   rip: "Blade upright, guard and riving knife on. Stand beside the line of the cut, for wood can kick back; push block near the blade.",
   crosscut:
     "Use the sled or miter gauge with a stop, never the fence together with them: a piece caught between fence and blade is thrown. A panel too wide for the sled runs its longer edge along the fence alone.",

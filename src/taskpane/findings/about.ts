@@ -26,6 +26,7 @@ const ABOUT: { readonly [C in Code]?: readonly string[] } = {
   "gap.tight": ["front gap"],
   "gap.tightInset": ["inset gap"],
   "match.alone": ["drawers"],
+  "match.grid": ["drawers"],
   "match.kerf": ["front gap", "kerf"],
   "box.belowSlide": ["slide height", "drawers"],
   "box.shallow": ["drawers"],

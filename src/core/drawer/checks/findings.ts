@@ -50,6 +50,7 @@ export interface Findings {
   "gap.tight": Lengths<"gap">;
   "gap.tightInset": Lengths<"gap">;
   "match.alone": NoData;
+  "match.grid": NoData;
   "match.kerf": Lengths<"kerf" | "gap" | "jump">;
 
   "box.belowSlide": Lengths<"height" | "slide">;

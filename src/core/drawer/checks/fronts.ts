@@ -1,4 +1,5 @@
-import { equal, isNegative, isPositive, less, negate, roundFigure, subtract } from "../../length";
+import { equal, isNegative, isPositive, keyOf, less, negate, roundFigure, subtract } from "../../length";
+import { groupsOf } from "../groups";
 import { movingOf } from "../loads";
 import { isSolidWood } from "../material";
 import { stripsOf, unmatched } from "../plan/front-strip";
@@ -58,18 +59,23 @@ export function checkFronts(planned: PlannedOpening, ends: { left: boolean; righ
 /** Where the grain of fronts that match cannot run on: what they are called, and why. */
 export function checkMatches(plans: readonly PlannedOpening[]): Finding[] {
   return [
-    ...stripsOf(plans).flatMap(({ label, way, fronts, between, hung }): Finding[] => {
+    ...stripsOf(plans).flatMap(({ label, way, fronts, between, hung, lines }): Finding[] => {
       const { standards: s, unit } = fronts[0]!.opening;
-      // The metric defaults differ by a fifth of a millimeter, which no eye sees.
-      const tight = hung.findIndex((gap, i) =>
-        isMoreThan(subtract(between[i]!, gap), roundFigure("1/64", "0.4", unit)),
-      );
-      if (tight < 0) return [];
-      const jump = subtract(between[tight]!, hung[tight]!);
       const where = way === "down" ? label : fronts.map((front) => front.label).join(", ");
-      return [{ where, ...doubtful("match.kerf", { kerf: s.kerf, gap: hung[tight]!, jump }) }];
+      const jumps = [{ between, hung }, ...lines].flatMap((strip) =>
+        strip.hung.map((gap, i) => ({ gap, jump: subtract(strip.between[i]!, gap) })),
+      );
+      // The metric defaults differ by a fifth of a millimeter, which no eye sees.
+      const seen = jumps.filter(({ jump }) => isMoreThan(jump, roundFigure("1/64", "0.4", unit)));
+      return groupsOf(seen, ({ jump }) => keyOf(jump)).map(([one]) => ({
+        where,
+        ...doubtful("match.kerf", { kerf: s.kerf, ...one! }),
+      }));
     }),
-    ...unmatched(plans).map(({ label }) => ({ where: label, ...doubtful("match.alone", {}) })),
+    ...unmatched(plans).map(({ label, opening }) => ({
+      where: label,
+      ...doubtful(opening.standards["front match"] === "panel" ? "match.grid" : "match.alone", {}),
+    })),
   ];
 }
 

@@ -42,6 +42,10 @@ export interface Part {
   grainRow?: "stacked";
   /** What lies between two of its strip, where that is more than the saw takes. */
   grainGap?: Rational;
+  /** Which line of a panel it is in, from 1. */
+  grainLine?: number;
+  /** What lies between that line and the next, where that is more than the saw takes. */
+  lineGap?: Rational;
 }
 
 /**
@@ -49,7 +53,8 @@ export interface Part {
  * @param grouped pieces equal in all but their drawer stand together
  */
 export function cutList(plans: readonly PlannedOpening[], grouped: boolean): Part[] {
-  const grain = new Map(stripsOf(plans).flatMap(matching));
+  const grain = new Map<string, Partial<Part>>();
+  for (const [label, own] of stripsOf(plans).flatMap(matching)) grain.set(label, { ...grain.get(label), ...own });
   const parts = plans.flatMap(({ opening, falseFronts, drawers }) =>
     within(opening, () => [...falseFronts.map(frontPart), ...drawers.flatMap(partsOf)]).map((part) =>
       part.name === "Front" ? { ...part, ...grain.get(part.drawers[0]!) } : part,
@@ -60,18 +65,18 @@ export function cutList(plans: readonly PlannedOpening[], grouped: boolean): Par
 }
 
 /** What the fronts of a strip say of it; those that hang farther apart than the saw cuts them say that as well. */
-const matching = ({ label, fronts, isLong, between }: FrontStrip): [string, Partial<Part>][] =>
-  fronts.map((front, i) => {
+const matching = ({ label, places, isLong, between, lines }: FrontStrip): [string, Partial<Part>][] => [
+  ...places.flatMap((fronts, i) => {
     const gap = between[i] ?? between[i - 1];
-    return [
-      front.label,
-      {
-        grainGroup: label,
-        ...(!isLong && { grainRow: "stacked" }),
-        ...(gap && less(front.opening.standards.kerf, gap) && { grainGap: gap }),
-      },
-    ];
-  });
+    const own: Partial<Part> = {
+      grainGroup: label,
+      ...(lines[0] ? { grainLine: i + 1 } : !isLong && { grainRow: "stacked" }),
+      ...(gap && less(fronts[0]!.opening.standards.kerf, gap) && { [lines[0] ? "lineGap" : "grainGap"]: gap }),
+    };
+    return fronts.map((front): [string, Partial<Part>] => [front.label, own]);
+  }),
+  ...lines.flatMap(matching),
+];
 
 /** A front, in all copies of its opening. */
 function frontPart({ opening, label, front: { cut } }: Hung): Part {

@@ -32,7 +32,10 @@ export interface WorkingRow {
  */
 export function workingOf({ cabinets }: Job, plan: Plan, label: string): WorkingRow[] {
   const wanted = label.trim().toUpperCase();
-  const strips = stripsOf(plan.filter((one): one is PlannedOpening => !failed(one)));
+  const strips = stripsOf(plan.filter((one): one is PlannedOpening => !failed(one))).flatMap((strip) => [
+    strip,
+    ...strip.lines,
+  ]);
   for (const planned of plan) {
     if (failed(planned)) continue;
     const isWanted = (one: Hung): boolean => one.label.toUpperCase() === wanted;
@@ -144,7 +147,9 @@ const frontRows = ({ label, front, face, opening }: Hung, strips: readonly Front
   ["Front bottom", front.bottom],
   ["Front cut width", front.cut.width === front.width ? undefined : front.cut.width],
   ["Front cut height", front.cut.height === front.height ? undefined : front.cut.height],
-  ["Front strip", frontStrip(strips.find(({ fronts }) => fronts.some((one) => one.label === label)))],
+  ...strips
+    .filter(({ fronts }) => fronts.some((one) => one.label === label))
+    .map((strip): Sized => [strip.lines[0] ? "Front panel width" : "Front strip", frontStrip(strip)]),
 ];
 
 const frontDiagonal = ({ front }: Hung): WorkingRow =>
@@ -185,9 +190,7 @@ function measured(opening: Opening, size: (typeof MEASURED)[number]): Size {
   return new Size(opening.least[size], (write) => `least of ${all.map(write).join(", ")}`);
 }
 
-function frontStrip(strip: FrontStrip | undefined): Size | undefined {
-  if (!strip) return undefined;
-  const { length, sizes, between } = strip;
+function frontStrip({ length, sizes, between }: FrontStrip): Size {
   const gaps = groupsOf(between, keyOf);
   return new Size(
     length,

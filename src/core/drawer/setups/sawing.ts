@@ -1,4 +1,4 @@
-import { equal, keyOf, safeSizes, type Unit } from "../../length";
+import { equal, keyOf, safeSizes, type Rational, type Unit } from "../../length";
 import { groupsOf } from "../groups";
 import { stripsOf, type FrontStrip } from "../plan/front-strip";
 import { cutList, type Part } from "../plan/parts";
@@ -7,7 +7,7 @@ import { after, minding, together, type Need, type SetUp, type Step } from "./se
 
 /**
  * Rips by fence distance and crosscuts by stop, the widest and longest first, for what they leave makes the others.
- * Fronts that match come from one strip in order: it is set aside first, and divided after the rest.
+ * Fronts that match come from one strip or panel in order: it is set aside first, and divided after the rest.
  * @source common practice: batch every piece that shares one saw setting
  */
 export function sawing(plans: readonly PlannedOpening[], unit: Unit): Step[] {
@@ -16,14 +16,16 @@ export function sawing(plans: readonly PlannedOpening[], unit: Unit): Step[] {
   const single = cutList(plans, false).filter(({ grainGroup }) => grainGroup === undefined);
   const cuts = (operation: "rip" | "crosscut"): Need[] => [
     ...single.map((part) => needOf(part, operation)),
-    ...strips.filter(({ isLong }) => isLong === (operation === "rip")).map((strip) => across(strip, operation)),
+    ...strips
+      .filter(({ isLong, lines }) => !lines[0] && isLong === (operation === "rip"))
+      .map((strip) => across(strip, operation)),
   ];
   const alike = alikeStrips(strips);
   return [
-    ...after("strip", [...alike.map(stripItself), ...together(strips.flatMap(betweenFronts))]),
+    ...after("strip", [...alike.flatMap(stripItself), ...together(strips.flatMap(betweenFronts))]),
     ...after("rip", minding("narrow", widestFirst(cuts("rip")), safe.width)),
     ...after("crosscut", minding("short", widestFirst(cuts("crosscut")), safe.length)),
-    ...alike.flatMap((strips) =>
+    ...[...alike, ...alikeStrips(strips.flatMap(({ lines }) => lines))].flatMap((strips) =>
       strips[0]!.isLong
         ? minding("short", inOrder(strips), safe.length)
         : minding("narrow", inOrder(strips), safe.width),
@@ -54,56 +56,54 @@ const widestFirst = (needs: readonly Need[]): SetUp[] => together(needs).reverse
 
 /** Strips that are cut alike, and so together. */
 const alikeStrips = (strips: readonly FrontStrip[]): FrontStrip[][] =>
-  groupsOf(strips, ({ way, isLong, sizes, between }) => [way, isLong, ...[...sizes, ...between].map(keyOf)].join("|"));
+  groupsOf(strips, ({ way, isLong, sizes, between, lines, width }) =>
+    [way, isLong, ...[...sizes, ...between, ...(lines[0] ? [width] : [])].map(keyOf)].join("|"),
+  );
 
 const copiesOf = (strips: readonly FrontStrip[]): number =>
   strips.reduce((sum, { fronts }) => sum + fronts[0]!.opening.quantity, 0);
 
-const labelsOf = ({ fronts }: FrontStrip): string[] => fronts.map(({ label }) => label);
+const labelsOf = ({ fronts }: Pick<FrontStrip, "fronts">): string[] => fronts.map(({ label }) => label);
 
 const frontsOf = (drawers: readonly string[]) => [{ name: "Front", drawers } as const];
 
-const stripItself = (strips: readonly FrontStrip[]): SetUp => ({
-  operation: "strip",
-  setting: strips[0]!.isLong ? "strip" : "stripAcross",
-  value: strips[0]!.length,
-  pieces: copiesOf(strips),
-  parts: frontsOf(strips.flatMap(labelsOf)),
-});
+function stripItself(strips: readonly FrontStrip[]): SetUp[] {
+  const { isLong, length, width, lines } = strips[0]!;
+  const itself = (setting: SetUp["setting"], value: Rational): SetUp => ({
+    operation: "strip",
+    setting,
+    value,
+    pieces: copiesOf(strips),
+    parts: frontsOf(strips.flatMap(labelsOf)),
+  });
+  return [...(lines[0] ? [itself("strip", width)] : []), itself(isLong ? "strip" : "stripAcross", length)];
+}
 
 /** What is cut away between fronts, so that the grain runs on once they hang. */
-const betweenFronts = (strip: FrontStrip): Need[] =>
-  groupsOf(strip.between, keyOf).map((alike) => ({
+function betweenFronts(strip: FrontStrip): Need[] {
+  const gaps = [strip, ...strip.lines].flatMap(({ between, places }) =>
+    between.map((value, i) => ({ value, fronts: places.slice(i, i + 2).flat() })),
+  );
+  return groupsOf(gaps, ({ value }) => keyOf(value)).map((alike) => ({
     operation: "strip",
     setting: "between",
-    value: alike[0]!,
+    value: alike[0]!.value,
     pieces: copiesOf([strip]),
     name: "Front",
-    drawers: strip.fronts.flatMap(({ label }, i) =>
-      [strip.between[i - 1], strip.between[i]].some((gap) => gap && equal(gap, alike[0]!)) ? [label] : [],
-    ),
+    drawers: [...new Set(alike.flatMap(labelsOf))],
   }));
+}
 
-const SETTINGS = {
-  down: { crosscut: "stopInOrder", rip: "fenceInOrder" },
-  across: { crosscut: "stopFromLeft", rip: "fenceFromLeft" },
-} as const;
-
-/** The fronts of a strip in their order; neighbors of one size share a setting. */
+/** The fronts of a strip in their order, or the lines of a panel; neighbors of one size share a setting. */
 function inOrder(strips: readonly FrontStrip[]): SetUp[] {
-  const { way, isLong, sizes } = strips[0]!;
-  const copies = copiesOf(strips);
-  const operation = isLong ? "crosscut" : "rip";
-  const cuts: SetUp[] = [];
-  sizes.forEach((value, place) => {
-    const labels = strips.map(({ fronts }) => fronts[place]!.label);
-    const last = cuts[cuts.length - 1];
-    if (!last || !equal(last.value, value)) {
-      cuts.push({ operation, setting: SETTINGS[way][operation], value, pieces: copies, parts: frontsOf(labels) });
-      return;
-    }
-    const parts = frontsOf([...last.parts[0]!.drawers, ...labels]);
-    cuts[cuts.length - 1] = { ...last, pieces: last.pieces + copies, parts };
-  });
-  return cuts;
+  const { way, isLong, sizes, places } = strips[0]!;
+  let run = 0;
+  const runs = groupsOf(places.keys(), (place) => (place > 0 && equal(sizes[place]!, sizes[place - 1]!) ? run : ++run));
+  return runs.map((alike) => ({
+    operation: isLong ? "crosscut" : "rip",
+    setting: way === "up" ? "fence up" : `${isLong ? "stop" : "fence"} ${way}`,
+    value: sizes[alike[0]!]!,
+    pieces: copiesOf(strips) * alike.length,
+    parts: frontsOf(alike.flatMap((place) => strips.flatMap(({ places }) => places[place]!.map(({ label }) => label)))),
+  }));
 }
