@@ -20,11 +20,16 @@ export const BENCH: Record<Unit, Filled> = {
     ),
     quote: quote("Q-104"),
   },
-  // The same bench as it would be drawn in millimeters, in round figures; no size is one of the other's, converted.
+  // The same bench as it would be drawn in millimeters, in round figures; no size is one of the other's, converted. It
+  // has what shops often add: fronts banded all round, and the upper drawers divided for small parts.
   mm: {
     ...said("in millimeters"),
-    openings: openings(["450", "600", "750"], "665", "590", "140; 1 part; 1 part", ["19", "12"]),
-    standards: { "height step": "5", "sheet effort": "quick" },
+    openings: divided(openings(["450", "600", "750"], "665", "590", "140; 1 part; 1 part", ["19", "12"]), [
+      "3; none; none",
+      "2; none; none",
+      "",
+    ]),
+    standards: { "height step": "5", "sheet effort": "quick", "edge band": "1" },
     ...prices(
       [
         ["6", "2440", "1220", 34],
@@ -59,6 +64,10 @@ function openings(
   });
   const heavy = { "Side thickness": side, "Bottom thickness": bottom, "Bottom fit": "under back" };
   return [one("A", a, first), one("B", b, "3"), one("C", c, "1 part; 2 parts", heavy)];
+}
+
+function divided(openings: Filled["openings"], dividers: readonly string[]): Filled["openings"] {
+  return openings.map((opening, i) => ({ ...opening, Dividers: dividers[i]! }));
 }
 
 /** @param slide the length that the bench's slides have */

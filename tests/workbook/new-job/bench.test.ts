@@ -38,7 +38,7 @@ describe("the parts bench as a new job", () => {
   });
 
   test("has a twin in millimeters, in round sizes of its own", () => {
-    const { Plan, Checks, "Cut list": cutList } = tablesOf("mm") as Record<string, unknown[][]>;
+    const { Plan, Checks, "Cut list": cutList, Hardware: hardware } = tablesOf("mm") as Record<string, unknown[][]>;
     // 12.7 mm beside each box are what side-mount slides take (common practice).
     expect(columns(Plan!, "Drawer", "Box width", "Box depth")).toEqual(
       ["A1", "A2", "A3", "B1", "B2", "B3", "C1", "C2"].map((drawer) => [
@@ -51,6 +51,18 @@ describe("the parts bench as a new job", () => {
     expect(columns(Plan!, "Front height")[0]).toEqual([140]);
     const bottoms = columns(cutList!, "Part", "Thickness").filter(([part]) => part === "Bottom");
     expect(new Set(bottoms.map(([, thickness]) => thickness))).toEqual(new Set([6, 12]));
+    // A front 140 high, less a band of 1 on either edge.
+    const fronts = columns(cutList!, "Part", "Drawer", "Length").filter(([part]) => part === "Front");
+    expect(fronts[0]).toEqual(["Front", "A1", 138]);
+    // 550 less box front and back of 12, more two dadoes 3 deep, less a play of 0.8.
+    const dividers = columns(cutList!, "Part", "Drawer", "Qty", "Length").filter(([part]) => part === "Divider");
+    expect(dividers).toEqual([
+      ["Divider", "A1", 3, 531.2],
+      ["Divider", "B1", 2, 531.2],
+    ]);
+    // Twice width and height of each front: 614 + 2 × 750 + 845 + 2 × 846 + 1005 + 1238, doubled, in tenths of a meter.
+    const bought = columns(hardware!, "Item", "Qty", "Unit").filter(([item]) => String(item).startsWith("Edge band"));
+    expect(bought).toEqual([["Edge band", 13.8, "meter"]]);
     expect(columns(Checks!, "Level").flat()).not.toContain("wrong");
   });
 });
