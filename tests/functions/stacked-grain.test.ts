@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { CUTS, LAYOUT, PARTS, PIECES, SETUPS, SHEETS } from "../../src/functions";
-import { num, records } from "../laws/jobs";
+import { num, records, SET_ASIDE } from "../laws/jobs";
 import { shown } from "../cell";
 import { openings } from "./tables";
 
@@ -45,7 +45,7 @@ describe("matched fronts whose grain runs from side to side", () => {
     laid.slice(1).forEach((row, i) => {
       expect(num(row["From bottom"]) - num(laid[i]!["From bottom"]) - num(laid[i]!["Width"])).toBe(0.125);
     });
-    const strip = records(SETUPS(table, HORIZONTAL)).find((row) => /^Length a/.test(String(row["Setting"])))!;
+    const strip = records(SETUPS(table, HORIZONTAL)).find((row) => SET_ASIDE.test(String(row["Setting"])))!;
     const [first, last] = [laid[0]!, laid[2]!];
     expect(num(last["From bottom"]) + num(last["Width"]) - num(first["From bottom"])).toBe(strip["Value"]);
   });

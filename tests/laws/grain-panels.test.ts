@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { groupsOf } from "../../src/core/drawer";
 import { LAYOUT, PARTS, PIECES, SETUPS, SHEETS, WORKING } from "../../src/functions";
-import { num, records, type Cell } from "./jobs";
+import { num, records, SET_ASIDE, type Cell } from "./jobs";
 
 type Row = Record<string, Cell>;
 
@@ -91,7 +91,7 @@ describe("the panel of a cabinet's fronts", () => {
         });
         const [height, width] = sums[0]!;
         expect(new Set(sums.map(String)).size).toBe(1);
-        const told = records(SETUPS(openings, standards)).filter((step) => /^Length/.test(String(step["Setting"])));
+        const told = records(SETUPS(openings, standards)).filter((step) => SET_ASIDE.test(String(step["Setting"])));
         const along = grain === "vertical" ? [height, width] : [width, height];
         expect(told.map((step) => [step["Value"], step["Pieces"]])).toEqual(along.map((size) => [size, copies]));
         const working = WORKING(openings, "B2", standards).filter(([name]) =>
@@ -108,7 +108,7 @@ describe("the panel of a cabinet's fronts", () => {
       fc.property(bank, (drawn) => {
         const { openings, standards, down, across } = jobOf(drawn);
         const { widths, rows, copies, grain, kerf, sheet } = drawn;
-        const steps = records(SETUPS(openings, standards)).filter((step) => /^Length/.test(String(step["Setting"])));
+        const steps = records(SETUPS(openings, standards)).filter((step) => SET_ASIDE.test(String(step["Setting"])));
         const [length, width] = steps.map((step) => num(step["Value"])) as [number, number];
         const stock = (short: number) => [
           ["Thickness", "Length", "Width", "Grain"],

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { groupsOf } from "../../src/core/drawer";
 import { CUTS, LAYOUT, PARTS, PIECES, SETUPS, WORKING } from "../../src/functions";
-import { num, records } from "./jobs";
+import { num, records, SET_ASIDE } from "./jobs";
 
 /** Fronts of 3 to 12 in, and what lies between, is glued on and milled off, all in 64ths of an inch. */
 const job = fc.record({
@@ -39,7 +39,7 @@ describe("a grain strip is one length everywhere", () => {
         const lengths = records(parts).flatMap((row) => (row["Part"] === "Front" ? [num(row["Length"])] : []));
         const strip = lengths.reduce((sum, one) => sum + one, 0) + (lengths.length - 1) * between;
 
-        const setUp = records(SETUPS(table, matched)).find((row) => /^Length a/.test(String(row["Setting"])));
+        const setUp = records(SETUPS(table, matched)).find((row) => SET_ASIDE.test(String(row["Setting"])));
         expect(setUp!["Value"]).toBe(strip);
 
         const fronts = records(LAYOUT(parts, STOCK, `${kerf}/64`, 0, "quick" as never))
@@ -142,7 +142,7 @@ describe("a strip across a cabinet", () => {
           return pieces.reduce((sum, piece) => sum + num(piece[along]), 0) + (widths.length - 1) * between;
         });
         expect(new Set(lengths).size).toBe(1);
-        const told = records(SETUPS(table, matched)).find((step) => /^Length a/.test(String(step["Setting"])));
+        const told = records(SETUPS(table, matched)).find((step) => SET_ASIDE.test(String(step["Setting"])));
         expect([told!["Value"], told!["Pieces"]]).toEqual([lengths[0], count * copies]);
         expect(WORKING(table, "A1", matched).find(([name]) => name === "Front strip")![1]).toBe(lengths[0]);
       }),

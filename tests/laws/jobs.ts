@@ -67,6 +67,9 @@ export const standards = fc
   })
   .map((values): Table => Object.entries(values).map(([name, value]) => [name, value]));
 
+/** What SETUPS calls the sizes of a strip or a panel that is set aside. */
+export const SET_ASIDE = /^Length (along|across) the grain, cuts between fronts included$/;
+
 /** A table's rows as records by heading. */
 export const records = (table: unknown[][]): Record<string, Cell>[] =>
   table.slice(1).map((row) => Object.fromEntries(row.map((cell, i) => [String(table[0]![i]), cell as Cell])));

@@ -1,4 +1,4 @@
-import { type Rational, type Unit } from "../../core/length";
+import type { Rational, Unit } from "../../core/length";
 import type { CellResult } from "./cell-result";
 import { lengthResult } from "./result";
 

@@ -1,14 +1,11 @@
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { bundled } from "../bundled";
 import { LARGE } from "./cases";
 
 /** Seconds and memory of large workbooks, each in a process of its own. Arguments: names of cases; none is all. */
-export async function benchLarge(args: readonly string[] = []): Promise<void> {
-  const folder = mkdtempSync(join(tmpdir(), "large-"));
-  try {
-    const run = await bundled(new URL("child.ts", import.meta.url), folder);
+export const benchLarge = (args: readonly string[] = []): Promise<void> =>
+  bundled(new URL("child.ts", import.meta.url), (run, folder) => {
     for (const name of args.length > 0 ? args : Object.keys(LARGE)) {
       const { what, make, way, target } = LARGE[name]!;
       const file = join(folder, `${name}.xlsx`);
@@ -18,10 +15,7 @@ export async function benchLarge(args: readonly string[] = []): Promise<void> {
       const time = `${came.seconds.toFixed(2)} s (${came.processor.toFixed(2)} s of the processor)`;
       console.log(`${what}: ${time}, ${came.megabytes.toFixed(0)} MB; target: ${wanted}`);
     }
-  } finally {
-    rmSync(folder, { recursive: true, force: true });
-  }
-}
+  });
 
 interface Took {
   seconds: number;
