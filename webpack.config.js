@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import CopyPlugin from "copy-webpack-plugin";
 import MetadataPlugin from "custom-functions-metadata-plugin";
+import MinimizerPlugin from "minimizer-webpack-plugin";
 import { tsImport } from "tsx/esm/api";
 import webpack from "webpack";
 
@@ -50,9 +51,12 @@ export default async function addin(env, { mode }) {
     resolve: { extensions: [".ts", ".js"] },
     // A test holds what travels: so many kilobytes gzipped.
     performance: { hints: false },
+    optimization: { minimizer: [smallest, "..."] },
     module: {
       parser: { json: { namedExports: true } },
-      rules: [{ test: /\.ts$/, loader: "esbuild-loader", options: { target: "es2020", charset: "utf8" } }],
+      rules: [
+        { test: /\.ts$/, loader: "esbuild-loader", options: { target: "es2020", charset: "utf8", minifySyntax: true } },
+      ],
     },
     plugins: [
       new MetadataPlugin({ input: functions, output: "functions.json" }),
@@ -92,6 +96,12 @@ export default async function addin(env, { mode }) {
     ...(env.WEBPACK_SERVE ? { devServer: await devServer() } : {}),
   };
 }
+
+/** The smallest that there is for our scripts; what it makes an arrow is never called with `new`. */
+const smallest = new MinimizerPlugin({
+  minify: MinimizerPlugin.swcMinify,
+  minimizerOptions: { compress: { passes: 5, unsafe_arrows: true, unsafe_methods: true }, mangle: true },
+});
 
 /** A build for nobody's address is for looking at and testing; say so, for its manifest loads nothing. */
 const warnOfPlaceholder = (origin) => (compiler) =>
