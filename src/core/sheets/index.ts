@@ -11,6 +11,6 @@ export type { Part, Problem, Stock } from "./problem";
 export { keyOfProblem } from "./problem-key";
 export * from "./solution";
 export { searchOn } from "./search-on";
-export { solve, type Look } from "./solve";
+export { searched, solve, type Look, type Searched } from "./solve";
 export { flaws } from "./verify";
 export { isQuarter, planing } from "./thickness";

@@ -19,14 +19,34 @@ import { checked } from "./verify";
  * @param look whether the layout is one that somebody cuts; a price only asks what lies on which sheets
  * @throws Fault where something is wrong with the problem, or its stock does not suffice
  */
-export function solve(problem: Problem, effort: Effort, meter = new Meter(), look: Look = "neat"): Solution {
+export const solve = (problem: Problem, effort: Effort, meter = new Meter(), look: Look = "neat"): Solution =>
+  searched(problem, effort, meter).cut(look);
+
+/** What a search came to, which can be cut in any way. */
+export interface Searched {
+  cut(look: Look): Solution;
+  /** It had all the steps that its effort asks for: more would come to the same. */
+  isWhole: boolean;
+}
+
+/** Searches as `solve` does. */
+export function searched(problem: Problem, effort: Effort, meter: Meter): Searched {
   const sizes = exact(problem);
   const pieces = problem.parts.reduce((sum, { quantity }) => sum + quantity, 0);
-  if (pieces === 0)
-    return { problem, exact: sizes, sheets: [], least: leastOf(problem, sizes, 0, 0), proven: true, isShort: false };
+  if (pieces === 0) {
+    const nothing = {
+      problem,
+      exact: sizes,
+      sheets: [],
+      least: leastOf(problem, sizes, 0, 0),
+      proven: true,
+      isShort: false,
+    };
+    return { cut: () => nothing, isWhole: true };
+  }
   const reduced = reduce(problem, sizes);
   const { model } = reduced;
-  if (problem.parts.some(({ lies }) => lies)) return asGiven(problem, reduced, sizes, look);
+  if (problem.parts.some(({ lies }) => lies)) return asGiven(problem, reduced, sizes);
   meter.shrink(1 / (1 + pieces / HEAVY));
   const bound = leastWeight(tightened(model), FUNCTIONS[meter.left < FEW_STEPS ? "quick" : effort]);
   // Before stock is said not to suffice, it is tried harder.
@@ -34,7 +54,10 @@ export function solve(problem: Problem, effort: Effort, meter = new Meter(), loo
   const best = bestOf(asked, meter) ?? tryHarder(asked, meter);
   if (!best) throw new Fault("sheets.stockExhausted", { parts: problem.parts.map(({ name }) => name) });
   const least = best.least ?? bound;
-  return finished(asked, best, least, meter.isShort && best.weight > least, look);
+  return {
+    cut: (look) => finished(asked, best, least, meter.isShort && best.weight > least, look),
+    isWhole: !meter.isShort,
+  };
 }
 
 /** @param least a weight below which no answer lies */
@@ -55,11 +78,12 @@ export const finished = (
   });
 
 /** A layout that somebody found before is the answer, if it can be cut. */
-function asGiven(problem: Problem, reduced: Reduced, sizes: Exact, look: Look): Solution {
+function asGiven(problem: Problem, reduced: Reduced, sizes: Exact): Searched {
   const sheets = given(problem, sizes);
   const weight = sheets.reduce((sum, { stock }) => sum + reduced.model.sizes[stock]!.weight, 0);
   const bound = leastWeight(tightened(reduced.model), FUNCTIONS.standard);
-  return finished({ problem, reduced, sizes }, { weight, offcut: 0, cut: () => sheets }, bound, false, look);
+  const found = finished({ problem, reduced, sizes }, { weight, offcut: 0, cut: () => sheets }, bound, false, "any");
+  return { cut: () => found, isWhole: true };
 }
 
 /** With so many pieces a step takes twice as long: less of what it reads is at hand. */
@@ -129,24 +153,30 @@ function bestOf(asked: Asked, meter: Meter): Answer | undefined {
   let best: Answer | undefined;
   const parts = shares(problem);
   const simpler = simplerProblems(problem);
-  let searched = meter.left * (parts.length > 0 ? WHOLE : 1);
+  let left = meter.left * (parts.length > 0 ? WHOLE : 1);
   for (const [i, { problem: one, fully }] of simpler.entries()) {
     const reduced = reducedIfAny(one, sizes);
     if (!reduced) continue;
     // Each that is searched fully leaves as much for those that come after it.
-    const share = fully ? searched / simpler.slice(i).filter((other) => other.fully).length : searched;
+    const share = fully ? left / simpler.slice(i).filter((other) => other.fully).length : left;
     const before = meter.left;
     const draft = meter.within(before > 0 ? Math.min(1, share / before) : 0, (part) =>
       search(reduced.model, fully ? effort : "quick", least, part, best?.weight),
     );
-    searched = Math.max(0, searched - (before - meter.left));
+    left = Math.max(0, left - (before - meter.left));
     if (draft.waiting > 0) continue;
     best = better(answerOf(draft, reduced, sizes, effort), best);
     if (best.weight <= least) return best;
-    if (searched === 0 && !fully) break;
+    if (left === 0 && !fully) {
+      meter.isShort = true;
+      break;
+    }
   }
   for (const [i, { problem: share, times }] of parts.entries()) {
-    if (meter.left === 0) break;
+    if (meter.left === 0) {
+      meter.isShort = true;
+      break;
+    }
     const answer = meter.within(1 / (parts.length - i), (part) => bestOfShare(share, sizes, effort, part));
     const made = repeated(asked.reduced, answer, times);
     if (made) best = better(made, best);
