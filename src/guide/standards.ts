@@ -300,6 +300,13 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
         "CHECKS then finds fronts that keep less; none: nothing is in the way. In an inside corner it is what the other run's fronts and pulls stand out before its carcase, less the filler between the two.",
     },
   ),
+  "door hinges": help("Fronts", "Of a door before the drawers: how high its hinges stand, or none.", {
+    detail:
+      "As 3; 21, from the opening's lower edge up to their centers. CHECKS then finds drawers so high that they do not pass a hinge on the open door's stile.",
+  }),
+  "hinge room": help("Fronts", "How far the open door, with its hinges, stands into the opening.", {
+    detail: "Within 1 in or 25 mm of a hinge's center. Measure yours, or see the maker's data sheet.",
+  }),
   "left reveal": help("Fronts", "At the left end alone.", { otherwise: "as the end reveal" }),
   "right reveal": help("Fronts", "At the right end alone.", { otherwise: "as the end reveal" }),
   "front grain": help("Fronts", "Which way it runs.", { choices: ["vertical", "horizontal"] }),

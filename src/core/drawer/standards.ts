@@ -192,6 +192,8 @@ const STANDARDS = {
   "bottom reveal": anySign("0"),
   "end reveal": anySign("1/16", "1.5"),
   "end clearance": notNegative("0"),
+  "door hinges": word<readonly Rational[] | "none">("none"),
+  "hinge room": positive("3/4", "20"),
   "left reveal": openLength("any"),
   "right reveal": openLength("any"),
   "front grain": choice(["vertical", "horizontal"]),

@@ -46,7 +46,7 @@ function countOrAuto(most: number): Kind<number | "auto"> {
   return (typed, unit) => (sameWord(typed.value, "auto") ? "auto" : count(typed, unit));
 }
 
-/** Places to line up with, or none. */
+/** Places that something lines up with or stands at, or none. */
 const lines = lengths();
 const linesOrNone: Kind<Rational[] | "none"> = (typed, unit) =>
   sameWord(typed.value, "none") ? "none" : lines(typed, unit);
@@ -96,6 +96,7 @@ const OWN: { [N in ReadOtherwise]: Kind<Standards[N]> } = {
   "side material": textCell,
   "bottom material": textCell,
   "front material": textCell,
+  "door hinges": linesOrNone,
   "pulls per front": countOrAuto(2),
   "pull line": linesOrNone,
   "slide pack": orNone(pack),

@@ -199,6 +199,10 @@ const FINDINGS = catalogOfTwo<InWords>()({
     "At the cabinet's {side} end the fronts keep {room} from it, and the end clearance is {asked}.",
     "Make that reveal or a filler {by} wider, or they meet what stands there.",
   ],
+  "hinge.meets": [
+    "It stands from {from} to {to} up the opening, {room} from its sides: the hinge at {hinge} wants {asked}.",
+    "Make it lower or move the hinge; or pack out the sides, and plan for the opening between them.",
+  ],
   "slide.staysIn": [
     "Of a box {depth} deep comes out as far as its slide is long, {slide}: {by} stay in the case.",
     "Make the box less deep, or the opening deeper for the next slide.",

@@ -64,6 +64,7 @@ export interface Findings {
   "box.solidUpright": { material: string; parts: string };
   "box.racks": Lengths<"width" | "height" | "depth">;
   "end.meets": Lengths<"room" | "asked" | "by"> & { side: string };
+  "hinge.meets": Lengths<"from" | "to" | "room" | "hinge" | "asked">;
   "slide.staysIn": Lengths<"depth" | "slide" | "by">;
   "box.widerThanFront": Lengths<"box" | "front">;
   "box.rearClearance": Lengths<"behind" | "rear">;

@@ -14,7 +14,7 @@ import { checkPull, checkScrews } from "./hardware";
 import { checkBottomGrain, checkBoxGrain } from "./grain";
 import { checkLoads } from "./loads";
 import { checkMoving } from "./moving";
-import { checkEnds, checkExtension, checkRacking } from "./room";
+import { checkEnds, checkExtension, checkHinges, checkRacking } from "./room";
 import { checkRunner, checkRunners } from "./runners";
 import { checkSolidBottom } from "./solid-bottom";
 import { checkThickness } from "./stock";
@@ -113,6 +113,7 @@ function checkPlanned(planned: PlannedOpening): Finding[] {
         ...checkDividers(drawer),
         ...checkCutout(drawer),
         ...checkRacking(drawer),
+        ...checkHinges(drawer),
         ...checkRunner(drawer),
         ...checkUndermountBox(drawer),
       ]),

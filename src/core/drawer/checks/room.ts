@@ -1,4 +1,5 @@
-import { isPositive, less, multiply, ratio, roundFigure, subtract } from "../../length";
+import { add, half, isPositive, less, lesserOf, multiply, ratio, roundFigure, subtract } from "../../length";
+import { isWithin } from "../joined-front";
 import { endOf } from "../plan/outside";
 import type { Drawer, PlannedOpening } from "../plan/plan";
 import { hangsAtSide } from "../runner";
@@ -21,6 +22,23 @@ export function checkEnds({ opening, face }: PlannedOpening, ends: { left: boole
       ? [wrong("end.meets", { side, room, asked, by: subtract(asked, room) })]
       : [];
   });
+}
+
+/**
+ * A drawer behind a door, so high that it does not pass a hinge on the open door's stile. How far a hinge reaches up and
+ * down from its center: common practice.
+ */
+export function checkHinges({ opening, stock, boxBottom, boxHeight, front }: Drawer): Found[] {
+  const { standards: s, least, unit } = opening;
+  const hinges = s["door hinges"];
+  if (hinges === "none") return [];
+  const [reach, asked] = [roundFigure("1", "25", unit), s["hinge room"]];
+  const beside = half(subtract(least.width, stock.width.value));
+  const [from, to, room] = isWithin(s)
+    ? [front.bottom.value, front.top, lesserOf(beside, s["inset gap"])]
+    : [boxBottom.value, add(boxBottom.value, boxHeight.value), beside];
+  const hinge = hinges.find((up) => less(from, add(up, reach)) && less(subtract(up, reach), to));
+  return hinge && less(room, asked) ? [wrong("hinge.meets", { from, to, room, hinge, asked })] : [];
 }
 
 /** A box that no slide brings out whole. Limit: common practice. */

@@ -90,6 +90,7 @@ const USES: readonly Use[] = [
     by: (s) => s.construction === "frameless" && s["front style"] === "overlay",
   },
   { lacks: "inset fronts", names: ["inset gap"], by: isWithin },
+  { lacks: "hinges of a door", names: ["hinge room"], by: (s) => s["door hinges"] !== "none" },
   { lacks: "integral or lipped fronts", names: ["front joint"], by: isJoined },
   { lacks: "integral fronts", names: ["front lap"], by: (s) => s["front style"] === "integral" },
   { lacks: "lipped fronts", names: ["lip", "lip thickness"], by: isLipped },
