@@ -67,18 +67,22 @@ export class Budget {
   }
 
   /** Works one formula out, which may work out others on its way. */
-  run<T>(work: () => T): T {
-    const outer = { steps, cells, bookSteps, limits };
+  run<A, T>(work: (on: A) => T, on: A): T {
+    const [outerSteps, outerCells, outerLimits] = [steps, cells, limits];
     const nested = bookSteps !== Infinity;
-    ({ formulaSteps: steps, formulaCells: cells } = limits = this.own);
+    limits = this.own;
+    steps = limits.formulaSteps;
+    cells = limits.formulaCells;
     if (!nested) bookSteps = this.left;
     try {
       if (bookSteps <= 0) throw bookIsSpent();
-      return work();
+      return work(on);
     } finally {
       this.left = bookSteps;
-      ({ steps, cells, limits } = outer);
-      if (!nested) bookSteps = outer.bookSteps;
+      steps = outerSteps;
+      cells = outerCells;
+      limits = outerLimits;
+      if (!nested) bookSteps = Infinity;
     }
   }
 

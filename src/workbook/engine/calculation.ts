@@ -18,8 +18,8 @@ export class Calculation {
   private readonly shown: ShownResults;
   private readonly finished = new Set<string>();
   private nested = 0;
-  /** The ways from formulas to what they read that are gone at present, one inside another. */
-  private readonly paths: Frame[][] = [];
+  /** The way from formula to formula that is gone at present: each reads the next, or asks for it as it runs. */
+  private readonly way: CellState[] = [];
   /** Formulas that were found to lead back to themselves as they ran. */
   private readonly circular = new Set<CellState>();
   private readonly budget = new Budget();
@@ -73,9 +73,8 @@ export class Calculation {
     if (!node || custom) return fail("#NAME?");
     const scope = { sheet, row, column, rowShift, columnShift, arrays: true };
     try {
-      return this.worked(this.askBudget, () =>
-        filled(this.evaluator.single(this.evaluator.evaluate(node, scope), scope)),
-      );
+      const answer = () => filled(this.evaluator.single(this.evaluator.evaluate(node, scope), scope));
+      return this.worked(this.askBudget, () => this.evaluator.run(answer, undefined), undefined);
     } catch {
       return fail("#VALUE!");
     }
@@ -145,38 +144,50 @@ export class Calculation {
     if (first.progress === "done") return;
     if (first.progress !== "waiting") throw this.circleFrom(first);
     if (this.nested >= MOST_NESTED) throw new NotYet(first);
-    const open: Open = { frames: [], of: new Map() };
+    const sources = this.sourcesOf(first);
     this.nested++;
     try {
-      this.goThrough(first, open);
-    } catch (error) {
-      for (const { state } of open.frames) if (state.progress !== "done") state.progress = "waiting";
-      throw error;
+      if (sources === NONE) this.settleAlone(first);
+      else this.goThrough(first, sources);
     } finally {
       this.nested--;
     }
   }
 
-  private goThrough(first: CellState, open: Open): void {
-    const path = [this.enter(first, open)];
-    this.paths.push(path);
+  /** A formula that reads nothing which still waits has no way to be gone down. */
+  private settleAlone(state: CellState): void {
+    const before = this.way.push(state) - 1;
+    try {
+      this.takeTurn(state, false);
+    } catch (error) {
+      if (error instanceof NotYet) error.way.push(state);
+      if (!isDone(state)) state.progress = "waiting";
+      throw error;
+    } finally {
+      this.way.length = before;
+    }
+  }
+
+  private goThrough(first: CellState, sources: Sources): void {
+    const open: Open = { frames: [], of: new Map() };
+    const before = this.way.length;
+    const path = [this.enter(first, sources, open)];
     try {
       this.goAlong(path, open);
     } catch (error) {
       if (error instanceof NotYet) for (const { state } of path) error.way.push(state);
+      for (const { state } of open.frames) if (!isDone(state)) state.progress = "waiting";
       throw error;
     } finally {
-      this.paths.pop();
+      this.way.length = before;
     }
   }
 
   /** All from the formula on to the one that reads it now are one circle. */
   private circleFrom(first: CellState): Unsupported {
-    for (const path of [...this.paths].reverse()) {
-      for (const { state } of [...path].reverse()) {
-        this.circular.add(state);
-        if (state === first) return new Unsupported(CIRCLE);
-      }
+    for (let at = this.way.length - 1; at >= 0; at--) {
+      this.circular.add(this.way[at]!);
+      if (this.way[at] === first) break;
     }
     return new Unsupported(CIRCLE);
   }
@@ -191,7 +202,8 @@ export class Calculation {
         // It stays on the path while it runs, for what it finds then may lead back to it.
         if (frame.low === frame.order) this.leave(frame, open);
         path.pop();
-      } else if (next.progress === "waiting") path.push(this.enter(next, open));
+        this.way.pop();
+      } else if (next.progress === "waiting") path.push(this.enter(next, this.sourcesOf(next), open));
       else {
         const other = open.of.get(next);
         if (other) frame.low = Math.min(frame.low, other.order);
@@ -202,12 +214,17 @@ export class Calculation {
     }
   }
 
-  private enter(state: CellState, open: Open): Frame {
+  /** Begins with a formula: gives what must come before it. */
+  private sourcesOf(state: CellState): Sources {
     state.progress = "ordering";
     state.reads ??= readings(state.prepared, this.scope(state), this.cells);
-    const reads = this.update && state.found.length > 0 ? [...state.reads, ...state.found] : state.reads;
+    return this.sources(this.update && state.found.length > 0 ? [...state.reads, ...state.found] : state.reads);
+  }
+
+  private enter(state: CellState, sources: Sources, open: Open): Frame {
     const order = open.frames.length;
-    const frame = { state, sources: this.sources(reads), order, low: order, readsItself: false, isAmidst: false };
+    const frame = { state, sources, order, low: order, readsItself: false, isAmidst: false };
+    this.way.push(state);
     open.frames.push(frame);
     open.of.set(state, frame);
     return frame;
@@ -215,23 +232,26 @@ export class Calculation {
 
   /** All that was entered since the frame and is still open is one circle with it; alone it is no circle. */
   private leave(frame: Frame, open: Open): void {
-    const circle = open.frames.slice(frame.order);
-    if (circle.length === 1 && !frame.readsItself) this.takeTurn(frame);
-    open.frames.length = frame.order;
+    if (open.frames.at(-1) === frame && !frame.readsItself) {
+      this.takeTurn(frame.state, frame.isAmidst);
+      open.frames.pop();
+      open.of.delete(frame.state);
+      return;
+    }
+    const circle = open.frames.splice(frame.order);
     for (const { state } of circle) open.of.delete(state);
-    if (circle.length > 1 || frame.readsItself)
-      for (const { state } of circle) this.keep(state, new Unsupported(CIRCLE));
+    for (const { state } of circle) this.keep(state, new Unsupported(CIRCLE));
   }
 
   /** The formulas that stand in the ranges or spill into them and are not done. */
-  private sources(reads: readonly SheetArea[]): Iterator<CellState, void> {
+  private sources(reads: readonly SheetArea[]): Sources {
     let from = 0;
-    while (from < reads.length && this.isDone(reads[from]!) && this.budget.take(1)) from++;
+    while (from < reads.length && this.isWorkedOut(reads[from]!) && this.budget.take(1)) from++;
     return from === reads.length ? NONE : this.sourcesFrom(reads, from);
   }
 
   /** Whether a range is one cell which is worked out; told only where nothing spills. */
-  private isDone(area: SheetArea): boolean {
+  private isWorkedOut(area: SheetArea): boolean {
     if (!isOneCell(area) || this.cells.spills[area.sheet]!.count > 0) return false;
     const state = this.cells.index[area.sheet]!.at(cellKey(area.top, area.left));
     return !state || state.progress === "done";
@@ -270,7 +290,7 @@ export class Calculation {
   }
 
   /** In an update only what is touched is worked out anew. */
-  private takeTurn({ state, isAmidst }: Frame): void {
+  private takeTurn(state: CellState, isAmidst: boolean): void {
     if (!this.update) return this.run(state);
     if (!isAmidst && !this.update.isTouched(state)) return void (state.progress = "done");
     const { value, values, formats, area } = state;
@@ -288,7 +308,7 @@ export class Calculation {
     const { reader } = this.cells;
     this.cells.reader = state;
     try {
-      this.worked(this.budget, () => this.store(state));
+      this.worked(this.budget, this.stored, state);
     } catch (error) {
       if (error instanceof NotYet) throw error;
       // The stack was short because of those that wait for this one; it is worked out once more, before them.
@@ -304,23 +324,23 @@ export class Calculation {
   }
 
   /** Ranges are first read as far as there are cells. */
-  private worked<T>(budget: Budget, work: () => T): T {
+  private worked<A, T>(budget: Budget, work: (on: A) => T, on: A): T {
     const { readsWhole } = this.cells;
-    const once = (whole: boolean): T => {
-      this.cells.readsWhole = whole;
-      return budget.run(() => this.evaluator.run(work));
-    };
     try {
-      return once(false);
+      this.cells.readsWhole = false;
+      return budget.run(work, on);
     } catch (error) {
-      if (error instanceof CutShort) return once(true);
-      throw error;
+      if (!(error instanceof CutShort)) throw error;
+      this.cells.readsWhole = true;
+      return budget.run(work, on);
     } finally {
       this.cells.readsWhole = readsWhole;
     }
   }
 
-  private store(state: CellState): void {
+  private readonly stored = (state: CellState): void => this.evaluator.run(this.store, state);
+
+  private readonly store = (state: CellState): void => {
     const scope = this.scope(state);
     const { cell } = state;
     const { kind, area } = cell.formula;
@@ -346,7 +366,7 @@ export class Calculation {
       isOneCell(target) || spills.isFree(state, target, (row, column) => this.cells.isLiteral(state, row, column));
     if (free) this.fill(state, target, matrix, formats);
     else this.fill(state, areaFrom(cell.row, cell.column, 1, 1), [[fail("#SPILL!")]]);
-  }
+  };
 
   private fill(state: CellState, area: Area, values: Matrix, formats?: Formats): void {
     if (!isOneCell(area)) this.budget.fill((area.bottom - area.top + 1) * (area.right - area.left + 1));
@@ -377,8 +397,10 @@ interface Update {
   onDone(state: CellState, before: Pick<CellState, "value" | "values" | "formats" | "area">): void;
 }
 
+type Sources = Iterator<CellState, void>;
+
 /** Hands nothing out. */
-const NONE: Iterator<CellState, void> = { next: () => ({ done: true, value: undefined }) };
+const NONE: Sources = { next: () => ({ done: true, value: undefined }) };
 
 /** Where so many formulas wait for one another, another one is not worked out on the spot: all are left, and it comes first. */
 const MOST_NESTED = 20;
@@ -395,7 +417,7 @@ class NotYet extends Error {
 /** A formula on the way down to what it reads. `low` is the earliest open one that it leads back to. */
 interface Frame {
   state: CellState;
-  sources: Iterator<CellState, void>;
+  sources: Sources;
   order: number;
   low: number;
   readsItself: boolean;
@@ -407,6 +429,8 @@ interface Open {
   frames: Frame[];
   of: Map<CellState, Frame>;
 }
+
+const isDone = ({ progress }: CellState): boolean => progress === "done";
 
 /** A formula that gives a blank shows 0, and no cell holds what is no number. */
 function filled(value: Scalar): Scalar {

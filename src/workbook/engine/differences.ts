@@ -8,6 +8,10 @@ export type Given = Pick<CellState, "value" | "values" | "formats" | "area">;
 /** The cells in which two results of one formula differ, as areas; none where they are the same. */
 export function differences(before: Given, now: Given): Area[] {
   if (!sameArea(before.area, now.area)) return [before.area, now.area];
+  if (!before.values && !now.values) {
+    const isSame = sameScalar(before.value, now.value) && before.formats?.[0]?.[0] === now.formats?.[0]?.[0];
+    return isSame ? [] : [now.area];
+  }
   const { top, left, bottom, right } = now.area;
   const found: Area[] = [];
   for (let row = top; row <= bottom; row++) {

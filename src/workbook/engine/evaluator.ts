@@ -1,8 +1,8 @@
-import type { Node, NodeOf } from "../formula/nodes";
+import type { Node, NodeOf, Operator } from "../formula/nodes";
 import { LONGEST_TEXT, spend } from "./budget";
 import { toNumber } from "./coercion";
 import type { Evaluator, Library, Ordinary } from "./kinds";
-import { intersect, joinReferences, overlap, shiftedArea, spanReferences } from "./references";
+import { columnOf, intersect, joinReferences, overlap, rowOf, shiftedArea, spanReferences } from "./references";
 import { applyOperator, broadcast, finite } from "./operators";
 import type { CellSource } from "./source";
 import { tableReference } from "./table-areas";
@@ -26,26 +26,28 @@ export class FormulaEvaluator implements Evaluator {
   ) {}
 
   /** Works one formula out, which another may be waiting for. */
-  run<T>(work: () => T): T {
-    const { depth, base } = this.at;
-    this.at.base = depth;
+  run<A, T>(work: (on: A) => T, on: A): T {
+    const { at } = this;
+    const { depth, base } = at;
+    at.base = depth;
     try {
-      return work();
+      return work(on);
     } finally {
-      Object.assign(this.at, { depth, base });
+      at.depth = depth;
+      at.base = base;
     }
   }
 
-  evaluate(node: Node, scope: Scope): Value {
+  evaluate(node: Node, scope: Scope, isResult = false): Value {
     spend(COST_OF_A_NODE);
     if (++this.at.depth - this.at.base > DEEPEST)
       throw new Unsupported(`leads more than ${DEEPEST} steps deep into itself`);
-    const value = this.valueOf(node, scope);
+    const value = this.valueOf(node, scope, isResult);
     this.at.depth--;
     return value;
   }
 
-  private valueOf(node: Node, scope: Scope): Value {
+  private valueOf(node: Node, scope: Scope, isResult: boolean): Value {
     switch (node.kind) {
       case "number":
       case "text":
@@ -75,29 +77,37 @@ export class FormulaEvaluator implements Evaluator {
       case "unary":
         return this.unary(node, scope);
       case "binary":
-        return this.binary(node, scope);
+        return this.binary(node, scope, isResult);
       case "join":
         return this.join(node, scope);
     }
   }
 
   /** A sum of thousands of terms leans to the left, and is gone down without going deeper. */
-  private binary(node: NodeOf<"binary">, scope: Scope): Scalar | Matrix {
+  private binary(whole: NodeOf<"binary">, scope: Scope, isResult: boolean): Scalar | Matrix {
+    let node = whole;
     const above = [];
     for (; node.left.kind === "binary"; node = node.left) above.push(node);
-    let value = applyOperator(node.operator, this.operand(node.left, scope), this.operand(node.right, scope));
+    let left = this.side(node.left, scope);
+    let value = applyOperator(node.operator, left, this.side(node.right, scope));
     for (let upper = above.pop(); upper; upper = above.pop()) {
-      value = applyOperator(upper.operator, value, this.operand(upper.right, scope));
+      left = value;
+      value = applyOperator(upper.operator, left, this.side(upper.right, scope));
     }
-    return value;
+    return isResult && isNearlyNothing(value, whole.operator, left) ? 0 : value;
+  }
+
+  /** What an operator works on; most often one cell of the same sheet, which needs no range made of it. */
+  private side(node: Node, scope: Scope): Scalar | Matrix {
+    if (node.kind !== "reference" || node.to !== node.from || node.sheet !== undefined || node.lastSheet !== undefined)
+      return this.operand(node, scope);
+    if (this.cells.isOpaque(scope.sheet)) return this.operand(node, scope);
+    spend(COST_OF_A_NODE);
+    return this.cells.read(scope.sheet, rowOf(node.from, scope), columnOf(node.from, scope));
   }
 
   result(node: Node, scope: Scope): Value {
-    const value = this.evaluate(node, scope);
-    if (typeof value !== "number" || value === 0 || node.kind !== "binary" || !"+-".includes(node.operator))
-      return value;
-    const size = toNumber(this.scalar(node.left, scope));
-    return typeof size === "number" && Math.abs(value) < Math.abs(size) * 2 ** -49 ? 0 : value;
+    return this.evaluate(node, scope, true);
   }
 
   scalar(node: Node, scope: Scope): Scalar {
@@ -258,6 +268,14 @@ export class FormulaEvaluator implements Evaluator {
     if (node.operator === ",") return joinReferences(left, right);
     return node.operator === ":" ? spanReferences(left, right) : overlap(left, right);
   }
+}
+
+/** Whether a sum or difference has left nothing but a rounding error of what stood before it. */
+function isNearlyNothing(value: Scalar | Matrix, operator: Operator, left: Scalar | Matrix): boolean {
+  if (typeof value !== "number" || value === 0 || !(operator === "+" || operator === "-") || isMatrix(left))
+    return false;
+  const size = toNumber(left);
+  return typeof size === "number" && Math.abs(value) < Math.abs(size) * 2 ** -49;
 }
 
 /** Mostly a word, or a unit, that its quotes were forgotten of. */

@@ -5,7 +5,7 @@ import type { Book, Followed, Outcome, Result } from "./engine";
 import type { Library } from "./kinds";
 import { differences, type Given } from "./differences";
 import type { CellState } from "./state";
-import { CellError, Unsupported } from "./values";
+import { CellError, Unsupported, type Scalar } from "./values";
 
 /** Spilled ranges that still change after so many rounds never settle. */
 const MOST_ROUNDS = 20;
@@ -162,7 +162,25 @@ function leadingFrom(first: ReadonlySet<CellState>, dependents: Dependents): Set
 
 function resultOf({ sheet, cell, area, value, values, formats, prepared }: CellState): Result {
   const { row, column } = cell;
-  const result: Result = { sheet, row, column, values: values ?? [[value]], area, custom: prepared.custom };
+  const { custom } = prepared;
+  if (!values && !formats) return new OneValue(sheet, row, column, area, custom, value);
+  const result: Result = { sheet, row, column, values: values ?? [[value]], area, custom };
   if (formats) result.formats = formats;
   return result;
+}
+
+/** Most results are one value, and stand by their thousands: its row and column are made when they are asked for. */
+class OneValue implements Result {
+  constructor(
+    readonly sheet: number,
+    readonly row: number,
+    readonly column: number,
+    readonly area: Area,
+    readonly custom: boolean,
+    private readonly value: Scalar,
+  ) {}
+
+  get values(): Scalar[][] {
+    return [[this.value]];
+  }
 }

@@ -6,6 +6,7 @@ import { CellError, fail, type Matrix, type Scalar } from "./values";
 
 /** Works out `left operator right`, cell by cell where either is an array. */
 export function applyOperator(operator: Operator, left: Scalar | Matrix, right: Scalar | Matrix): Scalar | Matrix {
+  if (!Array.isArray(left) && !Array.isArray(right)) return scalarOperator(operator, left, right);
   return broadcast([left, right], ([a, b]) => scalarOperator(operator, a!, b!));
 }
 

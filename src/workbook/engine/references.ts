@@ -67,8 +67,8 @@ export function shiftedArea(from: Corner, to: Corner, shift: { rowShift: number;
   };
 }
 
-const rowOf = ({ row, rowAbsolute }: Corner, { rowShift }: { rowShift: number }): number =>
+export const rowOf = ({ row, rowAbsolute }: Corner, { rowShift }: { rowShift: number }): number =>
   rowAbsolute ? row : wrapped(row + rowShift, MAX_ROWS);
 
-const columnOf = ({ column, columnAbsolute }: Corner, { columnShift }: { columnShift: number }): number =>
+export const columnOf = ({ column, columnAbsolute }: Corner, { columnShift }: { columnShift: number }): number =>
   columnAbsolute ? column : wrapped(column + columnShift, MAX_COLUMNS);

@@ -20,7 +20,8 @@ export class Reference {
   constructor(readonly areas: readonly SheetArea[]) {}
 
   static single(sheet: number, area: Area): Reference {
-    return new Reference([{ sheet, ...area }]);
+    const { top, left, bottom, right } = area;
+    return new Reference([{ sheet, top, left, bottom, right }]);
   }
 }
 

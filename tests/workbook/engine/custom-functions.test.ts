@@ -38,6 +38,13 @@ describe("a custom function receives", () => {
   });
 });
 
+it.each(["TOLD()+1", "TOLD()+2-0.5", "2-TOLD()", "TOLD()*2"])("a custom function is called once: =%s", (sum) => {
+  let calls = 0;
+  const told = (): number => ++calls;
+  value(sum.replace("TOLD", "_xldudf_DRAWER_TOLD"), {}, { functions: { TOLD: told } });
+  expect(calls).toBe(1);
+});
+
 describe("a custom function gives", () => {
   it("a number, a text, a table that spills", () => {
     expect(value("_xldudf_DRAWER_BOXWIDTH(20)", {}, { functions })).toBe(19);
