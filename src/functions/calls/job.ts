@@ -8,9 +8,11 @@ import {
   readJob,
   readUnit,
   type OpeningHeading,
+  type StandardValues,
   type Table,
 } from "../tables";
 import type { Typed } from "../cells";
+import { TableMemo } from "./memo";
 
 /** A job, and what its tables hold that no plan shows. */
 export interface JobTables {
@@ -19,19 +21,32 @@ export interface JobTables {
 }
 
 /** The table of openings; what stands in its cells is read with the standards. */
-export const openings: Argument<Table<OpeningHeading>> = { name: "openings", read: (raw) => readOpenings(raw) };
+export const openings: Argument<Table<OpeningHeading>> = {
+  name: "openings",
+  read: (raw) => tables.of(raw, "", () => readOpenings(raw)),
+};
 
 /** The standards, which tell the unit, and make a job of the openings, the first argument. */
 export const standards: Argument<JobTables> = {
   name: "standards",
   read(raw, call) {
     const table = openingsOf(call);
-    const values = readStandardValues(raw);
+    const values = standardsIn(raw);
     tellUnit(call, values.get("unit"));
-    const job = readJob(table, values);
-    return { job, noted: () => notedIn(table, job) };
+    return jobs.of([call.raw[0], raw], "", () => {
+      const job = readJob(table, values);
+      return { job, noted: () => notedIn(table, job) };
+    });
   },
 };
+
+// All tables of one job are asked for one after the other, and a large one takes much memory.
+const tables = new TableMemo<Table<OpeningHeading>>(2);
+const jobs = new TableMemo<JobTables>(2);
+const values = new TableMemo<StandardValues>();
+
+/** The standards as they are typed. */
+export const standardsIn = (raw: unknown): StandardValues => values.of(raw, "", () => readStandardValues(raw));
 
 /** The table of openings that a call begins with. @throws its fault, where it has one */
 export function openingsOf({ earlier: [table] }: Call): Table<OpeningHeading> {

@@ -21,11 +21,15 @@ export class Memo<V> {
 }
 
 /**
- * Tables that many cells of a workbook hand over, as a grid of prices does its stock and rates: read once.
+ * Tables that many cells of a workbook hand over, as all do their openings and standards: read once.
  * @param more what the reading depends on besides the table
  */
 export class TableMemo<V> {
-  private readonly tables = new Memo<V>(8);
+  private readonly tables: Memo<V>;
+
+  constructor(most = 8) {
+    this.tables = new Memo(most);
+  }
 
   of(raw: unknown, more: string, read: () => V): V {
     const key = keyOfRange(raw);
@@ -33,15 +37,19 @@ export class TableMemo<V> {
   }
 }
 
-/** A text that equal ranges alone share; none where a cell holds what is no value. */
+/** A text that equal tables alone share; none where a cell holds what is no value. */
 function keyOfRange(raw: unknown): string | undefined {
+  const cells = [raw].flat(3);
   try {
-    return JSON.stringify(raw, (_, value: unknown) =>
-      typeof value === "number" && (!Number.isFinite(value) || Object.is(value, -0))
-        ? { number: String(value) }
-        : (value ?? null),
-    );
+    return JSON.stringify([raw], cells.some(isOdd) ? inFull : undefined);
   } catch {
     return undefined;
   }
 }
+
+/** Whether JSON may write it as it writes something else. */
+const isOdd = (value: unknown): boolean =>
+  typeof value === "number" ? !Number.isFinite(value) || Object.is(value, -0) : value instanceof Object;
+
+const inFull = (_: string, value: unknown): unknown =>
+  typeof value === "number" && isOdd(value) ? { number: String(value) } : value;

@@ -3,16 +3,8 @@ import { naming, orElse, type Unit } from "../../core/length";
 import { costed, quoteOf, type AnyStock, type Quote, type Rates } from "../../core/money";
 import type { Argument } from "../arguments";
 import { readCell, isEmpty, readLength } from "../cells";
-import {
-  readOpenings,
-  readRatesTable,
-  readStandardValues,
-  readStock,
-  readJob,
-  type OpeningHeading,
-  type Table,
-} from "../tables";
-import { openingsOf, tellUnit } from "./job";
+import { readOpenings, readRatesTable, readStock, readJob, type OpeningHeading, type Table } from "../tables";
+import { openingsOf, standardsIn, tellUnit } from "./job";
 import { TableMemo } from "./memo";
 import { planned, refuseUnreadable } from "./planned";
 import { usesOf } from "./solved";
@@ -30,7 +22,7 @@ const standards: Argument<{ job: Job; plan: Plan }> = {
   name: "standards",
   read(raw, call) {
     const table = openingsOf(call);
-    const values = standardsRead.of(raw, "", () => readStandardValues(raw));
+    const values = standardsIn(raw);
     tellUnit(call, values.get("unit"));
     const divided = orElse(
       () => withDrawers(table, call.raw[DRAWERS], call.unit),
@@ -63,7 +55,6 @@ export const drawersForAll: Argument<void> = {
 export const quoteFor = ({ job, plan }: { job: Job; plan: Plan }, stock: readonly AnyStock[], rates: Rates): Quote =>
   quoteOf(costed(job, planned(plan), stock, { usesOf, priced: true, times: 1 }), rates);
 
-const standardsRead = new TableMemo<ReturnType<typeof readStandardValues>>();
 const stockRead = new TableMemo<AnyStock[]>();
 const ratesRead = new TableMemo<Rates>();
 

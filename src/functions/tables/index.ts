@@ -8,4 +8,4 @@ export { readOpenings } from "./openings";
 export { ratesIfAny, readRatesTable } from "./rates";
 export type { Table } from "./row";
 export { readNotedStock, readParts, readStock } from "./sheet-tables";
-export { readStandardValues, readUnit } from "./standards";
+export { readStandardValues, readUnit, type StandardValues } from "./standards";

@@ -60,9 +60,19 @@ export type Plan = readonly (PlannedOpening | FailedOpening)[];
 export const failed = (planned: PlannedOpening | FailedOpening): planned is FailedOpening => "fault" in planned;
 
 /**
- * Plans a job: every opening in the order of the table, planned or with its fault.
+ * Plans a job: every opening in the order of the table, planned or with its fault. A job is planned once.
  */
 export function planJob(job: Job): Plan {
+  const known = plans.get(job);
+  if (known) return known;
+  const plan = planned(job);
+  plans.set(job, plan);
+  return plan;
+}
+
+const plans = new WeakMap<Job, Plan>();
+
+function planned(job: Job): Plan {
   const drafts = job.cabinets.flatMap((cabinet) => {
     const fault = disagreement(cabinet);
     return cabinet.openings.map((opening, i) => draft(opening, cabinet, i, fault));
