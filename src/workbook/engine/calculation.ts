@@ -351,7 +351,8 @@ export class Calculation {
       state.formats = format === undefined ? undefined : [[format]];
       return;
     }
-    const matrix = this.evaluator.matrix(shown.value).map((row) => row.map(filled));
+    const given = this.evaluator.matrix(shown.value);
+    const matrix = given.every((row) => row.every(isFilled)) ? given : given.map((row) => row.map(filled));
     const formats = this.shown.formats(shown);
     if (kind === "fixed") {
       make(area.bottom - area.top + 1, area.right - area.left + 1);
@@ -437,6 +438,8 @@ function filled(value: Scalar): Scalar {
   if (typeof value === "number") return Number.isFinite(value) ? value + 0 : fail("#NUM!");
   return value ?? 0;
 }
+
+const isFilled = (value: Scalar): boolean => Object.is(filled(value), value);
 
 /** An older array formula's area is fixed: a single row, column or value repeats, what is missing is #N/A. */
 function fitted<T>(matrix: readonly (readonly T[])[], area: Area, missing: T): T[][] {

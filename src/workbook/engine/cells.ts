@@ -233,16 +233,23 @@ export class Cells implements CellSource {
     // Blank rows are one and the same.
     make(sparse && size <= 2 * LIMITS.arrayCells ? height + sparse.length * width : size);
     const isCut = size < sizeOf(whole);
-    const rowAt = (row: number): Scalar[] =>
-      Array.from({ length: width }, (_, column) => this.valueAt(area.sheet, row, area.left + column));
-    const blank = sparse && Array.from({ length: width }, () => null);
-    const matrix: Matrix = Array.from({ length: height }, (_, row) => blank ?? rowAt(area.top + row));
-    for (const row of sparse ?? []) matrix[row - area.top] = rowAt(row);
+    const matrix: Matrix = [];
+    if (sparse) {
+      const blank = Array.from({ length: width }, () => null);
+      for (let row = 0; row < height; row++) matrix.push(blank);
+      for (const row of sparse) matrix[row - area.top] = this.rowAt(row, area);
+    } else for (let row = area.top; row <= area.bottom; row++) matrix.push(this.rowAt(row, area));
     if (isCut) markCut(matrix);
     const keeps = this.matrices.has(key) && this.keptCells + size <= LIMITS.arrayCells;
     if (keeps) this.keptCells += size;
     this.matrices.set(key, keeps ? matrix : undefined);
     return matrix;
+  }
+
+  private rowAt(row: number, { sheet, left, right }: SheetArea): Scalar[] {
+    const values = [this.valueAt(sheet, row, left)];
+    for (let column = left + 1; column <= right; column++) values.push(this.valueAt(sheet, row, column));
+    return values;
   }
 
   /** Laid out only where there is one, for most ranges have none. */
@@ -361,9 +368,10 @@ export class Cells implements CellSource {
 
   /** In the order of their cells: which of two that would fill one cell comes first must not hang on what was typed first. */
   private statesOf(cells: Map<number, Cell>, sheet: number): CellState[] {
-    const formulas: [number, FormulaCell][] = [];
-    for (const [key, cell] of cells) if (cell.formula) formulas.push([key, cell as FormulaCell]);
-    return formulas.sort(([a], [b]) => a - b).map(([, cell]) => this.stateOf(cell, sheet));
+    const formulas: FormulaCell[] = [];
+    for (const cell of cells.values()) if (cell.formula) formulas.push(cell as FormulaCell);
+    // Files hold their cells in order, and sorting looks at those in order once.
+    return formulas.sort((a, b) => a.row - b.row || a.column - b.column).map((cell) => this.stateOf(cell, sheet));
   }
 
   private stateOf(cell: FormulaCell, sheet: number): CellState {
@@ -375,7 +383,12 @@ export class Cells implements CellSource {
       progress: prepared.obstacle ? "done" : "waiting",
       kept: prepared.obstacle,
       value: cell.value,
+      // Every field at once: objects that grow take half as much again, and longer.
+      values: undefined,
+      formats: undefined,
       area: cell.formula.area,
+      result: undefined,
+      reads: undefined,
       found: [],
       isRestless: false,
       isCut: false,

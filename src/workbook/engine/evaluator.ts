@@ -160,16 +160,19 @@ export class FormulaEvaluator implements Evaluator {
   }
 
   given(called: Ordinary, args: Node[], scope: Scope): Value[] {
-    return args.map((arg, i) => this.argument(arg, letter(called, i), scope));
+    const given: Value[] = [];
+    for (let i = 0; i < args.length; i++) given.push(this.argument(args[i]!, letter(called, i), scope));
+    return given;
   }
 
   isLifted(called: Ordinary, args: Value[]): boolean {
-    return args.some((arg, i) => letter(called, i) === "V" && isMatrix(arg));
+    for (let i = 0; i < args.length; i++) if (letter(called, i) === "V" && isMatrix(args[i])) return true;
+    return false;
   }
 
   ordinary(called: Ordinary, args: Value[], scope: Scope): Value {
+    if (!this.isLifted(called, args)) return withinCell(called.call(args, this, scope));
     const lifted = args.flatMap((arg, i) => (letter(called, i) === "V" && isMatrix(arg) ? [i] : []));
-    if (lifted.length === 0) return withinCell(called.call(args, this, scope));
     return broadcast(
       lifted.map((i) => args[i] as Matrix),
       (scalars) => {
@@ -189,8 +192,9 @@ export class FormulaEvaluator implements Evaluator {
   }
 
   variable(name: string, scope: Scope): Shown | undefined {
+    if (!scope.variables) return undefined;
     const wanted = name.toLowerCase();
-    for (let at = scope.variables; at; at = at.outer) if (at.name === wanted) return at;
+    for (let at: Scope["variables"] = scope.variables; at; at = at.outer) if (at.name === wanted) return at;
     return undefined;
   }
 

@@ -84,6 +84,15 @@ function native(name: string): Ordinary | undefined {
 export const signatureOf = (name: string): string | undefined =>
   PROVEN_FUNCTIONS.has(name) && !Object.hasOwn(specials, name) ? native(name)?.signature : undefined;
 
+/** Formulas ask by their thousands for the same names. */
+function remembered<T>(find: (name: string) => T): (name: string) => T {
+  const known = new Map<string, T>();
+  return (name) => {
+    if (!known.has(name)) known.set(name, find(name));
+    return known.get(name)!;
+  };
+}
+
 /** Our own functions first, then ours that replace the library's, then the library's. */
 export function createLibrary(
   functions: Record<string, CustomFunction>,
@@ -97,8 +106,10 @@ export function createLibrary(
     ]),
   );
   return {
-    special: (name) => (PROVEN_FUNCTIONS.has(name) && Object.hasOwn(specials, name) ? specials[name] : undefined),
-    ordinary: (name) => custom.get(name) ?? (PROVEN_FUNCTIONS.has(name) ? native(name) : undefined),
+    special: remembered((name) =>
+      PROVEN_FUNCTIONS.has(name) && Object.hasOwn(specials, name) ? specials[name] : undefined,
+    ),
+    ordinary: remembered((name) => custom.get(name) ?? (PROVEN_FUNCTIONS.has(name) ? native(name) : undefined)),
     argumentCounts,
     isUnproven: (name) => !PROVEN_FUNCTIONS.has(name) && argumentCounts(name) !== undefined,
   };

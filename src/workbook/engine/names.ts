@@ -8,11 +8,14 @@ export class Names {
   private readonly sheets: Map<string, number>;
   private readonly names = new Map<string, Node>();
   private readonly tables: Map<string, Table>;
+  /** What was found for each sheet: thousands of formulas ask for the same. */
+  private readonly found: Map<string, Node | undefined>[];
 
   constructor(book: Book) {
     this.sheets = new Map(book.sheets.map((sheet, i) => [sheet.name.toLowerCase(), i]));
     this.tables = new Map(book.tables.map((table) => [table.name.toLowerCase(), table]));
     for (const { name, text, sheet } of book.names) this.names.set(key(name, sheet), read(text));
+    this.found = book.sheets.map(() => new Map());
   }
 
   sheet(name: string): number | undefined {
@@ -21,7 +24,12 @@ export class Names {
 
   /** The sheet's own name comes before the workbook's. */
   name(name: string, sheet: number): Node | undefined {
-    return this.names.get(key(name, sheet)) ?? this.names.get(key(name, undefined));
+    if (this.names.size === 0) return undefined;
+    const found = this.found[sheet];
+    if (found?.has(name)) return found.get(name);
+    const node = this.names.get(key(name, sheet)) ?? this.names.get(key(name, undefined));
+    found?.set(name, node);
+    return node;
   }
 
   table(name: string): Table | undefined {

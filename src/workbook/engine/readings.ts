@@ -9,7 +9,8 @@ export function readings({ node, references }: Readable, formula: Scope, cells: 
   const found: SheetArea[] = [];
   if (references) {
     for (const reference of references) addAreas(reference, formula, cells, found);
-    return found;
+    // A list that was added to has room for more, and there are as many as formulas.
+    return found.slice();
   }
   const seen = new Set<string>();
   // Without recursion: a formula of thousands of terms is a tree as deep, and names may lead to names.

@@ -60,10 +60,11 @@ export class Spills {
   isFree(state: CellState, area: Area, isLiteral: (row: number, column: number) => boolean): boolean {
     if (area.bottom >= MAX_ROWS || area.right >= MAX_COLUMNS) return false;
     if (this.sheet.merged.some((merged) => overlaps(merged, area) && !isOneCell(area))) return false;
+    const isAlone = this.reachingInto(area).every((other) => other === state);
     for (let row = area.top; row <= area.bottom; row++) {
       for (let column = area.left; column <= area.right; column++) {
         if (row === state.cell.row && column === state.cell.column) continue;
-        const owner = this.owner(row, column);
+        const owner = isAlone ? undefined : this.owner(row, column);
         if ((owner && owner !== state) || isLiteral(row, column)) return false;
       }
     }

@@ -44,7 +44,10 @@ function textValue(text: string | undefined): Scalar {
 
 /** How a value is written: its type mark (none for a number) and its text, ready for the file. */
 export function writtenValue(value: Exclude<Scalar, null>): { type: string | null; text: string } {
-  if (typeof value === "number") return { type: null, text: String(value).replace("e+", "E+").replace("e", "E") };
+  if (typeof value === "number") {
+    const text = String(value);
+    return { type: null, text: text.includes("e") ? text.replace("e+", "E+").replace("e", "E") : text };
+  }
   if (typeof value === "boolean") return { type: "b", text: value ? "1" : "0" };
   if (typeof value === "string") return { type: "str", text: escapeText(encodeEscapes(value)) };
   return { type: "e", text: value.code };

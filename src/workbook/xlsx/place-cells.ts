@@ -14,54 +14,51 @@ export interface NewCell {
 
 /** The edits that put new cells into a sheet's text, each in its place; rows are made for them where they lack. */
 export function placeCells(sheet: SheetText, cells: readonly NewCell[]): Edit[] {
-  if (cells.length === 0) return [];
+  const edits = dimensionEdit(sheet, cells);
+  if (sheet.data.selfClosing) return [...edits, ...firstRows(sheet, cells)];
   const texts = new CellTexts(sheet);
-  const edits: Edit[] = [];
-  const newRows: { row: number; text: string }[] = [];
-  for (const inRow of byRow(cells)) {
-    const { row } = inRow[0]!;
-    const existing = texts.row(row);
-    if (existing) edits.push(...rowEdits(sheet, existing, inRow));
-    else newRows.push({ row, text: element(sheet, "row", ` r="${row + 1}"`, textsOf(inRow)) });
-  }
-  return [...dimensionEdit(sheet, cells), ...edits, ...rowsEdits(sheet, newRows)];
+  for (const inRow of byRow(cells)) edits.push(...placeInRow(sheet, texts, inRow));
+  return edits;
 }
 
 /** The cells of one row after those of another. */
-function byRow(cells: readonly NewCell[]): NewCell[][] {
-  const rows: NewCell[][] = [];
-  for (const cell of inOrder(cells, (a, b) => a.row - b.row || a.column - b.column)) {
-    const row = rows.at(-1);
-    if (row?.[0]!.row === cell.row) row.push(cell);
-    else rows.push([cell]);
+export function* byRow<T extends Pick<NewCell, "row" | "column">>(cells: readonly T[]): Generator<readonly T[], void> {
+  const ordered = inOrder(cells, (a, b) => a.row - b.row || a.column - b.column);
+  for (let from = 0, to = 0; from < ordered.length; from = to) {
+    while (to < ordered.length && ordered[to]!.row === ordered[from]!.row) to++;
+    yield ordered.slice(from, to);
   }
-  return rows;
 }
 
-function rowsEdits(sheet: SheetText, rows: { row: number; text: string }[]): Edit[] {
-  const { data } = sheet;
-  if (data.selfClosing) {
-    if (rows.length === 0) return [];
-    const inside = rows.map(({ text }) => text).join("");
-    const tag = sheet.text.slice(data.start, data.tagEnd).replace(/\s*\/>$/, ">");
-    const text = tag === "" ? element(sheet, "sheetData", "", inside) : `${tag}${inside}</${nameIn(tag)}>`;
-    return [{ start: data.start, end: data.end, text }];
-  }
-  return rows.map(({ row, text }) => {
-    const next = firstAfter(sheet.rows, (other) => other.row > row);
-    const at = next?.start ?? sheet.rows.at(-1)?.end ?? data.inner;
-    return { start: at, end: at, text };
-  });
+/** The rows of a sheet that has had none. */
+export function firstRows(sheet: SheetText, cells: readonly NewCell[]): Edit[] {
+  if (cells.length === 0) return [];
+  const { start, end, tagEnd } = sheet.data;
+  const inside = Array.from(byRow(cells), (inRow) => newRow(sheet, inRow)).join("");
+  const tag = sheet.text.slice(start, tagEnd).replace(/\s*\/>$/, ">");
+  const text = tag === "" ? element(sheet, "sheetData", "", inside) : `${tag}${inside}</${nameIn(tag)}>`;
+  return [{ start, end, text }];
 }
 
-function rowEdits(sheet: SheetText, row: RowText, fresh: NewCell[]): Edit[] {
+/** The same for cells of one row, in a sheet that has rows, or has had some. */
+export function placeInRow(sheet: SheetText, texts: CellTexts, cells: readonly NewCell[]): Edit[] {
+  if (cells.length === 0) return [];
+  const { row } = cells[0]!;
+  const existing = texts.row(row);
+  if (existing) return rowEdits(sheet, existing, cells);
+  const next = firstAfter(sheet.rows, (other) => other.row > row);
+  const at = next?.start ?? sheet.rows.at(-1)?.end ?? sheet.data.inner;
+  return [{ start: at, end: at, text: newRow(sheet, cells) }];
+}
+
+function rowEdits(sheet: SheetText, row: RowText, fresh: readonly NewCell[]): Edit[] {
   const { start, tagEnd, end, cells } = row;
   const tag = spanning(sheet.text.slice(start, tagEnd), fresh);
   if (row.selfClosing) {
     const opened = tag.replace(/\s*\/>$/, ">");
     return [{ start, end, text: `${opened}${textsOf(fresh)}</${nameIn(tag)}>` }];
   }
-  const edits = fresh.map(({ column, text }): Edit => {
+  const edits: Edit[] = fresh.map(({ column, text }) => {
     const next = firstAfter(cells, (cell) => cell.column > column);
     const at = next?.start ?? cells.at(-1)?.end ?? tagEnd;
     return { start: at, end: at, text };
@@ -81,7 +78,7 @@ function spanning(tag: string, fresh: readonly NewCell[]): string {
 }
 
 /** The range in use grows where cells are made beyond it; it never shrinks, for emptied cells are still there. */
-function dimensionEdit(sheet: SheetText, fresh: readonly NewCell[]): Edit[] {
+export function dimensionEdit(sheet: SheetText, fresh: readonly Pick<NewCell, "row" | "column">[]): Edit[] {
   if (!sheet.dimension) return [];
   const { start, end } = sheet.dimension;
   let { top, left, bottom, right } = sheet.dimension.area;
@@ -99,6 +96,9 @@ function dimensionEdit(sheet: SheetText, fresh: readonly NewCell[]): Edit[] {
 /** The first of things in order that comes after a place. */
 const firstAfter = <T>(ordered: readonly T[], isAfter: (one: T) => boolean): T | undefined =>
   ordered[firstFrom(ordered.length, (at) => isAfter(ordered[at]!))];
+
+const newRow = (sheet: SheetText, cells: readonly NewCell[]): string =>
+  element(sheet, "row", ` r="${cells[0]!.row + 1}"`, textsOf(cells));
 
 const textsOf = (cells: readonly NewCell[]): string => cells.map(({ text }) => text).join("");
 

@@ -80,7 +80,8 @@ export function splitName(name: string): [name: string, prefix: string] {
 
 /** Goes through a tag's attributes. Gives where its last bracket, or the stroke before it, stands; -1 where it is not plain. */
 function checkAttributes(text: string, from: number): number {
-  const names: string[] = [];
+  // Most tags have one attribute, which needs no list.
+  let names: string[] | undefined;
   for (let at = from; ;) {
     const start = pastSpace(text, at);
     const code = text.charCodeAt(start);
@@ -89,7 +90,8 @@ function checkAttributes(text: string, from: number): number {
     const end = start === at ? start : pastName(text, start);
     if (end === start || text.charCodeAt(end) !== EQUALS || text.charCodeAt(end + 1) !== QUOTE) return -1;
     const name = text.slice(start, end);
-    if (names.includes(name) || names.push(name) > MOST.attributes) return -1;
+    if (!names) names = [name];
+    else if (names.includes(name) || names.push(name) > MOST.attributes) return -1;
     at = pastValue(text, end + 2);
     if (at < 0) return -1;
   }

@@ -60,7 +60,10 @@ class SheetReader {
       this.inData = false;
       Object.assign(this.sheet.data, { inner: start, end });
     } else if (name === "row" && this.row) {
-      Object.assign(this.row, { inner: start, end });
+      this.row.inner = start;
+      this.row.end = end;
+      // A list that was added to has room for more, and a sheet has many rows.
+      this.row.cells = this.row.cells.slice();
       this.row = undefined;
     } else if (name === "c" && this.cell) {
       this.cell.end = end;
@@ -136,9 +139,9 @@ class SheetReader {
   private openInCell(tag: Tag): void {
     const { name, attributes, start, end } = tag;
     if (name === "f") {
-      this.formula = { start, end, tagEnd: end, kind: attributes.t ?? "normal", text: "" };
-      this.formula.area = attributes.ref === undefined ? undefined : parseArea(attributes.ref);
-      this.formula.sharedIndex = attributes.si;
+      const area = attributes.ref === undefined ? undefined : parseArea(attributes.ref);
+      const kind = attributes.t ?? "normal";
+      this.formula = { start, end, tagEnd: end, kind, area, sharedIndex: attributes.si, text: "" };
     } else if (name === "v") {
       this.inValue = true;
       this.valueStart = start;
@@ -150,7 +153,9 @@ class SheetReader {
 
   private closeInCell(cell: CellText, name: string, end: number): void {
     if (name === "f" && this.formula) {
-      cell.formula = { ...this.formula, end, text: decodeEscapes(this.formula.text) };
+      this.formula.end = end;
+      this.formula.text = decodeEscapes(this.formula.text);
+      cell.formula = this.formula;
       this.formula = undefined;
     } else if (name === "v") {
       cell.content ??= "";

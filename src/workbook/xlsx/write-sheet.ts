@@ -1,9 +1,9 @@
 import { areaName, cellName, sameArea, type Area } from "../address";
 import type { Scalar } from "../engine/values";
 import { writtenValue } from "./cell-value";
-import { applyEdits, type Edit } from "../text-edits";
+import { Rewriting, type Edit } from "../text-edits";
 import { CellTexts } from "./cell-texts";
-import { placeCells, type NewCell } from "./place-cells";
+import { byRow, dimensionEdit, firstRows, placeInRow, type NewCell } from "./place-cells";
 import type { CellText, SheetText } from "./sheet-text";
 import { withAttributes } from "./tag-text";
 
@@ -20,15 +20,32 @@ export interface CellChange {
 /** The sheet's text with the changes in it. Everything else keeps every character. */
 export function writeSheet(sheet: SheetText, changes: readonly CellChange[]): string {
   const texts = new CellTexts(sheet);
+  const rewriting = new Rewriting(sheet.text);
+  const fresh = changes.filter(({ row, column, value }) => value !== null && !texts.cell(row, column));
+  const size = dimensionEdit(sheet, fresh);
+  const isSizeFirst = size.every(({ start }) => start < sheet.data.start);
+  if (isSizeFirst) rewriting.apply(size);
+  if (sheet.data.selfClosing)
+    rewriting.apply(
+      firstRows(
+        sheet,
+        Array.from(fresh, (change) => newCell(sheet, change)),
+      ),
+    );
+  else for (const inRow of byRow(changes)) rewriting.apply(rowEdits(sheet, texts, inRow));
+  if (!isSizeFirst) rewriting.apply(size);
+  return rewriting.finish();
+}
+
+function rowEdits(sheet: SheetText, texts: CellTexts, changes: readonly CellChange[]): Edit[] {
   const edits: Edit[] = [];
   const fresh: NewCell[] = [];
   for (const change of changes) {
-    const { row, column } = change;
-    const cell = texts.cell(row, column);
+    const cell = texts.cell(change.row, change.column);
     if (cell) edits.push(...cellEdits(sheet, cell, change));
-    else if (change.value !== null) fresh.push({ row, column, text: newCell(sheet, row, column, change.value) });
+    else if (change.value !== null) fresh.push(newCell(sheet, change));
   }
-  return applyEdits(sheet.text, [...edits, ...placeCells(sheet, fresh)]);
+  return [...edits, ...placeInRow(sheet, texts, fresh)];
 }
 
 function cellEdits(sheet: SheetText, cell: CellText, change: CellChange): Edit[] {
@@ -58,8 +75,9 @@ function cellEdits(sheet: SheetText, cell: CellText, change: CellChange): Edit[]
   return edits;
 }
 
-function newCell({ prefix }: SheetText, row: number, column: number, value: Exclude<Scalar, null>): string {
-  const { type, text } = writtenValue(value);
+function newCell({ prefix }: SheetText, { row, column, value }: CellChange): NewCell {
+  const { type, text } = writtenValue(value!);
   const mark = type ? ` t="${type}"` : "";
-  return `<${prefix}c r="${cellName(row, column)}"${mark}><${prefix}v>${text}</${prefix}v></${prefix}c>`;
+  const element = `<${prefix}c r="${cellName(row, column)}"${mark}><${prefix}v>${text}</${prefix}v></${prefix}c>`;
+  return { row, column, text: element };
 }

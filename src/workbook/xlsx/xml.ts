@@ -79,6 +79,7 @@ export function escapeAttribute(text: string): string {
 
 /** Files write control characters in texts as `_x000D_`, and an underscore that would look like one as `_x005F_`. */
 export function decodeEscapes(text: string): string {
+  if (!text.includes("_x")) return text;
   return text.replace(/_x([0-9A-Fa-f]{4})_/g, (_, code: string) => String.fromCharCode(Number.parseInt(code, 16)));
 }
 

@@ -46,16 +46,17 @@ export const ordering: Record<string, Ordinary> = {
       const onlyOnce = truth(once);
       if (across instanceof CellError) return across;
       if (onlyOnce instanceof CellError) return onlyOnce;
-      const firsts = new Map<unknown, Scalar[]>();
-      const repeated = new Set<Scalar[]>();
+      const found = new Set<unknown>();
+      const repeated = new Set<unknown>();
+      const firsts: Matrix = [];
       for (const line of linesOf(evaluator.matrix(source), across)) {
         spend(8 * line.length);
         const key = keyOf(line);
-        const first = firsts.get(key);
-        if (first) repeated.add(first);
-        else firsts.set(key, line);
+        const { size } = found;
+        if (found.add(key).size > size) firsts.push(line);
+        else repeated.add(key);
       }
-      const chosen = [...firsts.values()].filter((line) => !onlyOnce || !repeated.has(line));
+      const chosen = onlyOnce ? firsts.filter((line) => !repeated.has(keyOf(line))) : firsts;
       return chosen.length > 0 ? linesOf(chosen, across) : fail("#CALC!");
     },
   },

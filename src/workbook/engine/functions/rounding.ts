@@ -66,5 +66,31 @@ function roundTo(value: number, places: number, round: (size: number) => number)
   const size = Math.abs(value);
   // No double has a digit so far behind the point, or so far before it.
   if (value === 0 || digits > 300 || (digits > 0 && size >= 1e15)) return value;
+  const found = roundNear(size, digits, round);
+  if (found !== undefined) return Math.sign(value) * found + 0;
   return Math.sign(value) * shift(round(tidy(shift(tidy(size), digits))), -digits) + 0;
 }
+
+/**
+ * The same in a tenth of the time, where the fifteenth digit does not decide: whatever the digits say is as near to the
+ * product as `NEAR`, or it is the half or whole that the product itself is. Of two numbers that are exact, the quotient
+ * or product is the double nearest to the decimal.
+ */
+function roundNear(size: number, digits: number, round: (size: number) => number): number | undefined {
+  const power = POWERS[Math.abs(digits)];
+  if (power === undefined) return undefined;
+  const moved = digits < 0 ? size / power : size * power;
+  if (moved >= MOST_MOVED) return undefined;
+  const half = Math.round(moved * 2) / 2;
+  const isHalf = Math.abs(moved - half) <= moved * Number.EPSILON;
+  const steps = round(isHalf ? half : moved * (1 - NEAR));
+  if (!isHalf && steps !== round(moved * (1 + NEAR))) return undefined;
+  return digits < 0 ? steps * power : steps / power;
+}
+
+/** Powers of ten that a double holds exactly. */
+const POWERS = Array.from({ length: 23 }, (_, exponent) => Number(`1e${exponent}`));
+/** A half of a larger number would have more than fifteen digits. */
+const MOST_MOVED = 1e14;
+/** Fifteen digits are off by half a unit of the last one at most, twice here. */
+const NEAR = 2e-14;
