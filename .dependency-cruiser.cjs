@@ -118,6 +118,8 @@ module.exports = {
     within("build"),
     // What stands beside the page as a file is worked out when the page is built.
     { from: { path: "^src/build/page/" }, to: { path: "^src/workbook/browser/example/make\\.ts$" } },
+    // What the command compiles at its build is what the example needs.
+    { from: { path: "^src/build/command/" }, to: { path: "^src/workbook/(author|new-job)/index\\.ts$" } },
     { from: { path: "^src/build/" }, to: { path: "^src/guide/index\\.ts$" } },
     { from: { path: "^src/build/" }, to: { path: "^src/taskpane/result-text\\.ts$" } },
     { from: { path: "^src/build/" }, to: { dependencyTypes: ["core", "npm-dev"] } },

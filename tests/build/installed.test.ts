@@ -1,9 +1,20 @@
 import { execFileSync } from "node:child_process";
-import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { buildCommand } from "../../src/build/command/build";
+import { COMPILED } from "../../src/build/command/compiled";
+import { writeCommand } from "../../src/build/command/write";
 import { partsBenchDraft, partsBenchFile } from "../workbook/support/parts-bench";
 
 let folder: string;
@@ -12,7 +23,7 @@ beforeAll(async () => {
   mkdirSync(join(folder, "package/dist/bin"), { recursive: true });
   mkdirSync(join(folder, "empty"));
   for (const name of ["package.json", "README.md", "LICENSE"]) cpSync(name, join(folder, "package", name));
-  for (const [name, text] of await buildCommand()) writeFileSync(join(folder, "package/dist/bin", name), text);
+  await writeCommand(join(folder, "package/dist/bin"));
   const npm = (cwd: string, ...words: string[]) =>
     execFileSync("npm", [...words, "--offline", "--no-audit", "--no-fund"], { cwd: join(folder, cwd), stdio: "pipe" });
   npm("package", "pack", "--ignore-scripts", "--pack-destination", folder);
@@ -31,6 +42,7 @@ afterAll(() => rmSync(folder, { recursive: true }));
 
 describe("the package, installed in an empty folder", () => {
   test("recalculates a workbook, with no other package beside it", () => {
+    expect(existsSync(join(folder, "empty/node_modules/groove-and-reveal/dist/bin", COMPILED))).toBe(true);
     const [input, output] = [join(folder, "in.xlsx"), join(folder, "out.xlsx")];
     writeFileSync(input, partsBenchDraft());
     const said = execFileSync(join(folder, "empty/node_modules/.bin/recalculate"), [input, "-o", output]).toString();

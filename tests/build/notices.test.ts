@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { build, type Metafile } from "esbuild";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { buildCommand, bundleCommand } from "../../src/build/command/build";
+import { buildCommand, bundleScript } from "../../src/build/command/build";
 import { attributions } from "../../src/build/notices";
 import { buildPage, bundlePage } from "../../src/build/page/build";
 import { dist } from "./dist";
@@ -57,7 +57,7 @@ describe("the notices of what is bundled", () => {
 
   test("the command's are of all that esbuild put into it", async () => {
     const names = noticed((await buildCommand()).get("ATTRIBUTIONS.txt")!);
-    expect(names).toEqual(bundled((await bundleCommand()).metafile));
+    expect(names).toEqual(bundled((await bundleScript()).metafile));
     expect(names).toContain("saxes");
   });
 });

@@ -19,7 +19,7 @@ import {
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from "vitest";
-import { buildCommand } from "../../../src/build/command/build";
+import { writeCommand } from "../../../src/build/command/write";
 import { cellOf, handmade, oneSheet, sheetXml } from "../support/handmade";
 
 const good = oneSheet('<row r="1"><c r="A1"><f>20-1</f><v>0</v></c></row>');
@@ -31,7 +31,7 @@ beforeAll(async () => {
   program = mkdtempSync(join(tmpdir(), "command-"));
   chmodSync(program, 0o755);
   command = join(program, "recalculate.mjs");
-  writeFileSync(command, (await buildCommand()).get("recalculate.mjs")!);
+  await writeCommand(program);
 });
 afterAll(() => rmSync(program, { recursive: true }));
 
