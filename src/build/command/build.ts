@@ -24,8 +24,13 @@ export function bundleScript() {
   return bundle({
     entryPoints: [here("../../workbook/node/recalculate.ts")],
     format: "cjs",
-    // Its modules: of those for Node alone, nothing that nobody calls would stay out.
-    alias: { rxjs: rxjs("index.js"), "rxjs/operators": rxjs("operators/index.js") },
+    alias: {
+      // Its modules: of those for Node alone, nothing that nobody calls would stay out.
+      rxjs: library("rxjs/dist/esm/index.js"),
+      "rxjs/operators": library("rxjs/dist/esm/operators/index.js"),
+      // A function of its own: the loop that fills its tables is slow in one as long as the script. Needs no threads.
+      fflate: library("fflate/lib/browser.cjs"),
+    },
     define: { "process.env.NODE_ENV": '"production"' },
     banner: { js: `${notice()}\n(function(require){` },
     footer: { js: "})" },
@@ -50,4 +55,4 @@ const notice = (): string => banner(JSON.parse(readFileSync(here("../../../packa
 
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
 
-const rxjs = (file: string): string => here(`../../../node_modules/rxjs/dist/esm/${file}`);
+const library = (file: string): string => here(`../../../node_modules/${file}`);
