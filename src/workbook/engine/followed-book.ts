@@ -56,6 +56,8 @@ export class FollowedBook implements Followed {
       dependents.each(sheet, area, (state) => touched.add(state));
     };
     const { extent } = cells;
+    // Where nothing hangs on a cell, a question about it still may.
+    cells.startUpdate();
     for (const { sheet, row, column } of changed) {
       const filling = cells.spills[sheet]!.owner(row, column);
       if (filling) touched.add(filling);

@@ -31,3 +31,13 @@ test("ask: what cannot be read, is not known or is ours gives an error", () => {
   const codes = ["1+", "NOSUCH(1)", "_xldudf_DRAWER_F(1)", "1/0"].map((formula) => (ask(formula) as CellError).code);
   expect(codes).toEqual(["#NAME?", "#NAME?", "#NAME?", "#DIV/0!"]);
 });
+
+test("ask: what no formula reads is other once it has changed", () => {
+  const given = book();
+  given.sheets[0]!.cells.set(cellKey(8, 3), { row: 8, column: 3, value: 5 });
+  const followed = createEngine({ functions: {} }).follow(given);
+  const question = { formula: "D9+SUM(D8:D9)", sheet: 0, row: 0, column: 5, rowShift: 0, columnShift: 0 };
+  expect(followed.calculate().ask(question)).toBe(10);
+  given.sheets[0]!.cells.set(cellKey(8, 3), { row: 8, column: 3, value: 7 });
+  expect(followed.update([{ sheet: 0, row: 8, column: 3 }]).ask(question)).toBe(14);
+});
