@@ -40,6 +40,8 @@ export class Cells implements CellSource {
   /** Numbers that were typed with a format. */
   private readonly typedFormats: Map<number, Cell>[];
   private readonly matrices = new Map<string, Matrix | undefined>();
+  /** What was worked out of ranges, by who did it; a range that is asked for once has nothing kept. */
+  private readonly told = new Map<object, Map<string, { value: unknown } | undefined>>();
   /** Cells of the ranges that are kept, and of the areas that the file says are filled. */
   private keptCells = 0;
   private claimed = 0;
@@ -86,6 +88,7 @@ export class Cells implements CellSource {
   /** Forgets values that are other now. */
   startUpdate(): void {
     this.matrices.clear();
+    this.told.clear();
     this.keptCells = 0;
     this.settled = this.book.sheets.map(() => []);
   }
@@ -199,6 +202,23 @@ export class Cells implements CellSource {
     for (let row = area.top; row <= area.bottom; row++) {
       for (let column = area.left; column <= area.right; column++) visit(this.valueAt(area.sheet, row, column));
     }
+  }
+
+  once<T>(whole: SheetArea, who: object, work: () => T): T {
+    if (sizeOf(whole) < LONG) return work();
+    let told = this.told.get(who);
+    if (!told) this.told.set(who, (told = new Map<string, { value: unknown } | undefined>()));
+    const key = areaKey(whole);
+    const known = told.get(key);
+    if (known) {
+      this.note(this.clip(whole));
+      spend(1);
+      return known.value as T;
+    }
+    const isAgain = told.has(key);
+    const value = work();
+    told.set(key, isAgain ? { value } : undefined);
+    return value;
   }
 
   sparseRows(area: SheetArea): number[] | undefined {
@@ -455,7 +475,7 @@ function note(reader: CellState, sheet: number, top: number, left: number, botto
 /** What a formula that reads more than so many ranges of its own choice hangs on is not remembered. */
 const MOST_NOTED = 1_000;
 
-/** Shorter ranges are read cell by cell, whatever they hold. */
+/** Shorter ranges are read cell by cell, whatever they hold, and every time. */
 const LONG = 256;
 
 function sizeOf(area: Area): number {

@@ -1,10 +1,11 @@
+import { LIMITS } from "./budget";
 import type { Library, Ordinary, Special } from "./kinds";
 import { CUSTOM_PREFIX } from "../formula/typed-name";
 import { aggregates } from "./functions/aggregates";
 import { arithmetic } from "./functions/arithmetic";
 import { arrays } from "./functions/arrays";
 import { cutting } from "./functions/cutting";
-import { statistics } from "./functions/statistics";
+import { frequencies, statistics } from "./functions/statistics";
 import { strings } from "./functions/strings";
 import { branching } from "./functions/branching";
 import { conditional } from "./functions/conditional";
@@ -53,10 +54,11 @@ const ordinaries: Record<string, Ordinary> = {
   ...cutting,
   ...subtotal,
   ...texts,
-  ...reckoned({ ...arrays, ...statistics, ...database, ...workdays, ...regression, ...strings, ...integers }),
+  ...statistics,
+  ...reckoned({ ...arrays, ...frequencies, ...database, ...workdays, ...regression, ...strings, ...integers }),
 };
 
-/** Functions in place of the library's, whose cost is reckoned as that of the library's is. */
+/** Functions in place of the library's, whose cost is reckoned before they begin, as that of the library's is. */
 function reckoned(functions: Record<string, Ordinary>): Record<string, Ordinary> {
   return Object.fromEntries(
     Object.entries(functions).map(([name, called]) => [
@@ -64,7 +66,7 @@ function reckoned(functions: Record<string, Ordinary>): Record<string, Ordinary>
       {
         ...called,
         call(args, evaluator, scope) {
-          bound(name, args, evaluator);
+          bound(name, args, evaluator, LIMITS.arrayCells);
           return called.call(args, evaluator, scope);
         },
       } satisfies Ordinary,

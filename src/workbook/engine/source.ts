@@ -11,6 +11,11 @@ export interface CellSource {
   matrix(area: SheetArea): Matrix;
   /** The same values one by one, row after row; blanks may be left out. */
   each(area: SheetArea, visit: (value: Scalar) => void): void;
+  /**
+   * What is worked out of a long range alone, whoever does it: thousands of formulas may want the same sum, which is told
+   * again for as long as no cell changes.
+   */
+  once<T>(area: SheetArea, who: object, work: () => T): T;
   /** The rows of a range within the cells in use that alone hold anything, where those are few among many. */
   sparseRows(area: SheetArea): readonly number[] | undefined;
   /** The number formats that a range's values bring; none where none of them does. */

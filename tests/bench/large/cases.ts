@@ -61,6 +61,34 @@ export const LARGE: Record<string, LargeCase> = {
     way: "recalculate",
     target: { seconds: 2 },
   },
+  ranges: {
+    what: "20,000 SUMs, and as many LARGEs, over one range of 20,000 rows",
+    make: () =>
+      rows(
+        numbers(20_000, (row) => [
+          value(row, 0, (row * 7_919) % 20_000),
+          formula(row, 2, `A${row + 1}/SUM(A$1:A$20000)`),
+          formula(row, 3, `LARGE(A$1:A$20000,${row + 1})`),
+        ]),
+      ),
+    way: "recalculate",
+    target: { seconds: 3 },
+  },
+  filter: {
+    what: "FILTER of 100,000 rows by a column of conditions",
+    make: () =>
+      rows(
+        numbers(100_000, (row) => [
+          value(row, 0, (row * 7_919) % 100_003),
+          value(row, 1, row),
+          row === 0
+            ? `<c r="D1" cm="1"><f t="array" ref="D1">_xlfn._xlws.FILTER(A1:B100000,A1:A100000&gt;50000)</f><v>0</v></c>`
+            : "",
+        ]),
+      ),
+    way: "recalculate",
+    target: { seconds: 4 },
+  },
   values: {
     what: "990,000 cells of values (more elements are not read)",
     make: () =>

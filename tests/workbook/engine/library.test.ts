@@ -115,7 +115,7 @@ describe("arrays", () => {
 
   it("an array larger than the memory bears is not made", () => {
     expect(array("_xlfn.SEQUENCE(1048576,16384)")).toBe(
-      "kept: makes an array of 17179869184 cells; at most 250000 are made by one function here",
+      "kept: makes an array of 17179869184 cells; at most 2000000 are made by one function here",
     );
   });
 });

@@ -2,7 +2,7 @@ import { toBoolean, toNumber } from "../coercion";
 import { spend } from "../budget";
 import type { Evaluator, Ordinary } from "../kinds";
 import { finite } from "../operators";
-import { CellError, fail, isMatrix, Lambda, Reference, type Scalar, type Value } from "../values";
+import { CellError, fail, isMatrix, Lambda, Reference, type Scalar, type SheetArea, type Value } from "../values";
 
 /** Sums and counts: of a range they take its numbers alone, of an argument typed in also texts and truth values. */
 export const aggregates: Record<string, Ordinary> = {
@@ -94,7 +94,19 @@ export function overAll(of: (numbers: number[]) => Scalar): Ordinary {
 }
 
 function over(call: Ordinary["call"]): Ordinary {
-  return { signature: "R", call };
+  return {
+    signature: "R",
+    call(args, evaluator, scope) {
+      const area = args.length === 1 ? loneArea(args[0]) : undefined;
+      if (!area) return call(args, evaluator, scope);
+      return evaluator.cells.once(area, call, () => call(args, evaluator, scope));
+    },
+  };
+}
+
+/** The one range that a reference is to. */
+export function loneArea(value: Value): SheetArea | undefined {
+  return value instanceof Reference && value.areas.length === 1 ? value.areas[0] : undefined;
 }
 
 export function overNumbers(of: (numbers: number[]) => Scalar): Ordinary {

@@ -1,9 +1,10 @@
+import { spend } from "../budget";
 import { toNumber } from "../coercion";
 import type { Evaluator, Ordinary } from "../kinds";
 import { finite } from "../operators";
 import { CellError, fail, isMatrix, Reference, type Scalar, type Value } from "../values";
 import { unproven } from "../proven";
-import { numbersOf, overAll, overNumbers, sum } from "./aggregates";
+import { loneArea, numbersOf, overAll, overNumbers, sum } from "./aggregates";
 import { scalarOf } from "./reading";
 
 /** Means, spreads and places in an order. */
@@ -18,9 +19,6 @@ export const statistics: Record<string, Ordinary> = {
     if (sorted.length === 0) return fail("#NUM!");
     return sorted.length % 2 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2;
   }),
-  MODE: overNumbers(mostFrequent),
-  "MODE.SNGL": overNumbers(mostFrequent),
-
   VAR: overNumbers((numbers) => variance(numbers, 1)),
   "VAR.S": overNumbers((numbers) => variance(numbers, 1)),
   VARP: overNumbers((numbers) => variance(numbers, 0)),
@@ -39,6 +37,28 @@ export const statistics: Record<string, Ordinary> = {
     return Math.exp(sum(numbers.map(Math.log)) / numbers.length);
   }),
 
+  LARGE: {
+    signature: "RV",
+    call: (args, evaluator) => inOrder(args, evaluator, (sorted, at) => sorted[sorted.length - at]),
+  },
+  SMALL: { signature: "RV", call: (args, evaluator) => inOrder(args, evaluator, (sorted, at) => sorted[at - 1]) },
+  PERCENTILE: { signature: "RV", call: (args, evaluator) => portion(args, evaluator, (k) => k) },
+  "PERCENTILE.INC": { signature: "RV", call: (args, evaluator) => portion(args, evaluator, (k) => k) },
+  QUARTILE: {
+    signature: "RV",
+    call: (args, evaluator) => portion(args, evaluator, (k) => (k < 0 ? k : Math.trunc(k) / 4)),
+  },
+  "QUARTILE.INC": {
+    signature: "RV",
+    call: (args, evaluator) => portion(args, evaluator, (k) => (k < 0 ? k : Math.trunc(k) / 4)),
+  },
+};
+
+/** How often numbers occur. */
+export const frequencies: Record<string, Ordinary> = {
+  MODE: overNumbers(mostFrequent),
+  "MODE.SNGL": overNumbers(mostFrequent),
+
   /** How many numbers lie up to each bound and above the one before, and how many above them all. */
   FREQUENCY: {
     signature: "A",
@@ -55,22 +75,6 @@ export const statistics: Record<string, Ordinary> = {
       }
       return counts;
     },
-  },
-
-  LARGE: {
-    signature: "RV",
-    call: (args, evaluator) => inOrder(args, evaluator, (sorted, at) => sorted[sorted.length - at]),
-  },
-  SMALL: { signature: "RV", call: (args, evaluator) => inOrder(args, evaluator, (sorted, at) => sorted[at - 1]) },
-  PERCENTILE: { signature: "RV", call: (args, evaluator) => portion(args, evaluator, (k) => k) },
-  "PERCENTILE.INC": { signature: "RV", call: (args, evaluator) => portion(args, evaluator, (k) => k) },
-  QUARTILE: {
-    signature: "RV",
-    call: (args, evaluator) => portion(args, evaluator, (k) => (k < 0 ? k : Math.trunc(k) / 4)),
-  },
-  "QUARTILE.INC": {
-    signature: "RV",
-    call: (args, evaluator) => portion(args, evaluator, (k) => (k < 0 ? k : Math.trunc(k) / 4)),
   },
 };
 
@@ -101,37 +105,46 @@ function mostFrequent(numbers: number[]): Scalar {
   return most < 2 ? fail("#N/A") : [...counts].find(([, count]) => count === most)![0];
 }
 
-function ascending(numbers: number[]): number[] {
+function ascending(numbers: readonly number[]): number[] {
+  spend(COST_OF_A_PLACE * numbers.length);
   return [...numbers].sort((a, b) => a - b);
 }
+
+/** Sorting goes through all several times. */
+const COST_OF_A_PLACE = 16;
 
 function inOrder(
   args: Value[],
   evaluator: Evaluator,
-  of: (sorted: number[], at: number) => number | undefined,
+  of: (sorted: readonly number[], at: number) => number | undefined,
 ): Scalar {
   const [numbers, at] = read(args, evaluator);
   if (numbers instanceof CellError) return numbers;
   if (at instanceof CellError) return at;
   if (!Number.isInteger(at)) throw unproven("LARGE or SMALL", "a place that is no whole number");
   const place = at;
-  return place < 1 || place > numbers.length ? fail("#NUM!") : of(ascending(numbers), place)!;
+  return place < 1 || place > numbers.length ? fail("#NUM!") : of(numbers, place)!;
 }
 
 /** Between two neighbors, as far from the one to the other as the portion says. */
 function portion(args: Value[], evaluator: Evaluator, of: (k: number) => number): Scalar {
-  const [numbers, given] = read(args, evaluator);
-  if (numbers instanceof CellError) return numbers;
+  const [sorted, given] = read(args, evaluator);
+  if (sorted instanceof CellError) return sorted;
   if (given instanceof CellError) return given;
   const k = of(given);
-  if (numbers.length === 0 || k < 0 || k > 1) return fail("#NUM!");
-  const sorted = ascending(numbers);
+  if (sorted.length === 0 || k < 0 || k > 1) return fail("#NUM!");
   const at = k * (sorted.length - 1);
   const below = Math.floor(at);
   return finite(sorted[below]! + (at - below) * ((sorted[below + 1] ?? sorted[below]!) - sorted[below]!));
 }
 
-function read([source, k]: Value[], evaluator: Evaluator): [number[] | CellError, number | CellError] {
+/** The numbers in their order, and the other argument. */
+function read([source, k]: Value[], evaluator: Evaluator): [readonly number[] | CellError, number | CellError] {
   const given = source instanceof Reference || isMatrix(source) ? source : [[scalarOf(source)]];
-  return [numbersOf([given], evaluator), toNumber(scalarOf(k))];
+  const inOrder = (): readonly number[] | CellError => {
+    const numbers = numbersOf([given], evaluator);
+    return numbers instanceof CellError ? numbers : ascending(numbers);
+  };
+  const area = loneArea(given);
+  return [area ? evaluator.cells.once(area, ascending, inOrder) : inOrder(), toNumber(scalarOf(k))];
 }

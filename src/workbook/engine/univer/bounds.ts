@@ -6,23 +6,24 @@ import { isMatrix, isScalar, Reference, Unsupported, type Value } from "../value
 /**
  * The library counts nothing, so that what a call would cost is reckoned before it: the cells that it is handed and
  * the cells that it makes, and for those whose loops run as long as a number says, that number.
+ * @param most cells that it takes and makes
  * @throws Unsupported where that is too much
  */
-export function bound(name: string, args: readonly Value[], evaluator: Evaluator): void {
+export function bound(name: string, args: readonly Value[], evaluator: Evaluator, most = MOST_HANDED): void {
   const shapes = args.map((arg) => shapeOf(arg, evaluator));
   const handed = shapes.reduce((sum, { rows, columns }) => sum + rows * columns, 0);
-  if (handed > MOST_HANDED) {
-    throw new Unsupported(`hands ${handed} cells to ${name}; at most ${MOST_HANDED} are handed over here`, [name]);
+  if (handed > most) {
+    throw new Unsupported(`hands ${handed} cells to ${name}; at most ${most} are handed over here`, [name]);
   }
   spend(handed * COST_OF_A_CELL);
-  const call: Call = { name, args, shapes };
+  const call: Call = { name, args, shapes, most };
   RESULTS[name]?.(call);
   if (DATABASE.test(name)) refuseStars(name, args[2], evaluator);
   STEPS[name]?.(call);
   for (const at of COUNTED[name] ?? []) spend(16 * Math.abs(numberAt(call, at, 0)));
 }
 
-/** Every one becomes an object of the library's. */
+/** Every one that is handed to the library becomes an object of its own. */
 const MOST_HANDED = 250_000;
 const COST_OF_A_CELL = 16;
 
@@ -30,6 +31,7 @@ interface Call {
   name: string;
   args: readonly Value[];
   shapes: readonly Shape[];
+  most: number;
 }
 
 interface Shape {
@@ -70,25 +72,31 @@ function numberAt({ args }: Call, at: number, otherwise: number): number {
 /** Asks for what a function will give, where that is more than it is handed. */
 const RESULTS: Record<string, (call: Call) => void> = {
   EXPAND: (call) =>
-    made(most([call.shapes[0]!.rows, numberAt(call, 1, 1)]), most([call.shapes[0]!.columns, numberAt(call, 2, 1)])),
-  MUNIT: (call) => made(numberAt(call, 0, 1), numberAt(call, 0, 1)),
-  RANDARRAY: (call) => made(numberAt(call, 0, 1), numberAt(call, 1, 1)),
-  SEQUENCE: (call) => made(numberAt(call, 0, 1), numberAt(call, 1, 1)),
-  VSTACK: ({ shapes }) =>
     made(
-      shapes.reduce((sum, { rows }) => sum + rows, 0),
-      most(shapes.map(({ columns }) => columns)),
+      call,
+      most([call.shapes[0]!.rows, numberAt(call, 1, 1)]),
+      most([call.shapes[0]!.columns, numberAt(call, 2, 1)]),
     ),
-  HSTACK: ({ shapes }) =>
+  MUNIT: (call) => made(call, numberAt(call, 0, 1), numberAt(call, 0, 1)),
+  RANDARRAY: (call) => made(call, numberAt(call, 0, 1), numberAt(call, 1, 1)),
+  SEQUENCE: (call) => made(call, numberAt(call, 0, 1), numberAt(call, 1, 1)),
+  VSTACK: (call) =>
     made(
-      most(shapes.map(({ rows }) => rows)),
-      shapes.reduce((sum, { columns }) => sum + columns, 0),
+      call,
+      call.shapes.reduce((sum, { rows }) => sum + rows, 0),
+      most(call.shapes.map(({ columns }) => columns)),
     ),
-  CHOOSECOLS: ({ shapes }) => made(shapes[0]!.rows, total(shapes.slice(1))),
-  CHOOSEROWS: ({ shapes }) => made(total(shapes.slice(1)), shapes[0]!.columns),
-  WRAPROWS: (call) => made(most([size(call.shapes[0]!), numberAt(call, 1, 1)]), 2),
-  WRAPCOLS: (call) => made(most([size(call.shapes[0]!), numberAt(call, 1, 1)]), 2),
-  MMULT: ({ shapes }) => made(shapes[0]!.rows, shapes[1]?.columns ?? 1),
+  HSTACK: (call) =>
+    made(
+      call,
+      most(call.shapes.map(({ rows }) => rows)),
+      call.shapes.reduce((sum, { columns }) => sum + columns, 0),
+    ),
+  CHOOSECOLS: (call) => made(call, call.shapes[0]!.rows, total(call.shapes.slice(1))),
+  CHOOSEROWS: (call) => made(call, total(call.shapes.slice(1)), call.shapes[0]!.columns),
+  WRAPROWS: (call) => made(call, most([size(call.shapes[0]!), numberAt(call, 1, 1)]), 2),
+  WRAPCOLS: (call) => made(call, most([size(call.shapes[0]!), numberAt(call, 1, 1)]), 2),
+  MMULT: (call) => made(call, call.shapes[0]!.rows, call.shapes[1]?.columns ?? 1),
   REPT: (call) => text(call, textAt(call, 0).length * Math.max(0, numberAt(call, 1, 0))),
   SUBSTITUTE: (call) => {
     const [whole, old, put] = [textAt(call, 0), textAt(call, 1), textAt(call, 2)];
@@ -137,10 +145,10 @@ function regression({ shapes }: Call): void {
   spend(64 * given * variables ** 2);
 }
 
-function made(rows: number, columns: number): void {
+function made({ most: limit }: Call, rows: number, columns: number): void {
   const count = rows * columns;
-  if (count > MOST_HANDED) {
-    throw new Unsupported(`makes an array of ${count} cells; at most ${MOST_HANDED} are made by one function here`);
+  if (count > limit) {
+    throw new Unsupported(`makes an array of ${count} cells; at most ${limit} are made by one function here`);
   }
   make(rows, columns);
   spend(count * COST_OF_A_CELL);
