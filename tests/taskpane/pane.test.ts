@@ -63,10 +63,10 @@ describe("the pane's function list", () => {
   });
 
   test("says so where a search finds nothing, and comes back after Escape", () => {
-    type("hinge");
+    type("countertop");
     expect(foundNames()).toEqual([]);
     expect(textOf("count")).toBe("Nothing found");
-    expect(textOf("found")).toContain("Nothing here is called “hinge”.");
+    expect(textOf("found")).toContain("Nothing here is called “countertop”.");
     document.querySelector("#query")!.dispatchEvent(new KeyboardEvent("keydown", { key: "Escape" }));
     expect(found().hidden).toBe(true);
     expect(document.querySelector("#lists")!.classList.contains("searching")).toBe(false);
