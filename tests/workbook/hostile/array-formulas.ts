@@ -41,7 +41,7 @@ export const ARRAY_FORMULAS = (
     [
       "a million turns",
       "{=_xlfn.REDUCE(0,_xlfn.SEQUENCE(1000000),_xlfn.LAMBDA(_xlpm.a,_xlpm.b,_xlpm.a+SUM(_xlfn.SEQUENCE(1000))))",
-      ARRAY,
+      STEPS,
     ],
     [
       "an array made by a function, cell by cell",

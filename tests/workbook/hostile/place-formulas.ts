@@ -1,5 +1,5 @@
 import { alone, type Tried } from "./hostile-case";
-import { ARRAY, CIRCLE } from "./reasons";
+import { CIRCLE } from "./reasons";
 
 /** Numbers, ranges and places beyond the grid. */
 export const PLACE_FORMULAS = (
@@ -20,6 +20,6 @@ export const PLACE_FORMULAS = (
     ["an address far beyond the grid", "ADDRESS(1E300,1)", "#VALUE!"],
     ["a text as a number, of 32,767 digits", 'VALUE(REPT("9",32767))', "#VALUE!"],
     ["a format of 32,767 signs", "TEXT(1.5,B1)", /^0{32766}2$/, { B1: "0".repeat(32_767) }],
-    ["a sum of a plan that is no table", `{=_xldudf_DRAWER_PLAN(_xlfn.SEQUENCE(1000,1000))`, ARRAY],
+    ["a sum of a plan that is no table", `{=_xldudf_DRAWER_PLAN(_xlfn.SEQUENCE(1000,1000))`, "#VALUE!"],
   ] as Tried[]
 ).map(alone);
