@@ -20,8 +20,10 @@ const searches = new Memo<Searched>(48);
 const takings = new Memo<readonly StockUse[]>(1200);
 
 /** The layout of a group. */
-export const solved = (group: SheetGroup, cutting: Cutting): Solution =>
-  layouts.of(keyOf(group, cutting), () => searchedGroup(group, cutting).cut("neat"));
+export function solved(group: SheetGroup, cutting: Cutting): Solution {
+  const key = keyOf(group, cutting);
+  return layouts.of(`${cutting.halvings} ${key}`, () => searchedGroup(group, cutting, key).cut("neat"));
+}
 
 /**
  * What the layout of a group takes of each row of stock: how it is cut makes no difference. It pushes no whole layout
@@ -29,13 +31,17 @@ export const solved = (group: SheetGroup, cutting: Cutting): Solution =>
  */
 export function usesOf(group: SheetGroup, cutting: Cutting): readonly StockUse[] {
   const key = keyOf(group, cutting);
-  return takings.of(key, () =>
-    stockUses(layouts.get(key) ?? searchedGroup(group, cutting).cut("any")).map(({ largestOffcut: _, ...use }) => use),
+  const asked = `${cutting.halvings} ${key}`;
+  return takings.of(asked, () =>
+    stockUses(layouts.get(asked) ?? searchedGroup(group, cutting, key).cut("any")).map(
+      ({ largestOffcut: _, ...use }) => use,
+    ),
   );
 }
 
-const keyOf = (group: SheetGroup, { effort, halvings, ...cutting }: Cutting): string =>
-  `${effort} ${halvings} ${keyOfProblem({ ...group, ...cutting })}`;
+/** Of all but how many steps there are. */
+const keyOf = (group: SheetGroup, { effort, halvings: _, ...cutting }: Cutting): string =>
+  `${effort} ${keyOfProblem({ ...group, ...cutting })}`;
 
 /** So often halved, steps are still enough for a quick search of the usual drawers. */
 const OFTEN = 6;
@@ -44,23 +50,21 @@ const OFTEN = 6;
  * With how many steps it is asked makes no difference where a few were enough; so these are tried first, and take no
  * time beside the others where they were not. A part that was typed is named with its row.
  */
-function searchedGroup(group: SheetGroup, cutting: Cutting): Searched {
-  const few = { ...cutting, halvings: OFTEN };
-  if (cutting.effort === "quick" && cutting.halvings < OFTEN) {
+function searchedGroup(group: SheetGroup, { effort, halvings, ...cutting }: Cutting, key: string): Searched {
+  const search = (times: number): Searched =>
+    searches.of(`${times} ${key}`, () => searched({ ...group, ...cutting }, effort, Meter.halved(times)));
+  if (effort === "quick" && halvings < OFTEN) {
     const found = orElse(
-      () => searches.of(keyOf(group, few), () => search(group, few)),
+      () => search(OFTEN),
       () => undefined,
     );
     if (found?.isWhole) return found;
   }
   return orElse(
-    () => searches.of(keyOf(group, cutting), () => search(group, cutting)),
+    () => search(halvings),
     (fault): never => {
       const part = "index" in fault.data ? group.parts[fault.data.index] : undefined;
       throw part && !part.planned ? fault.told({ row: part.place }) : fault;
     },
   );
 }
-
-const search = (group: SheetGroup, { effort, halvings, ...cutting }: Cutting): Searched =>
-  searched({ ...group, ...cutting }, effort, Meter.halved(halvings));
