@@ -26,11 +26,17 @@ import {
 
 type Pair = readonly [numerator: bigint, denominator: bigint];
 
-/** Small ones, where zeros, wholes and equal ones are frequent, and large ones. */
+/** About where plain numbers, their products and their sums begin to lose digits: powers of 2 around 2^53. */
+const atTheEdge: fc.Arbitrary<bigint> = fc
+  .tuple(fc.constantFrom(25n, 26n, 27n, 51n, 52n, 53n, 54n, 1030n), fc.bigInt(-3n, 3n), fc.constantFrom(1n, -1n))
+  .map(([power, more, sign]) => sign * (2n ** power + more));
+
+/** Small ones, where zeros, wholes and equal ones are frequent, large ones, and those at the edge of plain numbers. */
 const pair: fc.Arbitrary<Pair> = fc
   .oneof(
     fc.tuple(fc.bigInt(-12n, 12n), fc.bigInt(-6n, 6n)),
     fc.tuple(fc.bigInt(-(10n ** 30n), 10n ** 30n), fc.bigInt(-(10n ** 30n), 10n ** 30n)),
+    fc.tuple(fc.oneof(atTheEdge, fc.bigInt(-3n, 3n)), fc.oneof(atTheEdge, fc.bigInt(1n, 3n))),
   )
   .filter(([, denominator]) => denominator !== 0n);
 
@@ -39,6 +45,8 @@ const theirs = ([n, d]: Pair): Fraction => new Fraction(n, d);
 function sameAs(a: Rational, b: Fraction): void {
   expect(terms(a)).toEqual({ numerator: b.s * b.n, denominator: b.d });
 }
+
+const refuses = (n: number, d?: number): void => expect(() => ratio(n, d)).toThrow(RangeError);
 
 /** Held against a library for fractions: the package fraction.js. */
 describe("rational numbers are those of a library", () => {
@@ -59,6 +67,13 @@ describe("rational numbers are those of a library", () => {
     );
     expect(() => ratio(1, 0)).toThrow(RangeError);
     expect(() => share(ratio(1), 0)).toThrow(RangeError);
+  });
+
+  test("what is no whole number makes none", () => {
+    for (const wrong of [0.5, NaN, Infinity]) {
+      refuses(wrong);
+      refuses(1, wrong);
+    }
   });
 
   test("in lowest terms, with its sign on the numerator; negate, abs and times", () => {
