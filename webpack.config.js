@@ -100,7 +100,10 @@ export default async function addin(env, { mode }) {
 /** The smallest that there is for our scripts; what it makes an arrow is never called with `new`. */
 const smallest = new MinimizerPlugin({
   minify: MinimizerPlugin.swcMinify,
-  minimizerOptions: { compress: { passes: 5, unsafe_arrows: true, unsafe_methods: true }, mangle: true },
+  minimizerOptions: {
+    compress: { passes: 5, unsafe_arrows: true, unsafe_methods: true, unsafe_regexp: true },
+    mangle: true,
+  },
 });
 
 /** A build for nobody's address is for looking at and testing; say so, for its manifest loads nothing. */

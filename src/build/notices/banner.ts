@@ -3,4 +3,4 @@ export const ATTRIBUTIONS = "ATTRIBUTIONS.txt";
 
 /** The first line of a bundle; tools that make bundles smaller leave it in. */
 export const banner = (version: string): string =>
-  `/*! Groove & Reveal ${version}, MIT license. What it includes of others, and their licenses: ${ATTRIBUTIONS} */`;
+  `/*! Groove & Reveal ${version}, MIT license. Licenses of others: ${ATTRIBUTIONS} */`;
