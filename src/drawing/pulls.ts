@@ -11,7 +11,7 @@ import type { Scale } from "./scale";
 export function drawPulls(paper: Paper, scale: Scale, drawer: Drawer, x: number): void {
   const s = drawer.opening.standards;
   const y = -scale.of(pullHeightOf(drawer).value);
-  const found = <T>(of: () => T[]): T[] => orElse(of, () => []);
+  const found = <T>(of: () => readonly T[]): readonly T[] => orElse(of, () => []);
   if (s["pull kind"] === "shop-made") {
     for (const { value } of found(() => pullsOf(drawer))) {
       plate(paper, x + scale.of(value), y, scale.of(half(s["pull length"])), scale.of(half(s["pull width"])));

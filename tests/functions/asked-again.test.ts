@@ -16,6 +16,21 @@ describe("a table that was read before is known by what stands in it", () => {
     expect(PARTS(table, standards).find(([part]) => /bottom/i.test(String(part)))).toBeDefined();
   });
 
+  test("one whose array alone can change no more is another table with another number in a row", () => {
+    const table = Object.freeze(openings(["A", 18, 20, 20.5, 2])) as unknown[][];
+    expect(widthOfBox(table)).toBe(17);
+    table[1]![1] = 24;
+    expect(widthOfBox(table)).toBe(23);
+  });
+
+  test("one whose rows can change no more is another table with another number within a cell", () => {
+    const size = { type: "FormattedNumber", basicValue: 18, numberFormat: "0" };
+    const table = Object.freeze(openings(["A", size, 20, 20.5, 2]).map((row) => Object.freeze(row))) as unknown[][];
+    expect(widthOfBox(table)).toBe(17);
+    size.basicValue = 24;
+    expect(widthOfBox(table)).toBe(23);
+  });
+
   test("equal openings in another unit are another job", () => {
     const table = openings(["A", 600, 300, 550, 1]);
     expect(widthOfBox(table, [["unit", "mm"]])).toBe(574.6);

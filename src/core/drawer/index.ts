@@ -10,6 +10,7 @@ export * from "./fronts";
 export * from "./groove";
 export { closing, endRabbet, intoFront, isJoined, isLipped, isWithin, lapOf, lipOf, pastSides } from "./joined-front";
 export { groupsOf } from "./groups";
+export { once } from "./once";
 export { layoutsOf } from "./joint-layout";
 export * from "./hardware";
 export { isSolidWood } from "./material";

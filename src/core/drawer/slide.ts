@@ -1,4 +1,4 @@
-import { Fault, isZero, less, subtract, type Rational } from "../length";
+import { Fault, isZero, less, lesserOf, subtract, type Rational } from "../length";
 import { Size } from "./size";
 
 /**
@@ -14,7 +14,7 @@ export function slideLength(
   const room = subtract(subtract(insideDepth, rearClearance), frontSetback);
   const longest = longestWithin(room, lengths);
   if (!longest) {
-    const shortest = lengths.reduce((a, b) => (less(b, a) ? b : a));
+    const shortest = lengths.reduce(lesserOf);
     throw new Fault("slide.noneFits", { insideDepth, room, shortest });
   }
   return new Size(longest, (write) => {

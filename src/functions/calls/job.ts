@@ -12,7 +12,7 @@ import {
   type Table,
 } from "../tables";
 import type { Typed } from "../cells";
-import { TableMemo } from "./memo";
+import { ofTables } from "./memo";
 
 /** A job, and what its tables hold that no plan shows. */
 export interface JobTables {
@@ -23,7 +23,7 @@ export interface JobTables {
 /** The table of openings; what stands in its cells is read with the standards. */
 export const openings: Argument<Table<OpeningHeading>> = {
   name: "openings",
-  read: (raw) => tables.of(raw, "", () => readOpenings(raw)),
+  read: (raw) => tables([raw], "", () => readOpenings(raw)),
 };
 
 /** The standards, which tell the unit, and make a job of the openings, the first argument. */
@@ -33,7 +33,7 @@ export const standards: Argument<JobTables> = {
     const table = openingsOf(call);
     const values = standardsIn(raw);
     tellUnit(call, values.get("unit"));
-    return jobs.of([call.raw[0], raw], "", () => {
+    return jobs([call.raw[0], raw], "", () => {
       const job = readJob(table, values);
       return { job, noted: () => notedIn(table, job) };
     });
@@ -41,12 +41,12 @@ export const standards: Argument<JobTables> = {
 };
 
 // All tables of one job are asked for one after the other, and a large one takes much memory.
-const tables = new TableMemo<Table<OpeningHeading>>(2);
-const jobs = new TableMemo<JobTables>(2);
-const values = new TableMemo<StandardValues>();
+const tables = ofTables<Table<OpeningHeading>>(2);
+const jobs = ofTables<JobTables>(2);
+const values = ofTables<StandardValues>();
 
 /** The standards as they are typed. */
-export const standardsIn = (raw: unknown): StandardValues => values.of(raw, "", () => readStandardValues(raw));
+export const standardsIn = (raw: unknown): StandardValues => values([raw], "", () => readStandardValues(raw));
 
 /** The table of openings that a call begins with. @throws its fault, where it has one */
 export function openingsOf({ earlier: [table] }: Call): Table<OpeningHeading> {

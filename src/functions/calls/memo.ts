@@ -20,36 +20,38 @@ export class Memo<V> {
   }
 }
 
-/**
- * Tables that many cells of a workbook hand over, as all do their openings and standards: read once.
- * @param more what the reading depends on besides the table
- */
-export class TableMemo<V> {
-  private readonly tables: Memo<V>;
+/** What is read of tables, given these, and what the reading depends on besides them. */
+export type OfTables<V> = (raw: readonly unknown[], more: string, read: () => V) => V;
 
-  constructor(most = 8) {
-    this.tables = new Memo(most);
-  }
-
-  of(raw: unknown, more: string, read: () => V): V {
-    const key = keyOfRange(raw);
-    return key === undefined ? read() : this.tables.of(`${more} ${key}`, read);
-  }
+/** Tables that many cells of a workbook hand over, as all do their openings and standards: read once. */
+export function ofTables<V>(most = 8): OfTables<V> {
+  const known = new Memo<V>(most);
+  return (raw, more, read) => {
+    const keys = raw.map(keyOfRange);
+    return keys.includes(undefined) ? read() : known.of(more + keys.join(" "), read);
+  };
 }
 
 /** A text that equal tables alone share; none where a cell holds what is no value. */
 function keyOfRange(raw: unknown): string | undefined {
-  const cells = [raw].flat(3);
+  const known = keys.get(raw as object);
+  if (known) return known;
+  const isOdd = [raw].flat(3).some(isWrittenOtherwise);
   try {
-    return JSON.stringify([raw], cells.some(isOdd) ? inFull : undefined);
+    const key = JSON.stringify([raw], isOdd ? inFull : undefined);
+    // What can never change, as a workbook's own table that many of its formulas are handed, is written once.
+    if (!isOdd && Array.isArray(raw) && [raw, ...(raw as unknown[])].every(Object.isFrozen)) keys.set(raw, key);
+    return key;
   } catch {
     return undefined;
   }
 }
 
+const keys = new WeakMap<object, string>();
+
 /** Whether JSON may write it as it writes something else. */
-const isOdd = (value: unknown): boolean =>
+const isWrittenOtherwise = (value: unknown): boolean =>
   typeof value === "number" ? !Number.isFinite(value) || Object.is(value, -0) : value instanceof Object;
 
 const inFull = (_: string, value: unknown): unknown =>
-  typeof value === "number" && isOdd(value) ? { number: String(value) } : value;
+  typeof value === "number" && isWrittenOtherwise(value) ? { number: String(value) } : value;

@@ -5,7 +5,7 @@ import type { Argument } from "../arguments";
 import { readCell, isEmpty, readLength } from "../cells";
 import { readOpenings, readRatesTable, readStock, readJob, type OpeningHeading, type Table } from "../tables";
 import { openingsOf, standardsIn, tellUnit } from "./job";
-import { TableMemo } from "./memo";
+import { ofTables } from "./memo";
 import { planned, refuseUnreadable } from "./planned";
 import { usesOf } from "./solved";
 
@@ -37,10 +37,10 @@ const standards: Argument<{ job: Job; plan: Plan }> = {
 
 const stock: Argument<AnyStock[]> = {
   name: "stock",
-  read: (raw, { unit }) => stockRead.of(raw, unit, () => readStock(raw, unit)),
+  read: (raw, { unit }) => stockRead([raw], unit, () => readStock(raw, unit)),
 };
 
-const rates: Argument<Rates> = { name: "rates", read: (raw) => ratesRead.of(raw, "", () => readRatesTable(raw)) };
+const rates: Argument<Rates> = { name: "rates", read: (raw) => ratesRead([raw], "", () => readRatesTable(raw)) };
 
 /** What the cell functions of quotes take. */
 export const QUOTE_ARGUMENTS = [openings, standards, stock, rates] as const;
@@ -55,8 +55,8 @@ export const drawersForAll: Argument<void> = {
 export const quoteFor = ({ job, plan }: { job: Job; plan: Plan }, stock: readonly AnyStock[], rates: Rates): Quote =>
   quoteOf(costed(job, planned(plan), stock, { usesOf, priced: true, times: 1 }), rates);
 
-const stockRead = new TableMemo<AnyStock[]>();
-const ratesRead = new TableMemo<Rates>();
+const stockRead = ofTables<AnyStock[]>();
+const ratesRead = ofTables<Rates>();
 
 /** What cannot be read holds something too, and is refused in its turn. */
 const holdsSomething = (raw: unknown): boolean =>

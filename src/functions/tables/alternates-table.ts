@@ -1,13 +1,12 @@
-import { STANDARD_NAMES, type StandardName } from "../../core/drawer";
 import { Fault } from "../../core/length";
 import { readFilled, isBlank, type Typed } from "../cells";
 import { fold } from "./heading";
-import { readNamedValues } from "./named-values";
+import { readStandardValues, type StandardValues } from "./standards";
 
 /** Standards of one alternate: its name, and what it gives or takes over from the first, the base. */
 export interface Alternate {
   name: string;
-  values: Map<StandardName | "unit", Typed>;
+  values: StandardValues;
 }
 
 /**
@@ -37,7 +36,7 @@ export function readAlternates(raw: unknown): Alternate[] {
       const value = [cells[i + 1], cells[1]].find((cell) => cell && !isEmpty(cell.value));
       pairs[number - 1] = [wrapped(cells[0]!), value ? wrapped(value) : null];
     }
-    return { name, values: readNamedValues("standards", pairs, ["unit", ...STANDARD_NAMES]) };
+    return { name, values: readStandardValues(pairs) };
   });
 }
 

@@ -84,7 +84,7 @@ export interface Divided {
  */
 export function readCabinets(table: CabinetTable, typed: StandardValues): Divided {
   const unit = readUnit(typed.get("unit"));
-  const standards = readStandards(typed, unit);
+  const standards = readStandards(typed);
   const read = table.rows.map((row) => ({ row, cabinet: readCabinet(row, unit, standards) }));
   const openings = read.reduce((count, { cabinet }) => count + cabinet.columns.length, 0);
   if (openings > MOST_ROWS) throw new Fault("cabinets.many", { openings, most: MOST_ROWS });

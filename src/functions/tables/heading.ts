@@ -1,3 +1,4 @@
+import { once } from "../../core/drawer";
 import { editsBetween, Fault, type Mark } from "../../core/length";
 import { type Cell, american, isBlank } from "../cells";
 
@@ -31,6 +32,11 @@ export class Names<N extends string> {
       .reduce((best, next) => (next.edits < best.edits ? next : best));
   }
 }
+
+/** Those of one list, for as long as it is the same list. */
+export const namesAmong = once((known: readonly string[]) => new Names(known)) as <N extends string>(
+  known: readonly N[],
+) => Names<N>;
 
 /**
  * Reads a heading, with the unit that may stand behind it: `Width`, `Width (mm)`.

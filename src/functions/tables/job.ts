@@ -13,7 +13,7 @@ import { readStandards, readUnit, type StandardValues } from "./standards";
 export function readJob(table: Table<OpeningHeading>, typed: StandardValues): Job {
   const unit = readUnit(typed.get("unit"));
   const labels = readLabels(table.rows);
-  const standards = readStandards(typed, unit);
+  const standards = readStandards(typed);
   const openings = table.rows.map((row, i) => readOpening(row, labels[i]!, unit, standards));
   return { unit, standards, openings, cabinets: groupByCabinet(openings, table.rows) };
 }

@@ -1,6 +1,6 @@
 import { Fault } from "../../core/length";
 import { readFilled, type Cell, isBlank, type Typed } from "../cells";
-import { fold, Names, readHeading } from "./heading";
+import { fold, namesAmong, readHeading, type Names } from "./heading";
 
 /**
  * Reads a table of two columns, names and values. Blank values are left out, 0 is zero, and every name must be known.
@@ -15,7 +15,7 @@ export function readNamedValues<N extends string>(
   known: readonly N[],
   open: (typed: string) => N | undefined = () => undefined,
 ): Map<N, Typed> {
-  const names = new Names(known);
+  const names = namesAmong(known);
   const values = new Map<N, Typed>();
   const seen = new Map<N, number>();
   const rows = readFilled(table, raw);

@@ -9,7 +9,7 @@ import {
   type StandardName,
   type Standards,
 } from "../../core/drawer";
-import { Fault, less, naming, orElse, ZERO, type Rational, type Unit } from "../../core/length";
+import { Fault, lesserOf, naming, orElse, ZERO, type Rational, type Unit } from "../../core/length";
 import { readLength } from "../cells";
 import { length, lengths, numberCell, textCell, type Kind } from "./kinds";
 import { placeOf, type Row } from "./row";
@@ -110,7 +110,7 @@ function opened(
   };
 }
 
-const leastOf = (lengths: readonly Rational[]): Rational => lengths.reduce((a, b) => (less(b, a) ? b : a));
+const leastOf = (lengths: readonly Rational[]): Rational => lengths.reduce(lesserOf);
 
 const WANTED: Record<(typeof REQUIRED_HEADINGS)[number], string> = {
   width: "length",

@@ -2,6 +2,7 @@ import {
   defaultStandards,
   MOST_DIVIDERS,
   MOST_FRONTS,
+  once,
   STANDARD_NAMES,
   takesOf,
   usualWritten,
@@ -118,15 +119,17 @@ function kindOf(name: StandardName): Kind<unknown> {
 /** What the table of standards holds, blanks left out. */
 export type StandardValues = ReadonlyMap<StandardName | "unit", Typed>;
 
-export const readStandardValues = (raw: unknown): StandardValues =>
-  readNamedValues("standards", raw, ["unit", ...STANDARD_NAMES]);
+export const readStandardValues = (raw: unknown): StandardValues => readNamedValues("standards", raw, KNOWN);
+
+const KNOWN = ["unit", ...STANDARD_NAMES] as const;
 
 /** The unit of a job whose standards name one. */
 export const readUnit = (typed: Typed | undefined): Unit =>
   typed && !isEmpty(typed.value) ? naming("standards, unit", () => findWord<Unit>(typed.value, ["in", "mm"])) : "in";
 
 /** Every standard of a job. @throws Fault where a value is none */
-export function readStandards(typed: StandardValues, unit: Unit): Readonly<Standards> {
+export const readStandards = once((typed: StandardValues): Readonly<Standards> => {
+  const unit = readUnit(typed.get("unit"));
   const own: Partial<Record<StandardName, unknown>> = {};
   for (const [name, value] of typed) {
     if (name === "unit") continue;
@@ -134,7 +137,7 @@ export function readStandards(typed: StandardValues, unit: Unit): Readonly<Stand
     else refuseDoubtfulZero(`standards, ${name}`, insteadOfZero(name, unit), zeroMark(name, unit));
   }
   return { ...defaultStandards(unit), ...own } as Standards;
-}
+});
 
 /** One value as typed; a blank is no value. @throws Fault without its place */
 export function readStandard<N extends StandardName>(name: N, typed: Typed, unit: Unit): Standards[N] {

@@ -1,6 +1,6 @@
 import { Fault } from "../../core/length";
 import { readFilled, readRange, type Cell, type RangeRow, isBlank, type Typed } from "../cells";
-import { bareHeading, fold, Names, readHeading, type Heading } from "./heading";
+import { bareHeading, fold, namesAmong, readHeading, type Heading, type Names } from "./heading";
 import type { Row, Table } from "./row";
 
 /**
@@ -22,7 +22,7 @@ export function readTable<N extends string>(
 ): Table<N> {
   const [header, ...body] = readFilled(table, raw);
   if (!header) throw new Fault("table.blank", { table, required });
-  const names = new Names(known);
+  const names = namesAmong(known);
   const headings = header.cells.map((cell) => readHeading(table, cell, names));
   const asked = unless && headings.some(({ name }) => name === unless) ? [] : required;
   checkHeadings(table, headings, header.cells, names, asked);

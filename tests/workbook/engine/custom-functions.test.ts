@@ -19,6 +19,16 @@ describe("a custom function receives", () => {
     ]);
   });
 
+  it("a range that many formulas read as one table, which nobody changes", () => {
+    const tables: unknown[][][] = [];
+    const keep = (table: unknown[][]): number => tables.push(table);
+    const keeping = "=_xldudf_DRAWER_KEEP(A1:A2)";
+    createEngine({ functions: { KEEP: keep } }).calculate(bookOf({ A1: 4, C1: keeping, C2: keeping, C3: keeping }));
+    // What is asked for once is not kept.
+    expect(tables[2]).toBe(tables[1]);
+    expect(tables.every((table) => [table, ...table].every(Object.isFrozen))).toBe(true);
+  });
+
   it("an omitted argument as null", () => {
     expect(seen("1,,2")).toEqual([1, null, 2]);
   });

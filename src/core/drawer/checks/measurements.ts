@@ -1,4 +1,4 @@
-import { less, ratio, subtract, type Rational, type Unit } from "../../length";
+import { greaterOf, less, ratio, subtract, type Rational, type Unit } from "../../length";
 import { isUnread, MEASURED, type AnyOpening, type Opening } from "../opening";
 import { isMoreThan, doubtful, type Found } from "./finding";
 
@@ -11,7 +11,7 @@ export function checkMeasurements(opening: AnyOpening): Found[] {
   return MEASURED.flatMap((size): Found[] => {
     const all = measurements[size];
     const least = leasts[size];
-    const most = all.reduce((a, b) => (less(a, b) ? b : a));
+    const most = all.reduce(greaterOf);
     return [
       ...(isMoreThan(subtract(most, least), tolerance)
         ? [doubtful("opening.outOfSquare", { size, least, most, tolerance })]

@@ -1,4 +1,4 @@
-import { equal, half, less, roundFigure, roundUp, times, toDouble, type Rational, type Unit } from "../../length";
+import { equal, half, lesserOf, roundFigure, roundUp, times, toDouble, type Rational, type Unit } from "../../length";
 import { acrossFront, movingOf, type Moving } from "../loads";
 import { isWithin } from "../joined-front";
 import { isSolidWood } from "../material";
@@ -47,5 +47,5 @@ function roomAbove({ opening, place }: Drawer): Rational | undefined {
   const stacked = last > 0 ? s["front gap"] : undefined;
   const atEnd = isWithin(s) && (place === 0 || place === last) ? times(2, s["inset gap"]) : undefined;
   if (!stacked || !atEnd) return stacked ?? atEnd;
-  return less(atEnd, stacked) ? atEnd : stacked;
+  return lesserOf(stacked, atEnd);
 }

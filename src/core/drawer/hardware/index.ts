@@ -1,3 +1,4 @@
+import { once } from "../once";
 import { isZero, keyOf, times, total, type Rational } from "../../length";
 import { groupsOf } from "../groups";
 import { throughBox } from "../plan/pull-holes";
@@ -12,10 +13,10 @@ import { slideItems } from "./slides";
 export { bought, isScrew, isSlide, type Item, type ItemName, type Purpose } from "./item";
 
 /** Everything to buy for a plan besides its sheets, equal items together, in the order of `ITEMS` and of what they are for. */
-export function hardwareOf(plans: readonly PlannedOpening[]): Item[] {
+export const hardwareOf = once((plans: readonly PlannedOpening[]): readonly Item[] => {
   const all = plans.flatMap(({ opening, falseFronts, drawers }) =>
     within(opening, () => {
-      const ofEqual = (count: number, items: Item[]): Item[] =>
+      const ofEqual = (count: number, items: readonly Item[]): Item[] =>
         items.map((item) => ({
           ...item,
           ...packOf(item, opening.standards),
@@ -29,12 +30,12 @@ export function hardwareOf(plans: readonly PlannedOpening[]): Item[] {
   );
   const merged = together(all);
   return [...merged, ...packsFor(merged)].sort((a, b) => rank(a) - rank(b));
-}
+});
 
 const rank = ({ name, purpose }: Item): number => ITEMS.indexOf(name) * PURPOSES.length + PURPOSES.indexOf(purpose);
 
 /** What one drawer needs, in one copy. */
-export const itemsOf = (drawer: Drawer): Item[] => [
+export const itemsOf = once((drawer: Drawer): readonly Item[] => [
   ...slideItems(drawer),
   ...cornerItems(drawer),
   ...bottomItems(drawer),
@@ -42,7 +43,7 @@ export const itemsOf = (drawer: Drawer): Item[] => [
   ...pullItems(drawer),
   ...railItems(drawer),
   ...glueItems(drawer, pullGlue(drawer)),
-];
+]);
 
 /** Drawers of one opening that need the same, for most of them do: equal boxes behind equal fronts. */
 const alike = (drawers: readonly Drawer[]): Drawer[][] =>

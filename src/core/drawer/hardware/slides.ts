@@ -1,4 +1,15 @@
-import { add, isPositive, less, ratio, roundFigure, share, subtract, times, ZERO, type Rational } from "../../length";
+import {
+  add,
+  isPositive,
+  lesserOf,
+  ratio,
+  roundFigure,
+  share,
+  subtract,
+  times,
+  ZERO,
+  type Rational,
+} from "../../length";
 import { isFramed, type AnyOpening } from "../opening";
 import { ratingToOrder } from "../loads";
 import { partitionRightOf } from "../plan/face";
@@ -147,7 +158,7 @@ function runnerScrews(drawer: Drawer): Item[] {
 function slideScrew({ opening }: Drawer, stock: Rational): Rational | undefined {
   const usual = roundFigure("5/8", "16", opening.unit);
   const s = opening.standards;
-  return lengthOrRule(s["slide screw length"], () => longestScrew(s, less(stock, usual) ? stock : usual));
+  return lengthOrRule(s["slide screw length"], () => longestScrew(s, lesserOf(usual, stock)));
 }
 
 interface Wall {

@@ -1,3 +1,4 @@
+import { once } from "../once";
 import { Fault, toDouble, type Unit } from "../../length";
 import { evenLoad, STANDARD_GRAVITY } from "../../wood";
 import type { Write } from "../size";
@@ -15,11 +16,11 @@ export interface Carried {
 }
 
 /** @throws Fault `load.count` where there are neither one load nor as many as drawers */
-export function carriedBy(drawer: Drawer): Carried {
+export const carriedBy = once((drawer: Drawer): Carried => {
   const { weight: load, how } = loadOf(drawer);
   const box = boxWeight(drawer);
   return { load, how, box, total: load + box };
-}
+});
 
 interface Load {
   weight: number;

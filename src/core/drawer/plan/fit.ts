@@ -135,4 +135,4 @@ export function verdictOf(fit: Fit): Verdict {
 }
 
 const square = (length: Rational): Rational => multiply(length, length);
-const positive = (length: Rational): Rational => (less(ZERO, length) ? length : ZERO);
+const positive = (length: Rational): Rational => greaterOf(ZERO, length);

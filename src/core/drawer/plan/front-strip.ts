@@ -1,4 +1,4 @@
-import { add, keyOf, less, negate, subtract, total, type Rational } from "../../length";
+import { add, greaterOf, keyOf, negate, subtract, total, type Rational } from "../../length";
 import { ACROSS, bandsAt, UPRIGHT } from "../bands";
 import { groupsOf } from "../groups";
 import { betweenOf } from "./outside";
@@ -102,7 +102,7 @@ function stripOf(label: string, way: FrontStrip["way"], places: FrontStrip["plac
   const [along, across] = way === "across" ? (["width", "height"] as const) : (["height", "width"] as const);
   const sizes = firsts.map(({ front }) => front.cut[along].value);
   const hung = firsts.slice(1).map((front, i) => gapOf(way, firsts[i]!, front));
-  const between = hung.map((gap) => (less(gap, kerf) ? kerf : gap));
+  const between = hung.map((gap) => greaterOf(gap, kerf));
   return {
     label,
     way,

@@ -1,3 +1,4 @@
+import { once } from "../once";
 import { keyOf, less, type Rational } from "../../length";
 import { cutOfBox } from "../bands";
 import { dividersOf } from "../dividers";
@@ -52,7 +53,12 @@ export interface Part {
  * The cut list of a plan: sides, box fronts, box backs, bottoms, fronts, pulls, runners, dividers, each by first appearance.
  * @param grouped pieces equal in all but their drawer stand together
  */
-export function cutList(plans: readonly PlannedOpening[], grouped: boolean): Part[] {
+export const cutList = (plans: readonly PlannedOpening[], grouped: boolean): readonly Part[] =>
+  grouped ? groupedParts(plans) : eachPart(plans);
+
+const groupedParts = once((plans: readonly PlannedOpening[]) => group(eachPart(plans)));
+
+const eachPart = once((plans: readonly PlannedOpening[]): readonly Part[] => {
   const grain = new Map<string, Partial<Part>>();
   for (const [label, own] of stripsOf(plans).flatMap(matching)) grain.set(label, { ...grain.get(label), ...own });
   const parts = plans.flatMap(({ opening, falseFronts, drawers }) =>
@@ -60,9 +66,8 @@ export function cutList(plans: readonly PlannedOpening[], grouped: boolean): Par
       part.name === "Front" ? { ...part, ...grain.get(part.drawers[0]!) } : part,
     ),
   );
-  const sorted = PART_NAMES.flatMap((name) => parts.filter((part) => part.name === name));
-  return grouped ? group(sorted) : sorted;
-}
+  return PART_NAMES.flatMap((name) => parts.filter((part) => part.name === name));
+});
 
 /** What the fronts of a strip say of it; those that hang farther apart than the saw cuts them say that as well. */
 const matching = ({ label, places, isLong, between, lines }: FrontStrip): [string, Partial<Part>][] => [
@@ -92,7 +97,7 @@ function frontPart({ opening, label, front: { cut } }: Hung): Part {
 }
 
 /** The pieces of one drawer, in all its copies. */
-export function partsOf(drawer: Drawer): Part[] {
+export const partsOf = once((drawer: Drawer): readonly Part[] => {
   const { opening, stock, label } = drawer;
   const s = opening.standards;
   const copies = opening.quantity;
@@ -151,7 +156,7 @@ export function partsOf(drawer: Drawer): Part[] {
     ...runnerParts(drawer),
     ...dividerParts(drawer),
   ];
-}
+});
 
 /** What lies along the grain is a piece's length. */
 function grained(across: Rational, up: Rational, grain: BoxGrain | Standards["bottom grain"]) {

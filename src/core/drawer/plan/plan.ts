@@ -1,3 +1,4 @@
+import { once } from "../once";
 import { Fault, half, isPositive, less, orElse, subtract, ZERO } from "../../length";
 import { minus, plus, Size, sum } from "../size";
 import { isJoined, pastSides } from "../joined-front";
@@ -62,17 +63,7 @@ export const failed = (planned: PlannedOpening | FailedOpening): planned is Fail
 /**
  * Plans a job: every opening in the order of the table, planned or with its fault. A job is planned once.
  */
-export function planJob(job: Job): Plan {
-  const known = plans.get(job);
-  if (known) return known;
-  const plan = planned(job);
-  plans.set(job, plan);
-  return plan;
-}
-
-const plans = new WeakMap<Job, Plan>();
-
-function planned(job: Job): Plan {
+export const planJob = once((job: Job): Plan => {
   const drafts = job.cabinets.flatMap((cabinet) => {
     const fault = disagreement(cabinet);
     return cabinet.openings.map((opening, i) => draft(opening, cabinet, i, fault));
@@ -80,7 +71,7 @@ function planned(job: Job): Plan {
   matchHeights(drafts.filter(isDraft));
   const plans = new Map(drafts.map((d) => [d.opening, isDraft(d) ? finish(d) : d]));
   return job.openings.map((opening) => plans.get(opening)!);
-}
+});
 
 const isDraft = (d: Draft | FailedOpening): d is Draft => !("fault" in d);
 
@@ -130,8 +121,17 @@ function drawerOf(hung: Hung, zone: Zone, stock: BoxStock, boxHeight: Size): Dra
     ? sum(plus("box height", boxHeight), minus("bottom thickness", s["bottom thickness"]))
     : sum(plus("box height", boxHeight));
   const backHeight = s["bottom fit"] === "under back" ? sum(plus("inside height", insideHeight)) : sideHeight;
-  const drawer = { ...hung, zone, stock, boxHeight, boxBottom, sideHeight, backHeight, insideHeight };
-  return hangsAtSide(s) ? { ...drawer, slideCenterline: centerline(s, boxBottom, boxHeight) } : drawer;
+  return {
+    ...hung,
+    zone,
+    stock,
+    boxHeight,
+    boxBottom,
+    sideHeight,
+    backHeight,
+    insideHeight,
+    slideCenterline: hangsAtSide(s) ? centerline(s, boxBottom, boxHeight) : undefined,
+  };
 }
 
 function insideHeightOf(s: Standards, boxHeight: Size): Size {

@@ -1,3 +1,4 @@
+import { once } from "../once";
 import { add, isNegative, less, lesserOf, subtract, ZERO } from "../../length";
 import { isJoined } from "../joined-front";
 import { sideSpace } from "./mounting";
@@ -34,5 +35,6 @@ export function behindHoles(drawer: Drawer): Behind[] {
 const isThroughBox = (behind: Behind): boolean => behind === "box" || behind === "side";
 
 /** Whether each screw of a front's pulls goes through a box front too: one that is its box's own has none behind it. */
-export const throughBox = (drawer: Drawer): boolean[] =>
-  behindHoles(drawer).map((behind) => !isJoined(drawer.opening.standards) && isThroughBox(behind));
+export const throughBox = once((drawer: Drawer): readonly boolean[] =>
+  behindHoles(drawer).map((behind) => !isJoined(drawer.opening.standards) && isThroughBox(behind)),
+);

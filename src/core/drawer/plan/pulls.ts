@@ -1,3 +1,4 @@
+import { once } from "../once";
 import { add, compare, divide, Fault, isPositive, less, ratio, subtract, total, type Rational } from "../../length";
 import { widthOf } from "../opening";
 import { minus, plus, shared, sum, type Size } from "../size";
@@ -30,12 +31,12 @@ export function pullHeightOf({ front, opening }: Drawer): Size {
 }
 
 /** The centers of the holes of a front's pulls, from its left edge; a pull without spacing has one. */
-export function pullHolesOf(drawer: Drawer): Rational[] {
+export const pullHolesOf = once((drawer: Drawer): readonly Rational[] => {
   const half = divide(drawer.opening.standards["pull spacing"], ratio(2));
   return pullsOf(drawer).flatMap(({ value }) =>
     isPositive(half) ? [subtract(value, half), add(value, half)] : [value],
   );
-}
+});
 
 /** Lines run up the whole cabinet, so that pulls of wide and narrow fronts stand over one another. */
 function onLines(drawer: Drawer, lines: readonly Rational[]): Size[] {

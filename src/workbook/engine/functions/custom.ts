@@ -52,28 +52,31 @@ function argument(value: Value, evaluator: Evaluator, asTable: boolean): unknown
   return asTable ? [[plain(contents)]] : plain(contents);
 }
 
+/** As it is handed over: nobody changes it. */
+type Table = readonly (readonly unknown[])[];
+
 /** A range that many formulas read is the same table for all of them, and so is handed over as one. */
-function plainTable(matrix: Matrix): unknown[][] {
+function plainTable(matrix: Matrix): Table {
   const known = tables.get(matrix);
   if (known) return known;
-  const table = matrix.map((row) => row.map(plain));
+  const table = Object.freeze(matrix.map((row) => Object.freeze(row.map(plain))));
   tables.set(matrix, table);
   return table;
 }
 
-const tables = new WeakMap<Matrix, unknown[][]>();
+const tables = new WeakMap<Matrix, Table>();
 
 /** A range's table is its own, and so knows where it stands. */
-function placed(table: unknown[][], value: Value): unknown[][] {
+function placed(table: Table, value: Value): Table {
   if (value instanceof Reference) firstRows.set(table, value.areas[0]!.top + 1);
   return table;
 }
 
-const firstRows = new WeakMap<unknown[][], number>();
+const firstRows = new WeakMap<Table, number>();
 
 /** The sheet's row that a table's first row stands in, where a range was given. */
 export const firstRowOf = (table: unknown): number | undefined =>
-  Array.isArray(table) ? firstRows.get(table as unknown[][]) : undefined;
+  Array.isArray(table) ? firstRows.get(table as Table) : undefined;
 
 function plain(value: Scalar): unknown {
   return value instanceof CellError ? value.code : value;
