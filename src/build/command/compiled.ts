@@ -1,4 +1,5 @@
 import { statSync } from "node:fs";
+import { setFlagsFromString } from "node:v8";
 import { Script } from "node:vm";
 import * as zlib from "node:zlib";
 
@@ -13,9 +14,16 @@ export const COMPILED = "recalculate.compiled";
  * @param compiled what V8 made of it in an earlier run; where V8 refuses that, the text is compiled
  */
 export function scriptOf(source: Buffer, compiled?: Uint8Array): Script {
+  if (compiled) optimizeLater();
   // A name and no path: what V8 made of the text holds it.
   return new Script(source.toString(), { filename: SCRIPT, cachedData: compiled });
 }
+
+/**
+ * Has V8 wait four times as long before it optimizes a function: most workbooks are worked out before that pays. V8 takes
+ * what it made earlier under the same flags alone, and another Node, for which nothing was made, may not know this one.
+ */
+export const optimizeLater = (): void => setFlagsFromString("--interrupt-budget=264000");
 
 /** What V8 made of a text, with the stamp of both in front, or nothing where this Node cannot stamp it. */
 export function stamped(source: Uint8Array, compiled: Uint8Array): Uint8Array | undefined {
