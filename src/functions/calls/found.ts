@@ -1,4 +1,4 @@
-import { failed, findingsOf, planJob, type Finding, type Job, type Plan, type PlannedOpening } from "../../core/drawer";
+import { ableOf, findingsOf, planJob, type Finding, type Job, type Plan } from "../../core/drawer";
 import { Fault, orElse } from "../../core/length";
 import { checkCosts, type AnyStock, type Rates } from "../../core/money";
 import { ratesIfGiven } from "./alternates";
@@ -37,7 +37,7 @@ export function everythingFound([, read, stock, rates]: Read<typeof CHECKS_ARGUM
 
 /** Of the openings that can be planned: what others want is not known. */
 function costsOf(job: Job, plan: Plan, stock?: readonly AnyStock[], rates?: Rates): Finding[] {
-  const able = plan.filter((one): one is PlannedOpening => !failed(one));
+  const able = ableOf(plan);
   if (able.length === 0) return [];
   return orElse(
     () => checkCosts(job, able, { stock, rates }, usesOf),

@@ -1,6 +1,6 @@
 import { equal, Fault, orElse } from "../../length";
 import type { AnyOpening, Job } from "../opening";
-import { failed, within, type Plan, type PlannedOpening } from "../plan/plan";
+import { ableOf, failed, within, type Plan, type PlannedOpening } from "../plan/plan";
 import { checkBalance } from "./balance";
 import { checkBox, checkLayout, checkStock } from "./boxes";
 import { checkCutout } from "./cutout";
@@ -31,7 +31,7 @@ export { doubtful, wrong, type Finding } from "./finding";
  * @param noted what was found while the job was read
  */
 export function findingsOf(job: Job, plan: Plan, noted: readonly Finding[] = []): Finding[] {
-  const able = plan.filter((one): one is PlannedOpening => !failed(one));
+  const able = ableOf(plan);
   const planned: Planned = new Map(able.map((one) => [one.opening, one]));
   return together([
     ...noted,

@@ -60,6 +60,10 @@ export type Plan = readonly (PlannedOpening | FailedOpening)[];
 
 export const failed = (planned: PlannedOpening | FailedOpening): planned is FailedOpening => "fault" in planned;
 
+/** Of a plan the openings that can be planned; where all can, the plan itself, of which much may be known already. */
+export const ableOf = (plan: Plan): readonly PlannedOpening[] =>
+  plan.some(failed) ? plan.filter((one): one is PlannedOpening => !failed(one)) : (plan as PlannedOpening[]);
+
 /**
  * Plans a job: every opening in the order of the table, planned or with its fault. A job is planned once.
  */

@@ -15,7 +15,7 @@ import { outsideOf } from "./outside";
 import { stripsOf, type FrontStrip } from "./front-strip";
 import { bottomCut } from "./parts";
 import { runnerGrooveOf, stripOfRunner } from "./strip";
-import { failed, frontsIn, within, type Drawer, type Hung, type Plan, type PlannedOpening } from "./plan";
+import { ableOf, failed, frontsIn, within, type Drawer, type Hung, type Plan, type PlannedOpening } from "./plan";
 
 /** One size of a drawer, and how it came about. A diagonal is a root, and so no exact length. */
 export interface WorkingRow {
@@ -32,10 +32,7 @@ export interface WorkingRow {
  */
 export function workingOf({ cabinets }: Job, plan: Plan, label: string): WorkingRow[] {
   const wanted = label.trim().toUpperCase();
-  const strips = stripsOf(plan.filter((one): one is PlannedOpening => !failed(one))).flatMap((strip) => [
-    strip,
-    ...strip.lines,
-  ]);
+  const strips = stripsOf(ableOf(plan)).flatMap((strip) => [strip, ...strip.lines]);
   for (const planned of plan) {
     if (failed(planned)) continue;
     const isWanted = (one: Hung): boolean => one.label.toUpperCase() === wanted;
