@@ -88,14 +88,14 @@ function entry(section: string): string {
 /** A quote of nothing has no price before its tax; one that is an error stays one. */
 const PRICE = `=IF(ISNUMBER(MATCH("Price",INDEX(${QUOTE},0,1),0)),${entry("Price")},${entry("Total")})`;
 
-/** Every opening once, with how many drawers stand in it. */
-const BUILT = builtIn(`INDEX(${PLAN},0,2)`);
+/** Every opening that has drawers, once, with how many stand in it; a false front has no box. */
+const BUILT = builtIn(`INDEX(${PLAN},0,2)`, `INDEX(${PLAN},0,6)`);
 
-function builtIn(of: string): string {
-  const counted = `COUNTIF(${of},${of})`;
+function builtIn(of: string, boxes: string): string {
+  const counted = `COUNTIFS(${of},${of},${boxes},">0")`;
   const isFirst = `(MATCH(${of},${of},0)=ROW(${of})-MIN(ROW(${of}))+1)*(ROW(${of})>MIN(ROW(${of})))`;
   const drawers = (count: string): string => `${count}&IF(${count}=1," drawer"," drawers")`;
-  return `=${drawers(`(ROWS(${PLAN})-1)`)}&". "&TEXTJOIN("; ",TRUE,IF(${isFirst},${of}&": "&${drawers(counted)},""))`;
+  return `=${drawers(`COUNT(${boxes})`)}&". "&TEXTJOIN("; ",TRUE,IF(${isFirst}*(${counted}>0),${of}&": "&${drawers(counted)},""))`;
 }
 
 /** What parts of a kind are made of, to be typed over in other words. */

@@ -56,10 +56,13 @@ const NARROW: Readonly<Record<string, number>> = { Cabinet: 11, Quantity: 10, Co
 
 const counted = (level: string): string => `COUNTIF(INDEX(${CHECKS},0,2),"${level}")`;
 
+/** The boxes: a false front has none, and an opening that cannot be planned has one row, of errors. */
+const PLANNED = `COUNT(INDEX(${PLAN},0,6))`;
+
 /** What the plan, its checks and the quote come to, in sight of whoever types. */
 const COME_TO =
   `=IF(ISERROR(Plan!$A$5),"Not planned yet: select Plan!A5 to read why.",` +
-  `"Planned: "&(ROWS(${PLAN})-1)&IF(ROWS(${PLAN})=2," drawer"," drawers")&". Checks: "&` +
+  `"Planned: "&${PLANNED}&IF(${PLANNED}=1," drawer"," drawers")&". Checks: "&` +
   `IF(${counted("wrong")}+${counted("doubtful")}=0,"nothing found",${counted("wrong")}&" wrong, "&${counted("doubtful")}&" doubtful")&". "&` +
   `IFERROR("Total: "&TEXT(INDEX(${QUOTE},MATCH("Total",INDEX(${QUOTE},0,1),0),6),"#,##0.00"),"No price yet")&".")`;
 

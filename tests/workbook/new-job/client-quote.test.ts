@@ -3,6 +3,8 @@ import { writeWorkbook } from "../../../src/workbook/author/index";
 import { EditedWorkbook } from "../../../src/workbook/edit/index";
 import { OWN_FUNCTIONS } from "../../../src/workbook/edit/own-functions";
 import { CellError, type Scalar } from "../../../src/workbook/engine/index";
+import { parseCell } from "../../../src/workbook/address";
+import { standardCell } from "../support/bench-places";
 import { partsBenchDraft } from "../support/parts-bench";
 import { freeze } from "../../../src/workbook/freeze/index";
 import { DEFAULT_CHOICES, newJob, type Choices } from "../../../src/workbook/new-job/index";
@@ -86,6 +88,22 @@ describe.each(Object.keys(JOBS))("the client's quote of a job: %s", (job) => {
     expect(texts).toMatch(/Fronts: plywood/);
     expect(texts).toMatch(/Hung on side-mount slides/);
   });
+});
+
+test("false fronts are no drawers, and an opening that has no others is not told of", () => {
+  const workbook = new EditedWorkbook(partsBenchDraft());
+  const job = at(workbook, "Job");
+  const told = (sheet: string, pattern: RegExp) =>
+    [...shown(workbook, sheet).values()].find((value) => pattern.test(String(value)));
+  const fixed = (content: number | string) =>
+    workbook.put({ sheet: job, ...parseCell(standardCell("false fronts"))!, content });
+  expect(told("Client quote", /drawers\. /)).toBe("8 drawers. A: 3 drawers; B: 3 drawers; C: 2 drawers");
+  fixed(1);
+  expect(told("Client quote", /drawers\. /)).toBe("5 drawers. A: 2 drawers; B: 2 drawers; C: 1 drawer");
+  expect(told("Job", /^Planned/)).toMatch(/^Planned: 5 drawers\. /);
+  fixed(2);
+  expect(told("Client quote", /drawers\. /)).toBe("2 drawers. A: 1 drawer; B: 1 drawer");
+  expect(told("Job", /^Planned/)).toMatch(/^Planned: 2 drawers\. /);
 });
 
 test("an error of the shop's quote is one of the client's, and a quote of nothing has a total of nothing", () => {

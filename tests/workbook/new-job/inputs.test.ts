@@ -228,7 +228,7 @@ describe("an opening that cannot be planned is an error in every sheet that tell
     // Openings A and C are as they were but for what fronts share with a neighbor, and so is what is told of them.
     const others = (plan: unknown[][]) => plan.filter(([, opening]) => opening !== "B").map((row) => row.slice(3, 9));
     expect(others(example.table("Plan!A5"))).toEqual(others(usual));
-    expect(example.value("Job!A4")).toMatch(/^Planned: .* No price yet\.$/);
+    expect(example.value("Job!A4")).toMatch(/^Planned: 5 drawers\. .* No price yet\.$/);
   });
 
   test("a standard is no length, which the sheet Checks says in words", () => {
