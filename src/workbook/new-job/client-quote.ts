@@ -4,7 +4,7 @@ import type { Choices, Filled } from "./choices";
 import { jobPlaces } from "./job-places";
 import { filledOf } from "./job-table";
 import { pageOf } from "./page";
-import { CUT_LIST, HARDWARE, PLAN, QUOTE } from "./sheet-tables";
+import { BOX_WIDTHS, CUT_LIST, HARDWARE, PLAN, PLANNED, QUOTE } from "./sheet-tables";
 import { LOOKS, type Style } from "./styles";
 
 const LAST = "D";
@@ -88,14 +88,14 @@ function entry(section: string): string {
 /** A quote of nothing has no price before its tax; one that is an error stays one. */
 const PRICE = `=IF(ISNUMBER(MATCH("Price",INDEX(${QUOTE},0,1),0)),${entry("Price")},${entry("Total")})`;
 
-/** Every opening that has drawers, once, with how many stand in it; a false front has no box. */
-const BUILT = builtIn(`INDEX(${PLAN},0,2)`, `INDEX(${PLAN},0,6)`);
+/** Every opening that has drawers, once, with how many stand in it. */
+const BUILT = builtIn(`INDEX(${PLAN},0,2)`);
 
-function builtIn(of: string, boxes: string): string {
-  const counted = `COUNTIFS(${of},${of},${boxes},">0")`;
+function builtIn(of: string): string {
+  const counted = `COUNTIFS(${of},${of},${BOX_WIDTHS},">0")`;
   const isFirst = `(MATCH(${of},${of},0)=ROW(${of})-MIN(ROW(${of}))+1)*(ROW(${of})>MIN(ROW(${of})))`;
   const drawers = (count: string): string => `${count}&IF(${count}=1," drawer"," drawers")`;
-  return `=${drawers(`COUNT(${boxes})`)}&". "&TEXTJOIN("; ",TRUE,IF(${isFirst}*(${counted}>0),${of}&": "&${drawers(counted)},""))`;
+  return `=${drawers(PLANNED)}&". "&TEXTJOIN("; ",TRUE,IF(${isFirst}*(${counted}>0),${of}&": "&${drawers(counted)},""))`;
 }
 
 /** What parts of a kind are made of, to be typed over in other words. */

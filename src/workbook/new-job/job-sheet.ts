@@ -7,7 +7,7 @@ import type { Choices } from "./choices";
 import { byUnit, jobPlaces, STANDARD_ROWS, TOP, type StandardName } from "./job-places";
 import { filledOf, jobRows, jobTable } from "./job-table";
 import { pageOf } from "./page";
-import { CHECKS, PLAN, QUOTE } from "./sheet-tables";
+import { CHECKS, PLANNED, QUOTE } from "./sheet-tables";
 
 /** All that a person types about a job: its openings, and whatever the shop does otherwise than usual. */
 export function jobSheet(choices: Choices): SheetDefinition<Style> {
@@ -55,9 +55,6 @@ export function jobSheet(choices: Choices): SheetDefinition<Style> {
 const NARROW: Readonly<Record<string, number>> = { Cabinet: 11, Quantity: 10, Columns: 11 };
 
 const counted = (level: string): string => `COUNTIF(INDEX(${CHECKS},0,2),"${level}")`;
-
-/** The boxes: a false front has none, and an opening that cannot be planned has one row, of errors. */
-const PLANNED = `COUNT(INDEX(${PLAN},0,6))`;
 
 /** What the plan, its checks and the quote come to, in sight of whoever types. */
 const COME_TO =

@@ -8,6 +8,11 @@ export const CUT_LIST = "'Cut list'!$A$5#";
 export const HARDWARE = "Hardware!$A$5#";
 export const QUOTE = "Quote!$A$5#";
 
+/** The widths of a plan's boxes: a false front has none, and an opening that cannot be planned has one row, of errors. */
+export const BOX_WIDTHS = `INDEX(${PLAN},0,6)`;
+/** How many drawers are planned. */
+export const PLANNED = `COUNT(${BOX_WIDTHS})`;
+
 /** The table of openings: as typed, or derived from the cabinets. */
 export const openingsOf = (choices: Choices): string =>
   choices.from === "cabinets" ? "Openings!$A$5#" : jobPlaces(choices).typed;
