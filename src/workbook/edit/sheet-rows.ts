@@ -62,6 +62,8 @@ const isHostError = (value: unknown): value is { code: string; message?: string 
 
 /** Where the table begins in the sheet's first row, both rows are one. */
 function inText(text: string, first: FirstRows): string {
+  // Most texts name no row, and are told from others sooner than they are gone through.
+  if (!text.includes(" row")) return text;
   const inSheet = (table: string, row: string): number | undefined => {
     const top = first.get(table);
     return top === undefined || top === 1 ? undefined : top + Number(row) - 1;

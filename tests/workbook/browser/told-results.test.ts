@@ -23,6 +23,7 @@ const content = fc.constantFrom<Content>(
     "=SEQUENCE(A1)",
     "=SEQUENCE(2,A1)",
     '=DRAWER.LENGTH("7/16")',
+    '=DRAWER.GROOVEPASSES(A1/8,"1/8",1/4,A1/8)',
     "=DRAWER.BOXWIDTH(A1)",
     "=DRAWER.BOXWIDTH(B2)",
     "=B2",
@@ -48,6 +49,8 @@ test("what is told of edits one by one comes to all that is told where they were
       const { keeper, results } = opened([]);
       for (const [i, edits] of steps.entries()) {
         const { changed, difference } = keeper.answer("put", { edits });
+        for (const kind of ["values", "spills", "messages", "formats"] as const)
+          for (const [at, one] of difference[kind].set) expect(one).not.toEqual(results[kind].get(at));
         apply(results, structuredClone(difference));
         expect(results).toEqual(opened(steps.slice(0, i + 1).flat()).results);
         if (!changed) for (const { set, gone } of Object.values(difference)) expect([set.size, gone]).toEqual([0, []]);

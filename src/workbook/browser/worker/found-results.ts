@@ -6,13 +6,13 @@ import { place, type Results } from "./results";
 /** What is told of formulas that are worked out, on sheets with these ids. */
 export function resultsOf(worked: readonly Result[], ids: readonly string[]): Results {
   const results = nothing();
-  for (const { sheet: at, row, column, area, values, formats } of worked) {
+  for (const result of worked) {
+    const { sheet: at, row, column, area, values, formats } = result;
     const sheet = ids[at]!;
     const own = place(sheet, row, column);
     const value = values[0]?.[0] ?? 0;
     results.values.set(own, value);
-    if (!sameArea(area, { top: row, left: column, bottom: row, right: column }))
-      results.spills.set(own, { sheet, row, column, area, values });
+    if (isSpilled(result)) results.spills.set(own, { sheet, row, column, area, values });
     if (value instanceof CellError && value.code === "#SPILL!") results.messages.set(own, BLOCKED);
     values.forEach((line, y) =>
       line.forEach((value, x) => {
@@ -27,6 +27,10 @@ export function resultsOf(worked: readonly Result[], ids: readonly string[]): Re
   }
   return results;
 }
+
+/** Whether it fills another cell than the formula's own. */
+export const isSpilled = ({ row, column, area }: Result): boolean =>
+  !sameArea(area, { top: row, left: column, bottom: row, right: column });
 
 const BLOCKED = "The cells that this formula would fill are not empty. Clear them, and it fills them.";
 

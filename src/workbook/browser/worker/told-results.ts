@@ -1,7 +1,8 @@
+import { sameArea } from "../../address";
 import type { EditedWorkbook } from "../../edit/index";
 import { CellError, type Result } from "../../engine/index";
 import { apply, difference, type Difference } from "./difference";
-import { keptResults, resultsOf } from "./found-results";
+import { isSpilled, keptResults, resultsOf } from "./found-results";
 import { place, type Results } from "./results";
 
 /** All results of a workbook, as they were told last. */
@@ -31,8 +32,13 @@ export class ToldResults {
     this.kept = keptResults(this.workbook, kept);
     const found = difference(before, together(resultsOf(come, ids), this.kept));
     for (const at of valued) {
-      const { sheet, row, column, values } = results[at]!;
-      found.values.set.set((this.places[at] ??= place(ids[sheet]!, row, column)), values[0]![0]!);
+      const result = results[at]!;
+      const { row, column, area, values } = result;
+      const sheet = ids[result.sheet]!;
+      const own = (this.places[at] ??= place(sheet, row, column));
+      const value = values[0]?.[0] ?? 0;
+      if (!Object.is(value, this.all.values.get(own))) found.values.set.set(own, value);
+      if (isSpilled(result)) found.spills.set.set(own, { sheet, row, column, area, values });
     }
     apply(this.all, found);
     return found;
@@ -50,7 +56,7 @@ function together(worked: Results, kept: Results): Results {
   return worked;
 }
 
-/** Results that no longer stand, those that came, and where those are that give another value in a cell that had one. */
+/** Results that no longer stand, those that came, and where those are that give other values where they stood. */
 interface Exchanged {
   gone: Result[];
   come: Result[];
@@ -65,8 +71,8 @@ function exchanged(before: readonly Result[], now: readonly Result[]): Exchanged
   for (let i = 0; i < before.length || i < now.length; i++) {
     const [was, is] = [before[i], now[i]];
     if (was === is) continue;
-    if (was && is && isOneValue(was) && isOneValue(is) && isSameCell(was, is)) {
-      if (!Object.is(was.values[0]![0], is.values[0]![0])) valued.push(i);
+    if (was && is && isInItsPlace(was, is)) {
+      if (!sameValues(was, is)) valued.push(i);
       continue;
     }
     if (was) old.push(was);
@@ -77,10 +83,22 @@ function exchanged(before: readonly Result[], now: readonly Result[]): Exchanged
   return { gone: old.filter((one) => !found.has(one)), come: young.filter((one) => !left.has(one)), valued, isInPlace };
 }
 
-/** Nothing more is told of such a result than its value. */
-function isOneValue({ area, values, formats }: Result): boolean {
-  const isAlone = area.top === area.bottom && area.left === area.right;
-  return isAlone && formats === undefined && !(values[0]![0] instanceof CellError);
-}
+/** The same cells in the same formats, and no error in them: nothing is told of such a result but its values. */
+const isInItsPlace = (was: Result, is: Result): boolean =>
+  was.row === is.row &&
+  was.column === is.column &&
+  was.sheet === is.sheet &&
+  sameArea(was.area, is.area) &&
+  sameFormats(was.formats, is.formats) &&
+  hasNoError(was) &&
+  hasNoError(is);
 
-const isSameCell = (a: Result, b: Result): boolean => a.row === b.row && a.column === b.column && a.sheet === b.sheet;
+const hasNoError = ({ values }: Result): boolean =>
+  values.every((line) => line.every((value) => !(value instanceof CellError)));
+
+const sameFormats = (a: Result["formats"], b: Result["formats"]): boolean =>
+  a === b ||
+  (a !== undefined && b !== undefined && a.every((line, y) => line.every((format, x) => format === b[y]?.[x])));
+
+const sameValues = (a: Result, b: Result): boolean =>
+  a.values.every((line, y) => line.every((value, x) => Object.is(value, b.values[y]![x])));

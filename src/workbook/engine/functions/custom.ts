@@ -87,7 +87,9 @@ function result(value: unknown): Scalar | Matrix {
   const rows = value.map((row: unknown) => (Array.isArray(row) ? row.map(cell) : [cell(row)]));
   const width = Math.max(0, ...rows.map((row) => row.length));
   if (width === 0) return new CellError("#CALC!", "The function gave an empty table.");
-  return rows.map((row) => [...row, ...Array.from({ length: width - row.length }, () => new CellError("#N/A"))]);
+  return rows.map((row) =>
+    row.length === width ? row : [...row, ...Array.from({ length: width - row.length }, () => new CellError("#N/A"))],
+  );
 }
 
 /** Nothing in a result is an empty text in the cell, as in the host. */
