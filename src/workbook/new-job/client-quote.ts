@@ -4,7 +4,7 @@ import type { Choices, Filled } from "./choices";
 import { jobPlaces } from "./job-places";
 import { filledOf } from "./job-table";
 import { pageOf } from "./page";
-import { BOX_WIDTHS, CUT_LIST, HARDWARE, PLAN, PLANNED, QUOTE } from "./sheet-tables";
+import { BOX_WIDTHS, CUT_LIST, HARDWARE, PLAN, plannedOf, QUOTE, timesOf } from "./sheet-tables";
 import { LOOKS, type Style } from "./styles";
 
 const LAST = "D";
@@ -17,7 +17,7 @@ export function clientQuote(choices: Choices): SheetDefinition<Style> {
   const { extra = [], terms = [], ...head } = filledOf(choices)?.quote ?? ({} as Partial<Filled["quote"]>);
   const { unit } = jobPlaces(choices);
   const scope = [
-    tall(48, cell("bareWords", BUILT)),
+    tall(48, cell("bareWords", built(choices))),
     ...[made("Boxes", "Side", unit), made("Fronts", "Front", unit), HUNG, ...upTo(FREE.extra, extra)].map((line) =>
       row(...across("typed", line)),
     ),
@@ -88,14 +88,13 @@ function entry(section: string): string {
 /** A quote of nothing has no price before its tax; one that is an error stays one. */
 const PRICE = `=IF(ISNUMBER(MATCH("Price",INDEX(${QUOTE},0,1),0)),${entry("Price")},${entry("Total")})`;
 
-/** Every opening that has drawers, once, with how many stand in it. */
-const BUILT = builtIn(`INDEX(${PLAN},0,2)`);
-
-function builtIn(of: string): string {
-  const counted = `COUNTIFS(${of},${of},${BOX_WIDTHS},">0")`;
+/** Every opening that has drawers, once, with how many are made for it. */
+function built(choices: Choices): string {
+  const of = `INDEX(${PLAN},0,2)`;
+  const made = `COUNTIFS(${of},${of},${BOX_WIDTHS},">0")*${timesOf(choices)}`;
   const isFirst = `(MATCH(${of},${of},0)=ROW(${of})-MIN(ROW(${of}))+1)*(ROW(${of})>MIN(ROW(${of})))`;
   const drawers = (count: string): string => `${count}&IF(${count}=1," drawer"," drawers")`;
-  return `=${drawers(PLANNED)}&". "&TEXTJOIN("; ",TRUE,IF(${isFirst}*(${counted}>0),${of}&": "&${drawers(counted)},""))`;
+  return `=${drawers(plannedOf(choices))}&". "&TEXTJOIN("; ",TRUE,IF(${isFirst}*(${made}>0),${of}&": "&${drawers(made)},""))`;
 }
 
 /** What parts of a kind are made of, to be typed over in other words. */

@@ -7,7 +7,7 @@ import type { Choices } from "./choices";
 import { byUnit, jobPlaces, STANDARD_ROWS, TOP, type StandardName } from "./job-places";
 import { filledOf, jobRows, jobTable } from "./job-table";
 import { pageOf } from "./page";
-import { CHECKS, PLANNED, QUOTE } from "./sheet-tables";
+import { CHECKS, plannedOf, QUOTE } from "./sheet-tables";
 
 /** All that a person types about a job: its openings, and whatever the shop does otherwise than usual. */
 export function jobSheet(choices: Choices): SheetDefinition<Style> {
@@ -31,7 +31,7 @@ export function jobSheet(choices: Choices): SheetDefinition<Style> {
     rows: [
       tall(36, cell("title", filledOf(choices)?.title ?? "The job")),
       ...words.map((text) => row(cell("subtitle", text))),
-      tall(27, cell("bareKey", COME_TO)),
+      tall(27, cell("bareKey", comeTo(choices))),
       tall(27, ...columns.map(([name, style]) => cell(style === "inputText" ? "columnText" : "column", name))),
       ...jobRows(choices).map((cells) => row(...cells)),
       gap(),
@@ -57,11 +57,15 @@ const NARROW: Readonly<Record<string, number>> = { Cabinet: 11, Quantity: 10, Co
 const counted = (level: string): string => `COUNTIF(INDEX(${CHECKS},0,2),"${level}")`;
 
 /** What the plan, its checks and the quote come to, in sight of whoever types. */
-const COME_TO =
-  `=IF(ISERROR(Plan!$A$5),"Not planned yet: select Plan!A5 to read why.",` +
-  `"Planned: "&${PLANNED}&IF(${PLANNED}=1," drawer"," drawers")&". Checks: "&` +
-  `IF(${counted("wrong")}+${counted("doubtful")}=0,"nothing found",${counted("wrong")}&" wrong, "&${counted("doubtful")}&" doubtful")&". "&` +
-  `IFERROR("Total: "&TEXT(INDEX(${QUOTE},MATCH("Total",INDEX(${QUOTE},0,1),0),6),"#,##0.00"),"No price yet")&".")`;
+function comeTo(choices: Choices): string {
+  const planned = plannedOf(choices);
+  return (
+    `=IF(ISERROR(Plan!$A$5),"Not planned yet: select Plan!A5 to read why.",` +
+    `"Planned: "&${planned}&IF(${planned}=1," drawer"," drawers")&". Checks: "&` +
+    `IF(${counted("wrong")}+${counted("doubtful")}=0,"nothing found",${counted("wrong")}&" wrong, "&${counted("doubtful")}&" doubtful")&". "&` +
+    `IFERROR("Total: "&TEXT(INDEX(${QUOTE},MATCH("Total",INDEX(${QUOTE},0,1),0),6),"#,##0.00"),"No price yet")&".")`
+  );
+}
 
 const meaning = (text: string) => cell("remark", text);
 

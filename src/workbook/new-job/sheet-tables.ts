@@ -10,8 +10,6 @@ export const QUOTE = "Quote!$A$5#";
 
 /** The widths of a plan's boxes: a false front has none, and an opening that cannot be planned has one row, of errors. */
 export const BOX_WIDTHS = `INDEX(${PLAN},0,6)`;
-/** How many drawers are planned. */
-export const PLANNED = `COUNT(${BOX_WIDTHS})`;
 
 /** The table of openings: as typed, or derived from the cabinets. */
 export const openingsOf = (choices: Choices): string =>
@@ -19,3 +17,14 @@ export const openingsOf = (choices: Choices): string =>
 
 /** What every function of a whole plan takes first. */
 export const jobOf = (choices: Choices): string => `${openingsOf(choices)},${jobPlaces(choices).standards}`;
+
+/** How often the drawer in each row of the plan is made: as often as its opening is built, once where nothing is told. */
+export function timesOf(choices: Choices): string {
+  const openings = openingsOf(choices);
+  const of = (heading: string): string => `INDEX(${openings},0,MATCH("${heading}",INDEX(${openings},1,0),0))`;
+  const told = `IFERROR(SUMIF(${of("Opening")},INDEX(${PLAN},0,2),${of("Quantity")}),0)`;
+  return `(${told}+(${told}=0))`;
+}
+
+/** How many drawers are planned. */
+export const plannedOf = (choices: Choices): string => `SUMPRODUCT(ISNUMBER(${BOX_WIDTHS})*${timesOf(choices)})`;

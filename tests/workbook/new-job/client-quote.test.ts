@@ -4,7 +4,7 @@ import { EditedWorkbook } from "../../../src/workbook/edit/index";
 import { OWN_FUNCTIONS } from "../../../src/workbook/edit/own-functions";
 import { CellError, type Scalar } from "../../../src/workbook/engine/index";
 import { parseCell } from "../../../src/workbook/address";
-import { standardCell } from "../support/bench-places";
+import { openingCell, standardCell } from "../support/bench-places";
 import { partsBenchDraft } from "../support/parts-bench";
 import { freeze } from "../../../src/workbook/freeze/index";
 import { DEFAULT_CHOICES, newJob, type Choices } from "../../../src/workbook/new-job/index";
@@ -106,6 +106,37 @@ test("false fronts are no drawers, and an opening that has no others is not told
   expect(told("Job", /^Planned/)).toMatch(/^Planned: 2 drawers\. /);
 });
 
+test("drawers are counted as often as their openings are built", () => {
+  const workbook = new EditedWorkbook(partsBenchDraft());
+  const job = at(workbook, "Job");
+  const told = (sheet: string, pattern: RegExp) =>
+    [...shown(workbook, sheet).values()].find((value) => pattern.test(String(value)));
+  const fill = (opening: string, heading: string, content: number | string | null) =>
+    workbook.put({ sheet: job, ...parseCell(openingCell(opening, heading))!, content });
+  for (const opening of ["A", "B", "C"]) fill(opening, "Quantity", 2);
+  expect(told("Client quote", /drawers\. /)).toBe("16 drawers. A: 6 drawers; B: 6 drawers; C: 4 drawers");
+  expect(told("Job", /^Planned/)).toMatch(/^Planned: 16 drawers\. /);
+  ["A", "B", "C"].forEach((opening, i) => fill(opening, "Cabinet", i + 1));
+  fill("A", "Quantity", 1);
+  fill("B", "Quantity", null);
+  expect(told("Client quote", /drawers\. /)).toBe("10 drawers. A: 3 drawers; B: 3 drawers; C: 4 drawers");
+  // One that cannot be planned is built no time at all.
+  fill("A", "Width", "broad");
+  expect(told("Job", /^Planned/)).toMatch(/^Planned: 7 drawers\. /);
+});
+
+test("drawers of a cabinet are counted as often as it is built", () => {
+  const workbook = new EditedWorkbook(JOBS.cabinets!());
+  const told = (sheet: string, pattern: RegExp) =>
+    [...shown(workbook, sheet).values()].find((value) => pattern.test(String(value)));
+  expect(told("Job", /^Planned/)).toMatch(/^Planned: 3 drawers\. /);
+  const [heading] = [...shown(workbook, "Job")].find(([, value]) => value === "Quantity")!;
+  const [row, column] = heading.split(" ").map(Number) as [number, number];
+  workbook.put({ sheet: at(workbook, "Job"), row: row + 1, column, content: 4 });
+  expect(told("Job", /^Planned/)).toMatch(/^Planned: 12 drawers\. /);
+  expect(told("Client quote", /drawers\. /)).toMatch(/^12 drawers\. \S.*: 12 drawers$/);
+});
+
 test("an error of the shop's quote is one of the client's, and a quote of nothing has a total of nothing", () => {
   const workbook = new EditedWorkbook(partsBenchDraft());
   rate(workbook, "pull price", null);
@@ -113,8 +144,17 @@ test("an error of the shop's quote is one of the client's, and a quote of nothin
   expect(cells.filter((value) => value instanceof CellError)).toHaveLength(3);
 });
 
+/** The example, all of it built twice. */
+function twice(bytes: Uint8Array): Uint8Array {
+  const workbook = new EditedWorkbook(bytes);
+  const sheet = at(workbook, "Job");
+  for (const opening of ["A", "B", "C"])
+    workbook.put({ sheet, ...parseCell(openingCell(opening, "Quantity"))!, content: 2 });
+  return workbook.save();
+}
+
 test("LibreOffice finds the same scope, price, tax and total from the shop's tables by the sheet's own formulas", () => {
-  const files = [partsBenchDraft(), writeWorkbook(newJob(DEFAULT_CHOICES.in))].map(
+  const files = [partsBenchDraft(), twice(partsBenchDraft()), JOBS.inches!(), JOBS.cabinets!()].map(
     (bytes) => freeze(bytes, { functions: OWN_FUNCTIONS }, { date: "2026-05-04", version: "1.2.3" }).bytes,
   );
   readByLibreOffice(files).forEach((read, i) => {
