@@ -25,7 +25,7 @@ enum Unit {
  * Gives the depth of the bottom, front to back, for the way it is held.
  * @customfunction
  * @group Boxes
- * @param {any} box_depth Outside depth of the box, front to back, more than 0
+ * @param {any} box_depth Outside depth of the box, more than 0; with its ends in dadoes less twice the dado inset (applied bottom: whole)
  * @param {any} end_thickness Thickness of box front and back as measured, more than 0
  * @param {any} groove_depth Depth of the grooves in the ends: more than 0, less than their thickness; an applied bottom needs none
  * @param {any} [play] Play of the bottom in all, less than it is held by: 1/16 in, 1.5 mm (default)

@@ -19,7 +19,7 @@ enum Unit {
  * @param {any} inside_depth Clear depth inside the box, more than 0
  * @param {any} [rate] Even load: 15 lb/ft², 718 Pa (default); plain numbers are in lb/ft², in Pa with mm, others as 73 kg/m²
  * @param {Unit} [unit] Unit of numbers without a mark, and of the result: in (default) or mm
- * @returns {number} Load in lb, or in kg where the unit is mm; the box itself comes on top
+ * @returns {number} Load in lb, or in kg where the unit is mm, without the box's own weight
  * @throws #VALUE! where a size is no length more than 0, or the rate is none that a drawer bears
  * @example =DRAWER.DRAWERLOAD(16, 20) // => 33.3333333333
  * @example =DRAWER.DRAWERLOAD(400, 500, "73 kg/m²", "mm") // => 14.6

@@ -25,7 +25,7 @@ enum Unit {
  * @group Wood and loads
  * @param {any} inside_width Clear width between the sides, more than 0
  * @param {any} inside_depth Clear depth between front and back, more than 0
- * @param {any} thickness Thickness as measured, not nominal: 1/4 in plywood may be 0.219 in, and sags half as much again
+ * @param {any} thickness Thickness as measured, not nominal: 1/4 in plywood may be 0.219 in, and then sags 1.5 times as much
  * @param {any} load Load on the whole bottom, in lb (kg with mm), as DRAWERLOAD estimates it; none is written as none
  * @param {any} stiffness Modulus of elasticity in psi (MPa with mm); or plywood, OSB, MDF, particleboard, hardboard: the lowest published
  * @param {BottomEdges} [edges] held (default; in grooves, where they may tilt) or clamped (where they cannot; glue seldom holds them so)

@@ -281,7 +281,7 @@ export const STANDARDS_HELP: Record<StandardName, StandardHelp> = {
   }),
   "front lap": help("Fronts", "What of an integral front stands before half-blind sockets or a rabbet."),
   lip: help("Fronts", "Of lipped fronts: the width of the rabbet round them.", {
-    detail: "So far they reach past what goes into the opening; they lap it by the lip less the inset gap.",
+    detail: "That is how far they reach past what goes into the opening; they lap it by the lip less the inset gap.",
   }),
   "lip thickness": help("Fronts", "Of the lip, behind which sockets and rabbets end."),
   "front step": help("Fronts", "Heights of fronts that share are rounded down to it."),

@@ -127,7 +127,7 @@ describe("solid wood whose grain runs the wrong way is wrong", () => {
       ["box grain", grain],
     ];
     const words =
-      "Sides and ends of Maple, which reads as solid wood, may have upright grain: they break across their length, and joints in long edges hold little.";
+      "Sides and ends of Maple, which reads as solid wood, may have upright grain: they break across their length, and joints at their ends hold little.";
     expect(found(solid("vertical"), /upright grain/)).toEqual([["A1", "wrong", words]]);
     expect(found(solid("any"), /upright grain/)).toEqual([["A1", "wrong", words]]);
     expect(found(solid("horizontal"), /upright grain/)).toEqual([]);

@@ -111,7 +111,7 @@ describe("boxes that folders do not hang in are found", () => {
       [
         "D1",
         "doubtful",
-        "The tabs of hanging folders stand up to 10 in above the bottom, and there are 9 7/8 in up to what is above the box.",
+        "The tabs of hanging folders stand up to 10 in above the bottom, and there is 9 7/8 in up to what is above the box.",
       ],
     ]);
     // 11 1/8: 9 3/4 and 1/4 are 10.

@@ -150,7 +150,7 @@ describe("an integral front is its box's own front, inset", () => {
 
   test("joints into upright grain, and an applied bottom, are doubtful", () => {
     expect(findings(bench, [["front style", "integral"]], /upright/)).toEqual([
-      ["A", "doubtful", "The front's half-blind dovetails hold little in its long edges, for its grain is upright."],
+      ["A", "doubtful", "The front's half-blind dovetails hold little along its grain, which is upright."],
     ]);
     expect(findings(bench, integral(["bottom fit", "applied"]), /applied bottom has/)).toEqual([
       ["A", "doubtful", "An applied bottom has nothing to hold on to at the front, which is its box's own."],

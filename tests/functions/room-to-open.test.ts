@@ -18,7 +18,7 @@ describe("a tall narrow box racks on slides at its sides", () => {
         "A1",
         "doubtful",
         "The box, 9 in wide, is 19 1/4 in high and 20 in deep: on slides at its sides it may rack.",
-        "Take an undermount or center-mount slide, or slides that are tied together, or a wider opening.",
+        "Take undermount slides, or slides that are tied together, or a wider opening.",
       ],
     ]);
     // 10 wide: exactly twice is not more.
@@ -72,7 +72,7 @@ describe("a slide brings out no more of its box than it is long", () => {
       [
         "A",
         "doubtful",
-        "Of a box 21 1/4 in deep comes out as far as its slide is long, 20 in: 1 1/4 in stay in the case.",
+        "The box is 21 1/4 in deep, and comes out as far as its slide is long, 20 in: 1 1/4 in stay in the case.",
         "Make the box less deep, or the opening deeper for the next slide.",
       ],
     ]);
@@ -114,7 +114,7 @@ describe("a slide brings out no more of its box than it is long", () => {
     const shop = [["slide lengths", "18; 28"]];
     const table = openings(["A", 18, 10, 24.5, 1]);
     expect(found(table, [...shop, ["box depth", 24]], /comes out/)[0]![2]).toBe(
-      "Of a box 24 in deep comes out as far as its slide is long, 18 in: 6 in stay in the case.",
+      "The box is 24 in deep, and comes out as far as its slide is long, 18 in: 6 in stay in the case.",
     );
     expect(found(table, shop, /comes out/)).toEqual([]);
   });
@@ -131,6 +131,6 @@ describe("a slide brings out no more of its box than it is long", () => {
       );
     // A front of 3/4 sets the slide back: 22 − 3/4 − 1/2 has room for 20. Behind it 21 and 21 1/4 are left.
     expect(deep(21.75)).toEqual([]);
-    expect(deep(22)[0]![2]).toMatch(/^Of a box 21 1\/4 in deep .* 1 1\/4 in stay in the case\.$/);
+    expect(deep(22)[0]![2]).toMatch(/^The box is 21 1\/4 in deep, .* 1 1\/4 in stay in the case\.$/);
   });
 });

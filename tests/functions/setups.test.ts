@@ -294,6 +294,11 @@ describe("SETUPS(openings, standards)", () => {
     const narrow = openings(["A", 7, 12, 20.5, 1]);
     expect(cautions(narrow).join()).toMatch(/under 6 in \(150 mm\) long, and the guard is off/);
     expect(cautions(one).join()).not.toMatch(/and the guard is off/);
+    // Grooves are cut after crosscuts, and so it is told before.
+    expect(cautions(narrow).join()).toMatch(/short pieces, under 6 in[^;]*Grooves come before, in the strip/);
+    expect(cautions(one, [["corner joint", "box joint"]]).join()).toMatch(
+      /on end in a box-joint jig on the miter gauge, never along the fence; guard off, .*guard back on at once/,
+    );
     expect(cautions(one).join()).toMatch(/Clamp piece and jig/);
     const trimmed = cautions(one, [
       ["bottom fit", "applied"],
@@ -301,7 +306,7 @@ describe("SETUPS(openings, standards)", () => {
       ["pre-mill", "1/32"],
     ]).join();
     expect(trimmed).toMatch(/meets a nail.*eye and ear protection.*router's manual decides/);
-    expect(trimmed).toMatch(/Fronts go past the cutter.*its manual decides/);
+    expect(trimmed).toMatch(/Edges go past the cutter.*hands never over the cutter; its manual decides/);
     expect(String(cautions(one)[0])).toMatch(
       /Eye and ear protection, and dust.*tied to the wall before drawers are hung/,
     );

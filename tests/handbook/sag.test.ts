@@ -99,7 +99,7 @@ describe(`thickness as measured (${origin("plywood.thickness")})`, () => {
     },
   );
 
-  test("the thinnest sheet sold as 1/4 in sags half as much again as 1/4 in would", () => {
+  test("the thinnest sheet sold as 1/4 in sags 1.5 times as much as 1/4 in would", () => {
     const [least] = (reference("plywood.thickness").values as Record<string, number[]>)["1/4"]!;
     expect(sag(bottom(least!), 30, "held", "in") / sag(bottom(0.25), 30, "held", "in")).toBeCloseTo(1.488, 3);
   });

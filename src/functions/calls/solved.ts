@@ -32,11 +32,7 @@ export function solved(group: SheetGroup, cutting: Cutting): Solution {
 export function usesOf(group: SheetGroup, cutting: Cutting): readonly StockUse[] {
   const key = keyOf(group, cutting);
   const asked = `${cutting.halvings} ${key}`;
-  return takings.of(asked, () =>
-    stockUses(layouts.get(asked) ?? searchedGroup(group, cutting, key).cut("any")).map(
-      ({ largestOffcut: _, ...use }) => use,
-    ),
-  );
+  return takings.of(asked, () => stockUses(layouts.get(asked) ?? searchedGroup(group, cutting, key).cut("any")));
 }
 
 /** Of all but how many steps there are. */

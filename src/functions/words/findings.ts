@@ -56,7 +56,7 @@ const FINDINGS = catalogOfTwo<InWords>()({
     "Make the reveal or the gap less, or the rail, partition or carcase thicker.",
   ],
   "front.uprightJoint": [
-    "The front's {joint}s hold little in its long edges, for its grain is upright.",
+    "The front's {joint}s hold little along its grain, which is upright.",
     "Make the front grain horizontal.",
   ],
   "front.appliedBottom": [
@@ -105,7 +105,7 @@ const FINDINGS = catalogOfTwo<InWords>()({
   ],
   "pull.one": [
     "A front {width} wide has one pull: pulled at its end, the drawer racks.",
-    "Put two pulls on it, or set two pulls from above its width.",
+    "Put two pulls on it, or make two pulls from more than its width.",
   ],
   "front.solidUpright": [
     (data, unit) =>
@@ -188,12 +188,12 @@ const FINDINGS = catalogOfTwo<InWords>()({
     "Make their grain horizontal, or take plywood of many thin plies.",
   ],
   "box.solidUpright": [
-    "{Parts} of {material}, which reads as solid wood, may have upright grain: they break across their length, and joints in long edges hold little.",
+    "{Parts} of {material}, which reads as solid wood, may have upright grain: they break across their length, and joints at their ends hold little.",
     "Make their grain horizontal.",
   ],
   "box.racks": [
     "The box, {width} wide, is {height} high and {depth} deep: on slides at its sides it may rack.",
-    "Take an undermount or center-mount slide, or slides that are tied together, or a wider opening.",
+    "Take undermount slides, or slides that are tied together, or a wider opening.",
   ],
   "end.meets": [
     "At the cabinet's {side} end the fronts keep {room} from it, and the end clearance is {asked}.",
@@ -204,7 +204,7 @@ const FINDINGS = catalogOfTwo<InWords>()({
     "Make it lower or move the hinge; or pack out the sides, and plan for the opening between them.",
   ],
   "slide.staysIn": [
-    "Of a box {depth} deep comes out as far as its slide is long, {slide}: {by} stay in the case.",
+    "The box is {depth} deep, and comes out as far as its slide is long, {slide}: {by} stay in the case.",
     "Make the box less deep, or the opening deeper for the next slide.",
   ],
   "box.rubs": [
@@ -233,7 +233,7 @@ const FINDINGS = catalogOfTwo<InWords>()({
   ],
   "undermount.depth": [
     "The box is {depth} deep, and an undermount slide {slide} long asks for {asked}.",
-    "Make the box depth slide, and give the undermount depth difference as the slide's data sheet has it.",
+    "Set the box depth to slide, and give the undermount depth difference as the slide's data sheet has it.",
   ],
   "undermount.notchWide": [
     "Notches {width} wide from both sides leave nothing of a back {length} long.",
@@ -242,7 +242,7 @@ const FINDINGS = catalogOfTwo<InWords>()({
   "undermount.notchHeight": [
     ({ short }) =>
       `The back's notches, {height} high, ${short ? "end {by} below the bottom, in the slide's way" : "cut {by} into the bottom's groove"}.`,
-    "Make the undermount notch height the bottom's, if the slide's data sheet agrees.",
+    "Make the undermount notch height the groove offset, if the slide's data sheet agrees.",
   ],
   "undermount.hookOff": [
     "The hook holes, {diameter} wide, {fromEnd} from the back's ends and {up} up, do not lie within the back, {height} high.",
@@ -302,12 +302,12 @@ const FINDINGS = catalogOfTwo<InWords>()({
     "Make the front higher, or take a bottom that leaves more inside.",
   ],
   "files.tabs": [
-    "The tabs of hanging folders stand up to {stand} above the bottom, and there are {room} up to what is above the box.",
+    "The tabs of hanging folders stand up to {stand} above the bottom, and there is {room} up to what is above the box.",
     "Leave more space above, or hang the rails lower in a higher box.",
   ],
   "files.load": [
     "Hanging files weigh more than the even load that is reckoned with.",
-    "Make the load files, or weigh them; take slides of that rating that open in full, and tie the cabinet to the wall.",
+    "Set the load to files, or weigh them; take slides of that rating that open in full, and tie the cabinet to the wall.",
   ],
   "divider.narrow": [
     "A cell between dividers is {cell} wide.",
@@ -405,7 +405,7 @@ const FINDINGS = catalogOfTwo<InWords>()({
   "slide.nearRating": [
     (_, unit) =>
       `The slides carry {rating} ${weight(unit)}, of which {total} are used, the drawer's own {box} among them.`,
-    "Take the next rating, or weigh what goes in: a tenth is soon there. The maker's data and local codes decide.",
+    "Take the next rating, or weigh what goes in: a tenth is soon used up. The maker's data and local codes decide.",
   ],
   "slide.beyond": [
     (_, unit) =>

@@ -102,29 +102,30 @@ const CAUTIONS: Record<Caution, string> = {
   narrow:
     "From here on narrow rips, under 3 in (75 mm): push blocks, featherboard, riving knife; rip them from stock that is long and still wide, never short pieces. The saw's manual decides.",
   short:
-    "From here on short pieces, under 6 in (150 mm). Clamp each to a sled against its stop, or cut it from a longer one, never by hand or along the fence, as the saw's manual says.",
+    "From here on short pieces, under 6 in (150 mm). Clamp each to a sled against its stop, or cut it from a longer one, never by hand or along the fence, as the saw's manual says. Grooves come before, in the strip.",
   groove: `${GUARD_OFF} lower edge and inner face against fence and table.`,
   runnerGroove: `${GUARD_OFF} the runners' grooves are in the sides' outer faces: lower edge and outer face against fence and table.`,
   stopped: "The groove's end may show: let it run out within a tail, finger or socket, or stop it short of both ends.",
   shortGroove:
-    "Some pieces are under 6 in (150 mm) long, and the guard is off: groove the strip before they are cut from it, or clamp them in a carrier; the saw's manual decides.",
+    "Some pieces are under 6 in (150 mm) long, and the guard is off: clamp in a carrier what was not grooved in the strip, as the saw's manual says.",
   across: `Both ends of each side: ${ACROSS}`,
   acrossRear: `Both ends of each side, but the rear end alone where its front is integral or lipped: ${ACROSS}`,
-  frontRabbet: `Fronts that are their boxes' own: inner face on the table, left and right edges first, so that the long edges take away what tears out. ${NOT_THROUGH}`,
+  frontRabbet: `Fronts that are their boxes' own: inner face on the table, edges across the grain first, so that those along it take away what tears out. ${NOT_THROUGH}`,
   dividers: `Dadoes for dividers, from edge to edge of the inner face: ${ACROSS}`,
-  joint: `Both ends of each piece. ${NOT_THROUGH}`,
+  joint:
+    "Both ends of each piece, on end in a box-joint jig on the miter gauge, never along the fence; guard off, hands clear of where the blade comes out, guard back on at once. Try the joint in an offcut.",
   router:
     "Clamp the piece, feed against the bit's turning, keep both hands on the handles. Try the joint in an offcut.",
   pocket:
-    "The holes go into the outer faces, where front and cabinet hide them. Clamp piece and jig, set the collar as the jig's manual says, keep the hand out of the line of drill and screw, and wear eye protection.",
+    "The holes go into the outer faces, where front and cabinet hide them. Clamp piece and jig, set the collar as the jig's manual says; hand out of the line of drill and screw, eye protection.",
   unstated:
-    "Undermount slides, and not given: {names}. Take it from the slide's data sheet before the backs are notched, drilled and glued in.",
+    "Undermount slides, and not given: {names}. Take it from the slide's data sheet before the backs are cut and glued in.",
   notch:
-    "Undermount slides: both lower corners of each back, before the box is glued. Clamp the back and saw to both lines, by hand or jigsaw, or on the band saw against fence and stop with its guard down; the waste is too small to be held. What stands within a corner joint may stay. The slide's data sheet decides on the notch, the saw's manual on how.",
+    "Undermount slides: both lower corners of each back, before the box is glued. Clamp the back and saw to both lines, by hand or jigsaw, or on the band saw against fence and stop with its guard down; the waste is too small to be held. What stands within a corner joint may stay. The slide's data sheet and the saw's manual decide.",
   hook: "Undermount slides: from the back's outer face, one hole at each end, before the box is glued. Clamp the back against fence and stop block, a backing board under it; eye protection, sleeves and hair tied back. Try one in an offcut with the slide's hook: the slide's data sheet decides.",
   trim: "A bit that meets a nail or staple throws splinters of steel: set them deeper first. Clamp the box, both hands on the router, feed against the bit's turning; eye and ear protection; the router's manual decides.",
-  slot: "Solid bottoms: their grain runs from side to side, so that they move front to back; slots at the rear edge, for the screws into the box back. Clamp the bottom on a waste board, both hands on the router, feed against the bit's turning; its manual decides. Finish both faces, glue the bottom nowhere but at its front edge, and drive the screws snug, not tight.",
-  mill: "Fronts go past the cutter face down, held flat over their whole length, in one light pass; featherboards or the machine's feed, hands never over the cutter; its manual decides.",
+  slot: "Solid bottoms: their grain runs from side to side, so that they move front to back; slots at the rear edge, for the screws into the box back. Clamp the bottom on a waste board, both hands on the router, feed against the bit's turning; its manual decides. Finish both faces, glue the bottom nowhere but at its front edge, drive the screws snug, not tight.",
+  mill: "Edges go past the cutter in one light pass, fronts held to table or fence all along; featherboards or the machine's feed, hands never over the cutter; its manual decides.",
   band: "The edge band goes on before holes are drilled: from here on sizes are of finished fronts. Trim it with the blade going away from the hand, as its maker says.",
   nailing:
     "Nail the bottom with glue: nails in the middle of the edge and away from corners, drill first where it may split, hands clear of where a nail can come out.",
