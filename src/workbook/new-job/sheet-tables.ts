@@ -18,7 +18,10 @@ export const openingsOf = (choices: Choices): string =>
 /** What every function of a whole plan takes first. */
 export const jobOf = (choices: Choices): string => `${openingsOf(choices)},${jobPlaces(choices).standards}`;
 
-/** How often the drawer in each row of the plan is made: as often as its opening is built, once where nothing is told. */
+/**
+ * How often the drawer in each row of the plan is made: as often as its opening is built, once where nothing is
+ * told. Written without LET, which not every program knows that a client's quote is opened in.
+ */
 export function timesOf(choices: Choices): string {
   const openings = openingsOf(choices);
   const of = (heading: string): string => `INDEX(${openings},0,MATCH("${heading}",INDEX(${openings},1,0),0))`;

@@ -40,6 +40,13 @@ function rate(workbook: EditedWorkbook, name: string, content: string | number |
   workbook.put({ sheet: prices, row: found.row, column: 1, content });
 }
 
+/** The first value that reads so. */
+const told = (workbook: EditedWorkbook, sheet: string, pattern: RegExp): Scalar | undefined =>
+  [...shown(workbook, sheet).values()].find((value) => pattern.test(String(value)));
+
+const fill = (workbook: EditedWorkbook, opening: string, heading: string, content: number | string | null): void =>
+  void workbook.put({ sheet: at(workbook, "Job"), ...parseCell(openingCell(opening, heading))!, content });
+
 const JOBS: Record<string, () => Uint8Array> = {
   bench: partsBenchDraft,
   inches: () => writeWorkbook(newJob(DEFAULT_CHOICES.in)),
@@ -93,48 +100,39 @@ describe.each(Object.keys(JOBS))("the client's quote of a job: %s", (job) => {
 test("false fronts are no drawers, and an opening that has no others is not told of", () => {
   const workbook = new EditedWorkbook(partsBenchDraft());
   const job = at(workbook, "Job");
-  const told = (sheet: string, pattern: RegExp) =>
-    [...shown(workbook, sheet).values()].find((value) => pattern.test(String(value)));
   const fixed = (content: number | string) =>
     workbook.put({ sheet: job, ...parseCell(standardCell("false fronts"))!, content });
-  expect(told("Client quote", /drawers\. /)).toBe("8 drawers. A: 3 drawers; B: 3 drawers; C: 2 drawers");
+  expect(told(workbook, "Client quote", /drawers\. /)).toBe("8 drawers. A: 3 drawers; B: 3 drawers; C: 2 drawers");
   fixed(1);
-  expect(told("Client quote", /drawers\. /)).toBe("5 drawers. A: 2 drawers; B: 2 drawers; C: 1 drawer");
-  expect(told("Job", /^Planned/)).toMatch(/^Planned: 5 drawers\. /);
+  expect(told(workbook, "Client quote", /drawers\. /)).toBe("5 drawers. A: 2 drawers; B: 2 drawers; C: 1 drawer");
+  expect(told(workbook, "Job", /^Planned/)).toMatch(/^Planned: 5 drawers\. /);
   fixed(2);
-  expect(told("Client quote", /drawers\. /)).toBe("2 drawers. A: 1 drawer; B: 1 drawer");
-  expect(told("Job", /^Planned/)).toMatch(/^Planned: 2 drawers\. /);
+  expect(told(workbook, "Client quote", /drawers\. /)).toBe("2 drawers. A: 1 drawer; B: 1 drawer");
+  expect(told(workbook, "Job", /^Planned/)).toMatch(/^Planned: 2 drawers\. /);
 });
 
 test("drawers are counted as often as their openings are built", () => {
   const workbook = new EditedWorkbook(partsBenchDraft());
-  const job = at(workbook, "Job");
-  const told = (sheet: string, pattern: RegExp) =>
-    [...shown(workbook, sheet).values()].find((value) => pattern.test(String(value)));
-  const fill = (opening: string, heading: string, content: number | string | null) =>
-    workbook.put({ sheet: job, ...parseCell(openingCell(opening, heading))!, content });
-  for (const opening of ["A", "B", "C"]) fill(opening, "Quantity", 2);
-  expect(told("Client quote", /drawers\. /)).toBe("16 drawers. A: 6 drawers; B: 6 drawers; C: 4 drawers");
-  expect(told("Job", /^Planned/)).toMatch(/^Planned: 16 drawers\. /);
-  ["A", "B", "C"].forEach((opening, i) => fill(opening, "Cabinet", i + 1));
-  fill("A", "Quantity", 1);
-  fill("B", "Quantity", null);
-  expect(told("Client quote", /drawers\. /)).toBe("10 drawers. A: 3 drawers; B: 3 drawers; C: 4 drawers");
+  for (const opening of ["A", "B", "C"]) fill(workbook, opening, "Quantity", 2);
+  expect(told(workbook, "Client quote", /drawers\. /)).toBe("16 drawers. A: 6 drawers; B: 6 drawers; C: 4 drawers");
+  expect(told(workbook, "Job", /^Planned/)).toMatch(/^Planned: 16 drawers\. /);
+  ["A", "B", "C"].forEach((opening, i) => fill(workbook, opening, "Cabinet", i + 1));
+  fill(workbook, "A", "Quantity", 1);
+  fill(workbook, "B", "Quantity", null);
+  expect(told(workbook, "Client quote", /drawers\. /)).toBe("10 drawers. A: 3 drawers; B: 3 drawers; C: 4 drawers");
   // One that cannot be planned is built no time at all.
-  fill("A", "Width", "broad");
-  expect(told("Job", /^Planned/)).toMatch(/^Planned: 7 drawers\. /);
+  fill(workbook, "A", "Width", "broad");
+  expect(told(workbook, "Job", /^Planned/)).toMatch(/^Planned: 7 drawers\. /);
 });
 
 test("drawers of a cabinet are counted as often as it is built", () => {
   const workbook = new EditedWorkbook(JOBS.cabinets!());
-  const told = (sheet: string, pattern: RegExp) =>
-    [...shown(workbook, sheet).values()].find((value) => pattern.test(String(value)));
-  expect(told("Job", /^Planned/)).toMatch(/^Planned: 3 drawers\. /);
+  expect(told(workbook, "Job", /^Planned/)).toMatch(/^Planned: 3 drawers\. /);
   const [heading] = [...shown(workbook, "Job")].find(([, value]) => value === "Quantity")!;
   const [row, column] = heading.split(" ").map(Number) as [number, number];
   workbook.put({ sheet: at(workbook, "Job"), row: row + 1, column, content: 4 });
-  expect(told("Job", /^Planned/)).toMatch(/^Planned: 12 drawers\. /);
-  expect(told("Client quote", /drawers\. /)).toMatch(/^12 drawers\. \S.*: 12 drawers$/);
+  expect(told(workbook, "Job", /^Planned/)).toMatch(/^Planned: 12 drawers\. /);
+  expect(told(workbook, "Client quote", /drawers\. /)).toMatch(/^12 drawers\. \S.*: 12 drawers$/);
 });
 
 test("an error of the shop's quote is one of the client's, and a quote of nothing has a total of nothing", () => {
@@ -147,9 +145,7 @@ test("an error of the shop's quote is one of the client's, and a quote of nothin
 /** The example, all of it built twice. */
 function twice(bytes: Uint8Array): Uint8Array {
   const workbook = new EditedWorkbook(bytes);
-  const sheet = at(workbook, "Job");
-  for (const opening of ["A", "B", "C"])
-    workbook.put({ sheet, ...parseCell(openingCell(opening, "Quantity"))!, content: 2 });
+  for (const opening of ["A", "B", "C"]) fill(workbook, opening, "Quantity", 2);
   return workbook.save();
 }
 

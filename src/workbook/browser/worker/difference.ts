@@ -39,6 +39,7 @@ function sameScalar(a: Scalar, b: Scalar): boolean {
   return a.code === b.code && a.message === b.message;
 }
 
-const sameSpill = (a: Spill, b: Spill): boolean =>
+/** The same values in the same cells. */
+export const sameSpill = (a: Pick<Spill, "area" | "values">, b: Pick<Spill, "area" | "values">): boolean =>
   sameArea(a.area, b.area) &&
   a.values.every((line, y) => line.every((value, x) => sameScalar(value, b.values[y]![x]!)));

@@ -1,7 +1,7 @@
 import { sameArea } from "../../address";
 import type { EditedWorkbook } from "../../edit/index";
 import { CellError, type Result } from "../../engine/index";
-import { apply, difference, type Difference } from "./difference";
+import { apply, difference, sameSpill, type Difference } from "./difference";
 import { isSpilled, keptResults, resultsOf } from "./found-results";
 import { place, type Results } from "./results";
 
@@ -72,7 +72,7 @@ function exchanged(before: readonly Result[], now: readonly Result[]): Exchanged
     const [was, is] = [before[i], now[i]];
     if (was === is) continue;
     if (was && is && isInItsPlace(was, is)) {
-      if (!sameValues(was, is)) valued.push(i);
+      if (!sameSpill(was, is)) valued.push(i);
       continue;
     }
     if (was) old.push(was);
@@ -99,6 +99,3 @@ const hasNoError = ({ values }: Result): boolean =>
 const sameFormats = (a: Result["formats"], b: Result["formats"]): boolean =>
   a === b ||
   (a !== undefined && b !== undefined && a.every((line, y) => line.every((format, x) => format === b[y]?.[x])));
-
-const sameValues = (a: Result, b: Result): boolean =>
-  a.values.every((line, y) => line.every((value, x) => Object.is(value, b.values[y]![x])));
